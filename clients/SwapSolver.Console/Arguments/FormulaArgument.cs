@@ -1,0 +1,36 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using SwapSolver.Console.FormulaFiles;
+
+namespace SwapSolver.Console.Arguments;
+
+/// <summary>The formula that a verb asks about.</summary>
+internal sealed class FormulaArgument : Argument<string>
+{
+    /// <summary>Names the argument.</summary>
+    public FormulaArgument()
+        : base("FORMULA")
+    {
+        Description = "A formula file, - for standard input, or a stored formula as formulas/ID.";
+        Arity = ArgumentArity.ExactlyOne;
+        Validators.Add(CheckWord);
+    }
+
+    /// <summary>Reads the formula that the command line names.</summary>
+    public Task<Checked<FormulaSubject>> ReadAsync(ParseResult parse, CancellationToken cancel) =>
+        FormulaSubject.ReadAsync(parse.GetRequiredValue(this), cancel);
+
+    private static void CheckWord(ArgumentResult result)
+    {
+        var word = result.Tokens.Count == 1 ? result.Tokens[0].Value : "-";
+        if (string.IsNullOrWhiteSpace(word))
+        {
+            result.AddError("FORMULA is empty. Give the path of a formula file.");
+        }
+        else if (UnknownWord.IsOption(word) && result.Parent is CommandResult command)
+        {
+            // An option that does not exist would else be looked for as a file.
+            result.AddError(UnknownWord.Option(word, command));
+        }
+    }
+}

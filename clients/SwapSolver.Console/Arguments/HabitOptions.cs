@@ -1,0 +1,74 @@
+using System.CommandLine;
+using SwapSolver.V1;
+
+namespace SwapSolver.Console.Arguments;
+
+/// <summary>The options of the verbs that solve: how the kitchen wants it done.</summary>
+internal sealed class HabitOptions
+{
+    private const string NetCarbohydrate = "net-carbohydrate";
+
+    private readonly WholeFigureOption newIngredients = new("--new-ingredients", "Most ingredients that may be new to the formula.");
+    private readonly WholeFigureOption answers = new("--answers", "Most answers.");
+    private readonly FigureOption scaleStep = new("--scale-step", "G", "Step of the kitchen scale, in grams.");
+    private readonly FigureOption maxNetCarbs = new("--max-net-carbs", "G", "Most net carbohydrate, in grams a slice.");
+
+    private readonly Option<bool> weighedEgg = new("--weighed-egg")
+    {
+        Description = "Eggs may be weighed; they need not come whole.",
+    };
+
+    private readonly Option<Line.Types.Size?> eggSize = new("--egg-size")
+    {
+        Description = "Size of the eggs in this kitchen, as LARGE_EU.",
+        HelpName = "SIZE",
+        CustomParser = result => OptionText.One(result, "--egg-size", text => EnumWord.Read<Line.Types.Size>(Line.Descriptor.EnumTypes[0], text)),
+    };
+
+    private readonly Option<ReadingLimit[]> limits = new("--limit")
+    {
+        Description = "Limits on a reading; either side may be left empty. May be given again.",
+        HelpName = "BALANCE=LOW..HIGH",
+        CustomParser = result => OptionText.Each(result, "--limit", LimitText.Read),
+    };
+
+    /// <summary>Offers the options under a verb.</summary>
+    public void AddTo(Command verb)
+    {
+        verb.Add(newIngredients);
+        verb.Add(weighedEgg);
+        verb.Add(eggSize);
+        verb.Add(scaleStep);
+        verb.Add(answers);
+        verb.Add(maxNetCarbs);
+        verb.Add(limits);
+    }
+
+    /// <summary>What the command line says.</summary>
+    public Habits Read(ParseResult parse)
+    {
+        var habits = new Habits { WeighedEgg = parse.GetValue(weighedEgg), EggSize = parse.GetValue(eggSize) ?? Line.Types.Size.Unspecified };
+        if (parse.GetValue(newIngredients) is int most)
+        {
+            habits.NewIngredients = most;
+        }
+
+        if (parse.GetValue(answers) is int count)
+        {
+            habits.Answers = count;
+        }
+
+        if (parse.GetValue(scaleStep) is double step)
+        {
+            habits.ScaleStepGrams = step;
+        }
+
+        if (parse.GetValue(maxNetCarbs) is double cap)
+        {
+            habits.Limits.Add(new ReadingLimit { Balance = NetCarbohydrate, High = cap });
+        }
+
+        habits.Limits.AddRange(parse.GetValue(limits) ?? []);
+        return habits;
+    }
+}

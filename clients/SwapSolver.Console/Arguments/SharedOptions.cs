@@ -1,0 +1,75 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+
+namespace SwapSolver.Console.Arguments;
+
+/// <summary>The options that every verb takes.</summary>
+internal sealed class SharedOptions
+{
+    private const double DefaultDeadlineSeconds = 30;
+    private const double LongestDeadlineSeconds = 3600;
+
+    private readonly Option<bool> json = new("--json")
+    {
+        Description = "Print the response as JSON and nothing else.",
+        Recursive = true,
+    };
+
+    private readonly Option<Uri?> server = new("--server")
+    {
+        Description = "Ask the service at this address. Without it a service is started for the call and stopped after it.",
+        HelpName = "URL",
+        Recursive = true,
+        CustomParser = ParseServer,
+    };
+
+    private readonly FigureOption deadline = new("--deadline", "SECONDS", "Longest wait for an answer. Without it: 30 seconds.")
+    {
+        Recursive = true,
+    };
+
+    private readonly Option<bool> noColour = new("--no-color")
+    {
+        Description = "Print without colour.",
+        Recursive = true,
+    };
+
+    /// <summary>Offers the options under every verb of a command.</summary>
+    public void AddTo(RootCommand root)
+    {
+        deadline.Validators.Add(CheckDeadline);
+        root.Add(json);
+        root.Add(server);
+        root.Add(deadline);
+        root.Add(noColour);
+    }
+
+    /// <summary>What the command line says.</summary>
+    public SharedSettings Read(ParseResult parse) => new(
+        parse.GetValue(json),
+        parse.GetValue(server),
+        TimeSpan.FromSeconds(parse.GetValue(deadline) ?? DefaultDeadlineSeconds),
+        parse.GetValue(noColour));
+
+    private static Uri? ParseServer(ArgumentResult result)
+    {
+        var text = result.Tokens[0].Value;
+        if (Uri.TryCreate(text, UriKind.Absolute, out var address)
+            && (address.Scheme == Uri.UriSchemeHttp || address.Scheme == Uri.UriSchemeHttps)
+            && address.PathAndQuery == "/")
+        {
+            return address;
+        }
+
+        result.AddError($"--server '{text}' is not an address. Write http://HOST:PORT, as http://localhost:5081.");
+        return null;
+    }
+
+    private void CheckDeadline(OptionResult result)
+    {
+        if (result.GetValueOrDefault<double?>() is double seconds && seconds is not (> 0 and <= LongestDeadlineSeconds))
+        {
+            result.AddError($"--deadline {seconds} is out of range. Write seconds above 0, at most {LongestDeadlineSeconds}.");
+        }
+    }
+}

@@ -1,0 +1,54 @@
+using SwapSolver.V1;
+
+namespace SwapSolver.Console.FormulaFiles;
+
+/// <summary>The formula a question is about: the name of a stored one, or the formula itself.</summary>
+internal sealed class FormulaSubject
+{
+    private const string Collection = "formulas/";
+
+    private readonly string? name;
+    private readonly Formula? formula;
+
+    private FormulaSubject(string? name, Formula? formula)
+    {
+        this.name = name;
+        this.formula = formula;
+    }
+
+    /// <summary>Finds the formula that a caller names: a stored name, a file, or - for standard input.</summary>
+    public static async Task<Checked<FormulaSubject>> ReadAsync(string text, CancellationToken cancel)
+    {
+        if (IsStoredName(text))
+        {
+            return new FormulaSubject(text, null);
+        }
+
+        var bytes = await FormulaSource.ReadAsync(text, cancel);
+        var formula = bytes.IsGood ? FormulaReader.Read(bytes.Value) : Checked<Formula>.Bad(bytes.Problems);
+        if (formula.IsGood)
+        {
+            return new FormulaSubject(null, formula.Value);
+        }
+
+        var place = text == FormulaSource.StandardInput ? "standard input" : text;
+        return Checked<FormulaSubject>.Bad([.. formula.Problems.Select(problem => $"{place}: {problem}")]);
+    }
+
+    /// <summary>Puts the formula, or else its name, into a request.</summary>
+    public void PutInto(Action<Formula> setFormula, Action<string> setName)
+    {
+        if (formula is not null)
+        {
+            setFormula(formula);
+        }
+        else if (name is not null)
+        {
+            setName(name);
+        }
+    }
+
+    // A dot makes it a file: formulas/loaf.json lies in a folder that happens to be called formulas.
+    private static bool IsStoredName(string text) =>
+        text.StartsWith(Collection, StringComparison.Ordinal) && text.Length > Collection.Length && !text.Contains('.');
+}

@@ -1,0 +1,35 @@
+using Google.Protobuf.Collections;
+using SwapSolver.V1;
+
+namespace SwapSolver.Console.Screens;
+
+/// <summary>Allergens by list, each with the ingredients that bring it.</summary>
+internal static class AllergenLines
+{
+    /// <summary>Shows both lists, what may be there by cross-contact, and the caution that goes with them.</summary>
+    public static void Show(Screen screen, AllergenStatement? allergens)
+    {
+        if (allergens is null)
+        {
+            return;
+        }
+
+        screen.Part("Allergens");
+        screen.Item($"Contains (US list): {Words(allergens.Us)}; (EU list): {Words(allergens.Eu)}.");
+        if (allergens.MayContain.Count > 0)
+        {
+            screen.Item($"May contain by cross-contact: {Words(allergens.MayContain)}.");
+        }
+
+        if (allergens.Caution.Length > 0)
+        {
+            Cautions.Show(screen, allergens.Caution);
+        }
+    }
+
+    private static string Words(RepeatedField<AllergenSource> sources) => sources.Count == 0
+        ? "none known"
+        : string.Join(", ", sources.Select(source => source.Ingredients.Count == 0
+            ? IngredientName.Of(source.Allergen)
+            : $"{IngredientName.Of(source.Allergen)} ({IngredientName.List(source.Ingredients)})"));
+}

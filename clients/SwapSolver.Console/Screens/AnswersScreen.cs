@@ -1,0 +1,30 @@
+using SwapSolver.V1;
+
+namespace SwapSolver.Console.Screens;
+
+/// <summary>What a solving verb brings back: the answers, or why there is none.</summary>
+internal static class AnswersScreen
+{
+    /// <summary>Shows the answers, best first; without any, the wishes that fight and the nearest formula.</summary>
+    public static void Show(Screen screen, IReadOnlyList<Answer> answers, IReadOnlyCollection<Conflict> conflict, Answer? nearest)
+    {
+        for (var place = 0; place < answers.Count; place++)
+        {
+            var name = answers[place].Formula.DisplayName;
+            var heading = $"Answer {place + 1} of {answers.Count}";
+            AnswerScreen.Show(screen, answers[place], name.Length > 0 ? $"{heading}: {name}" : heading);
+        }
+
+        if (answers.Count > 0)
+        {
+            return;
+        }
+
+        screen.Heading("No formula meets all of these wishes.");
+        ConflictLines.Show(screen, conflict);
+        if (nearest is not null)
+        {
+            AnswerScreen.Show(screen, nearest, "Nearest, but it does not meet them");
+        }
+    }
+}

@@ -1,0 +1,56 @@
+using System.Globalization;
+using SwapSolver.V1;
+
+namespace SwapSolver.Console.Screens;
+
+/// <summary>Nutrition by slice, by 100 g and by loaf.</summary>
+internal static class NutritionTable
+{
+    private static readonly (string Name, string Format, Func<NutritionFacts, double> Read)[] Rows =
+    [
+        ("mass, baked [g]", "0", facts => facts.MassG),
+        ("energy [kcal]", "0", facts => facts.EnergyKcal),
+        ("net carbs [g]", "0.0", facts => facts.NetCarbsG),
+        ("carbohydrate, fibre included [g]", "0.0", facts => facts.CarbohydrateG),
+        ("fibre [g]", "0.0", facts => facts.FibreG),
+        ("sugars [g]", "0.0", facts => facts.SugarsG),
+        ("polyols [g]", "0.0", facts => facts.PolyolsG),
+        ("fat [g]", "0.0", facts => facts.FatG),
+        ("saturated fat [g]", "0.0", facts => facts.SaturatedFatG),
+        ("protein [g]", "0.0", facts => facts.ProteinG),
+        ("sodium [mg]", "0", facts => facts.SodiumMg),
+        ("water [g]", "0.0", facts => facts.WaterG),
+    ];
+
+    /// <summary>Shows the portions that the service sent.</summary>
+    public static void Show(Screen screen, Nutrition? nutrition)
+    {
+        if (nutrition is null)
+        {
+            return;
+        }
+
+        var table = new PlainTable().Words("");
+        var portions = new List<NutritionFacts>();
+        Add("slice", nutrition.PerSlice);
+        Add("100 g", nutrition.Per100G);
+        Add("loaf", nutrition.PerLoaf);
+        foreach (var (name, format, read) in Rows)
+        {
+            table.Row([name, .. portions.Select(facts => read(facts).ToString(format, CultureInfo.InvariantCulture))]);
+        }
+
+        screen.Part("Nutrition, not rounded by any label law");
+        screen.Table(table);
+        CountingLine.Show(screen, nutrition);
+
+        void Add(string name, NutritionFacts? facts)
+        {
+            if (facts is not null)
+            {
+                table.Figures(name);
+                portions.Add(facts);
+            }
+        }
+    }
+}

@@ -1,0 +1,64 @@
+using Google.Protobuf.Collections;
+using SwapSolver.V1;
+
+namespace SwapSolver.Console.Screens;
+
+/// <summary>One ingredient with every figure.</summary>
+internal static class PantryItemScreen
+{
+    /// <summary>Shows what it is, its figures with their sources, and what to beware of.</summary>
+    public static void Show(Screen screen, Ingredient ingredient)
+    {
+        screen.Heading($"{ingredient.DisplayName} ({IngredientName.Id(ingredient.Name)})");
+        Say(screen, "", ingredient.About);
+        Say(screen, "Role: ", ingredient.Role);
+        Say(screen, "Groups: ", string.Join(", ", ingredient.Groups));
+        Say(screen, "These facts are not good for: ", ingredient.NotFor);
+        Say(screen, "How they came about: ", ingredient.Made);
+        Say(screen, "Number in the USDA Standard Reference: ", ingredient.UsdaFoodNumber);
+        Suitability(screen, ingredient);
+        FactsTable.Show(screen, ingredient.Facts);
+        UsageLines.Show(screen, ingredient.Usage);
+        if (ingredient.Behaviours.Count > 0)
+        {
+            screen.Part("In the bowl and the oven");
+        }
+
+        foreach (var behaviour in ingredient.Behaviours)
+        {
+            screen.Item($"{behaviour}");
+        }
+
+        Cautions.Show(screen, ingredient.Cautions);
+    }
+
+    private static void Suitability(Screen screen, Ingredient ingredient)
+    {
+        screen.Part("Who may eat it");
+        screen.Item($"Allergens (US list): {Words(ingredient.AllergensUs)}; (EU list): {Words(ingredient.AllergensEu)}.");
+        if (ingredient.MayContain.Count > 0)
+        {
+            screen.Item($"May contain by cross-contact: {IngredientName.List(ingredient.MayContain)}.");
+        }
+
+        string[] diets =
+        [
+            $"vegan: {YesNo(ingredient.Vegan)}",
+            $"vegetarian: {YesNo(ingredient.Vegetarian)}",
+            $"free of gluten by nature: {YesNo(ingredient.GlutenFree)}",
+        ];
+        screen.Item(string.Join("; ", diets));
+    }
+
+    private static void Say(Screen screen, string lead, string words)
+    {
+        if (words.Length > 0)
+        {
+            screen.Sentence(lead + words);
+        }
+    }
+
+    private static string Words(RepeatedField<string> allergens) => allergens.Count == 0 ? "none known" : IngredientName.List(allergens);
+
+    private static string YesNo(bool fact) => fact ? "yes" : "no";
+}

@@ -1,0 +1,12 @@
+using System.CommandLine;
+using SwapSolver.Console.Asking;
+
+namespace SwapSolver.Console.Verbs;
+
+/// <summary><c>pantry</c>: what the service knows of ingredients.</summary>
+internal static class Pantry
+{
+    /// <summary>The verb with its own two.</summary>
+    public static Command Create(Errand errand) =>
+        new("pantry", "The ingredients and their facts.") { PantryList.Create(errand), PantryShow.Create(errand) };
+}

@@ -1,0 +1,91 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using SwapSolver.Console.Arguments;
+using SwapSolver.Console.Asking;
+using SwapSolver.Console.FormulaFiles;
+using SwapSolver.Console.Screens;
+using SwapSolver.V1;
+
+namespace SwapSolver.Console.Verbs;
+
+/// <summary><c>variant</c>: a formula solved again to leave something out.</summary>
+internal sealed class Variant
+{
+    private readonly FormulaArgument formula = new();
+    private readonly HabitOptions habits = new();
+
+    private readonly Option<string[]> without = new("--without")
+    {
+        Description = "Allergens, ingredients or groups to leave out, with commas between. May be given again.",
+        HelpName = "A,B",
+        CustomParser = SplitAtCommas,
+    };
+
+    private readonly Option<VaryFormulaRequest.Types.Diet?> diet = new("--diet")
+    {
+        Description = "A way of eating to meet: vegetarian, vegan or dairy-free.",
+        HelpName = "DIET",
+        CustomParser = result => OptionText.One(
+            result,
+            "--diet",
+            text => EnumWord.Read<VaryFormulaRequest.Types.Diet>(VaryFormulaRequest.Descriptor.EnumTypes[0], text)),
+    };
+
+    /// <summary>The verb.</summary>
+    public static Command Create(Errand errand)
+    {
+        var variant = new Variant();
+        var verb = new VerbCommand(
+            "variant",
+            "A formula solved again without allergens, ingredients or groups, or to meet a diet.",
+            "swapsolver variant data/formulas/hazelnut-tin-loaf.json --without tree-nuts")
+        {
+            variant.formula,
+            variant.without,
+            variant.diet,
+        };
+        variant.habits.AddTo(verb);
+        verb.Validators.Add(variant.CheckThatSomethingIsWished);
+        verb.SetAction((parse, cancel) => errand.RunAsync(
+            parse,
+            new Question<VaryFormulaResponse>(
+                async token => (await variant.formula.ReadAsync(parse, token)).Then(subject => variant.Ask(parse, subject)),
+                (screen, response) => AnswersScreen.Show(screen, response.Answers, response.Conflict, response.Nearest),
+                response => response.Answers.Count > 0 ? ExitCode.Answer : ExitCode.NoAnswer),
+            cancel));
+        return verb;
+    }
+
+    private static string[] SplitAtCommas(ArgumentResult result)
+    {
+        var names = result.Tokens
+            .SelectMany(token => token.Value.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+            .ToArray();
+        if (names.Length == 0)
+        {
+            result.AddError("--without names nothing. Write what to leave out, as --without tree-nuts,milk.");
+        }
+
+        return names;
+    }
+
+    private ServiceCall<VaryFormulaResponse> Ask(ParseResult parse, FormulaSubject subject)
+    {
+        var request = new VaryFormulaRequest
+        {
+            Diet = parse.GetValue(diet) ?? VaryFormulaRequest.Types.Diet.Unspecified,
+            Habits = habits.Read(parse),
+        };
+        request.Without.AddRange(parse.GetValue(without) ?? []);
+        subject.PutInto(formula => request.Formula = formula, name => request.Name = name);
+        return async (service, options) => await new SubstitutionService.SubstitutionServiceClient(service).VaryFormulaAsync(request, options);
+    }
+
+    private void CheckThatSomethingIsWished(CommandResult result)
+    {
+        if (result.GetResult(without) is null && result.GetResult(diet) is null)
+        {
+            result.AddError("variant needs something to leave out: --without A,B or --diet vegetarian|vegan|dairy-free.");
+        }
+    }
+}

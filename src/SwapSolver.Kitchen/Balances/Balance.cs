@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
+
+namespace SwapSolver.Kitchen.Balances;
+
+/// <summary>
+/// One rule of the kitchen: a ratio of two sums over the grams, and the band that it must stay in,
+/// <c>(sum n_i x_i) / (sum d_i x_i + d_0)</c>. The same coefficients measure a formula and constrain the solver, so
+/// the number that is printed is the number that was constrained. A new rule names its facts, its numerator, its
+/// basis and its band; nothing else.
+/// </summary>
+/// <param name="Settings">Band and words, from the balance's data file.</param>
+public abstract record Balance(BalanceSettings Settings)
+{
+    /// <summary>Id of the balance, as <c>hydration</c>.</summary>
+    public string Id => Settings.Id;
+
+    /// <summary>Facts that the rule reads; an ingredient that lacks one is refused at the pantry's door.</summary>
+    public abstract ImmutableArray<Fact> Reads { get; }
+
+    /// <summary>What one gram of an ingredient adds to the numerator, in the unit that the rule names.</summary>
+    public abstract PerGram Numerator(FactSheet facts);
+
+    /// <summary>What the numerator is counted on.</summary>
+    /// <param name="reference">The formula that is known to work; of the formula asked about, its slices.</param>
+    public abstract Basis Basis(Formula reference);
+
+    /// <summary>The reading of a formula; null where its basis is zero: no denominator, no reading.</summary>
+    /// <param name="formula">The formula that is measured.</param>
+    /// <param name="reference">The formula that the basis is taken from; often the same.</param>
+    /// <param name="draw">Which sheet of each ingredient is read.</param>
+    public virtual Level? Read(Formula formula, Formula reference, Draw draw) =>
+        Ratio(formula, Numerator, Basis(reference), draw);
+
+    /// <summary>The linear sum that measures the reference: what a variant's distance from it is counted in.</summary>
+    public virtual Func<FactSheet, PerGram> Anchor(Formula reference, Draw draw) => Numerator;
+
+    /// <summary>The band that a variant of the reference must stay in.</summary>
+    public virtual Band Band(Formula reference, Draw draw) => Settings.Around(Read(reference, reference, draw));
+
+    /// <summary>The linear rows that keep the reading in a band.</summary>
+    public virtual ImmutableArray<Row> Rows(Formula reference, Band band, Draw draw)
+    {
+        var basis = Basis(reference);
+        var rows = ImmutableArray.CreateBuilder<Row>(2);
+        if (band.Low is { } low)
+        {
+            rows.Add(Floor(Numerator, basis, low, exact: true));
+        }
+
+        if (band.High is { } high)
+        {
+            rows.Add(Ceiling(Numerator, basis, high, exact: true));
+        }
+
+        return rows.ToImmutable();
+    }
+
+    /// <summary>Ratio of a sum to a basis; null where the basis is zero.</summary>
+    protected static Level? Ratio(Formula formula, Func<FactSheet, PerGram> numerator, Basis basis, Draw draw)
+    {
+        double top = 0, bottom = basis.Constant;
+        foreach (var line in formula.Lines)
+        {
+            var facts = draw(line.Ingredient);
+            top += numerator(facts).Value * line.Grams.Value;
+            bottom += basis.PerGram(facts).Value * line.Grams.Value;
+        }
+
+        return bottom == 0 ? null : new Level(top / bottom);
+    }
+
+    /// <summary><c>sum (n - low d) x &gt;= low d_0</c>.</summary>
+    protected Row Floor(Func<FactSheet, PerGram> numerator, Basis basis, Level low, bool exact) => new(
+        Id,
+        Side.Low,
+        facts => new PerGram(numerator(facts).Value - (low.Value * basis.PerGram(facts).Value)),
+        low.Value * basis.Constant,
+        exact);
+
+    /// <summary><c>sum (high d - n) x &gt;= -high d_0</c>.</summary>
+    protected Row Ceiling(Func<FactSheet, PerGram> numerator, Basis basis, Level high, bool exact) => new(
+        Id,
+        Side.High,
+        facts => new PerGram((high.Value * basis.PerGram(facts).Value) - numerator(facts).Value),
+        -high.Value * basis.Constant,
+        exact);
+}

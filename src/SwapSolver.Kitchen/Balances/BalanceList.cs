@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Ingredients;
+
+namespace SwapSolver.Kitchen.Balances;
+
+/// <summary>Every rule of the kitchen, in one explicit list.</summary>
+public sealed class BalanceList
+{
+    /// <summary>Makes the list.</summary>
+    /// <param name="settings">Finds the settings of a balance by its id.</param>
+    /// <param name="convention">How net carbohydrate is counted.</param>
+    public BalanceList(Func<string, BalanceSettings> settings, NetCarbohydrateConvention convention)
+    {
+        NetCarbohydrate = new NetCarbohydrate(settings("net-carbohydrate"), convention);
+        Leavening = new Leavening(settings("leavening"));
+        Ratios =
+        [
+            new Hydration(settings("hydration")),
+            Leavening,
+            new Gas(settings("gas")),
+            new SettingProtein(settings("setting-protein")),
+            new Gel(settings("gel")),
+            new Richness(settings("richness")),
+            NetCarbohydrate,
+            new Salt(settings("salt")),
+        ];
+        Anchored = [.. Ratios.Where(balance => balance is not (Balances.NetCarbohydrate or Salt))];
+        RoleMasses = [.. BandedRoles.Select(role => new RoleMass(settings(RoleMassId(role)), role))];
+        BatterMass = new BatterMass(settings("batter-mass"));
+        All = [.. Ratios, .. RoleMasses, BatterMass];
+    }
+
+    /// <summary>Roles whose mass is held. Acids, bases and blends are held by leavening and gas, gels by their
+    /// strength: two grams of one do the work of forty of another, so their mass says nothing.</summary>
+    public static readonly ImmutableArray<Role> BandedRoles =
+        [Role.Flour, Role.Liquid, Role.Egg, Role.Fat, Role.Sweetener, Role.Salt, Role.Flavour, Role.Yeast];
+
+    /// <summary>The rules that say something of a formula by itself.</summary>
+    public ImmutableArray<Balance> Ratios { get; }
+
+    /// <summary>The rules whose readings should stay close to the reference's: those of the crumb. Net carbohydrate and
+    /// salt are limits, not aims.</summary>
+    public ImmutableArray<Balance> Anchored { get; }
+
+    /// <summary>The rules that hold the mass of a role against a reference.</summary>
+    public ImmutableArray<RoleMass> RoleMasses { get; }
+
+    /// <summary>The rule that holds the batter mass against a reference.</summary>
+    public BatterMass BatterMass { get; }
+
+    /// <summary>All rules, ratios first.</summary>
+    public ImmutableArray<Balance> All { get; }
+
+    /// <summary>The rule that counts net carbohydrate.</summary>
+    public NetCarbohydrate NetCarbohydrate { get; }
+
+    /// <summary>The rule that sets acid against base.</summary>
+    public Leavening Leavening { get; }
+
+    /// <summary>Id of the rule that holds the mass of a role, as <c>flour-mass</c>.</summary>
+    public static string RoleMassId(Role role) => $"{role.ToString().ToLowerInvariant()}-mass";
+}

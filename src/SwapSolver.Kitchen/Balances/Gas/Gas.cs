@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
+
+namespace SwapSolver.Kitchen.Balances;
+
+/// <summary>
+/// Carbon dioxide that the batter can give [mmol/g]: from soda the smaller of the base and half of acid and base
+/// together (heat alone frees half of what the acid leaves), from yeast the smaller of what it can make and what it
+/// finds to eat. Each part is the lesser of two sums, so the reading is concave in the grams.
+/// </summary>
+/// <param name="Settings">Band and words.</param>
+public sealed record Gas(BalanceSettings Settings) : Balance(Settings)
+{
+    /// <summary>Carbon dioxide from hexose, two molecules each: 2000 / 180.156 [mmol/g]; iupac-atomic-masses.</summary>
+    private const double CarbonDioxidePerHexose = 2000 / 180.156;
+
+    private static readonly ImmutableArray<Func<FactSheet, double>> FromSoda =
+    [
+        static facts => facts[Fact.Base],
+        static facts => (facts[Fact.Acid] + facts[Fact.Base]) / 2,
+    ];
+
+    private static readonly ImmutableArray<Func<FactSheet, double>> FromYeast =
+    [
+        static facts => facts[Fact.YeastGas],
+        static facts => facts[Fact.Fermentable] * CarbonDioxidePerHexose,
+    ];
+
+    /// <inheritdoc/>
+    public override ImmutableArray<Fact> Reads => [Fact.Acid, Fact.Base, Fact.YeastGas, Fact.Fermentable];
+
+    /// <summary>Gas of the ingredient if nothing else were in the bowl [mmol CO2/g]. The reading of a formula is not
+    /// the sum of these: acid and soda need each other.</summary>
+    public override PerGram Numerator(FactSheet facts) =>
+        new(FromSoda.Min(term => term(facts)) + FromYeast.Min(term => term(facts)));
+
+    /// <inheritdoc/>
+    public override Basis Basis(Formula reference) => Balances.Basis.Batter;
+
+    /// <inheritdoc/>
+    public override Level? Read(Formula formula, Formula reference, Draw draw)
+    {
+        var batter = formula.BatterMass.Value;
+        return batter == 0
+            ? null
+            : new Level((Least(FromSoda, formula, draw) + Least(FromYeast, formula, draw)) / batter);
+    }
+
+    /// <summary>The terms that are smaller in the reference.</summary>
+    public override Func<FactSheet, PerGram> Anchor(Formula reference, Draw draw)
+    {
+        var soda = FromSoda.MinBy(term => Sum(term, reference, draw))!;
+        var yeast = FromYeast.MinBy(term => Sum(term, reference, draw))!;
+        return facts => new PerGram(soda(facts) + yeast(facts));
+    }
+
+    /// <summary>Floor: one exact row for each pair of terms. Ceiling: on the terms that are smaller in the reference,
+    /// which is safe and keeps the reference itself inside.</summary>
+    public override ImmutableArray<Row> Rows(Formula reference, Band band, Draw draw)
+    {
+        var rows = ImmutableArray.CreateBuilder<Row>();
+        if (band.Low is { } low)
+        {
+            foreach (var soda in FromSoda)
+            {
+                foreach (var yeast in FromYeast)
+                {
+                    rows.Add(Floor(facts => new PerGram(soda(facts) + yeast(facts)), Balances.Basis.Batter, low, exact: true));
+                }
+            }
+        }
+
+        if (band.High is { } high)
+        {
+            rows.Add(Ceiling(Anchor(reference, draw), Balances.Basis.Batter, high, exact: false));
+        }
+
+        return rows.ToImmutable();
+    }
+
+    private static double Least(ImmutableArray<Func<FactSheet, double>> terms, Formula formula, Draw draw) =>
+        terms.Min(term => Sum(term, formula, draw));
+
+    private static double Sum(Func<FactSheet, double> term, Formula formula, Draw draw) =>
+        formula.Lines.Sum(line => term(draw(line.Ingredient)) * line.Grams.Value);
+}

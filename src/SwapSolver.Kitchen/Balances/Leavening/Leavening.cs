@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
+
+namespace SwapSolver.Kitchen.Balances;
+
+/// <summary>Acid to the soda end point by base: 1 where the acid just uses up the soda [mmol/mmol].</summary>
+/// <param name="Settings">Band and words.</param>
+public sealed record Leavening(BalanceSettings Settings) : Balance(Settings)
+{
+    /// <inheritdoc/>
+    public override ImmutableArray<Fact> Reads => [Fact.Acid, Fact.Base];
+
+    /// <summary>Acid of the ingredient to the soda end point [mmol H+/g].</summary>
+    public override PerGram Numerator(FactSheet facts) => new(facts[Fact.Acid]);
+
+    /// <inheritdoc/>
+    public override Basis Basis(Formula reference) => Balances.Basis.Of(Fact.Base);
+
+    /// <summary>The fixed band, stretched to a reference that lies outside it: a variant need not be better leavened
+    /// than the loaf that is known to work, and may not be worse.</summary>
+    public override Band Band(Formula reference, Draw draw)
+    {
+        if (Read(reference, reference, draw) is not { } own)
+        {
+            return Settings.Fixed;
+        }
+
+        return Settings.Fixed.Of(own) switch
+        {
+            Standing.Below => Settings.Fixed with { Low = own },
+            Standing.Above => Settings.Fixed with { High = own },
+            _ => Settings.Fixed,
+        };
+    }
+}

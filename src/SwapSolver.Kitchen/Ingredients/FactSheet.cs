@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+
+namespace SwapSolver.Kitchen.Ingredients;
+
+/// <summary>One draw of an ingredient's facts. Rules see a sheet, never a range: typical, low, high and
+/// sampled values then run through the same code.</summary>
+public sealed class FactSheet
+{
+    private readonly ImmutableArray<double> perGram;
+
+    private FactSheet(Ingredient ingredient, ImmutableArray<double> perGram)
+    {
+        Ingredient = ingredient;
+        this.perGram = perGram;
+    }
+
+    /// <summary>The ingredient whose facts these are.</summary>
+    public Ingredient Ingredient { get; }
+
+    /// <summary>The fact per gram of the ingredient: g/100 g and mg/100 g become g/g, kcal/100 g becomes kcal/g;
+    /// facts per gram and shares stay as they are.</summary>
+    /// <exception cref="MissingFactException">The ingredient lacks the fact. It is not zero: it is not known.</exception>
+    public double this[Fact fact]
+    {
+        get
+        {
+            var value = perGram[fact.Index];
+            return double.IsNaN(value) ? throw new MissingFactException(Ingredient.Id, fact) : value;
+        }
+    }
+
+    /// <summary>A sheet whose facts stand where <paramref name="share"/> says, from 0 (low) over one half (typical) to 1 (high).</summary>
+    public static FactSheet Drawn(Ingredient ingredient, Func<Fact, double> share)
+    {
+        var values = ImmutableArray.CreateBuilder<double>(Fact.All.Length);
+        foreach (var fact in Fact.All)
+        {
+            var range = ingredient.RangeOf(fact);
+            values.Add(range is { } known ? known.At(share(fact)) * fact.PerGramFactor : double.NaN);
+        }
+
+        return new FactSheet(ingredient, values.MoveToImmutable());
+    }
+}
+
+/// <summary>Which sheet of an ingredient is looked at.</summary>
+/// <param name="ingredient">The ingredient.</param>
+public delegate FactSheet Draw(Ingredient ingredient);
+
+/// <summary>The draws that need no sampling.</summary>
+public static class Draws
+{
+    /// <summary>Every fact at its typical value.</summary>
+    public static readonly Draw Typical = static ingredient => ingredient.Typical;
+}

@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+
+namespace SwapSolver.Kitchen.Ingredients;
+
+/// <summary>A thing that is weighed, with everything that is known of it. Two are the same where their ids are.</summary>
+public sealed class Ingredient : IEquatable<Ingredient>
+{
+    /// <summary>Short stable id, as <c>hazelnut-flour</c>.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Plain name, for a sentence.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What it does in a formula.</summary>
+    public required Role Role { get; init; }
+
+    /// <summary>What it is.</summary>
+    public required string About { get; init; }
+
+    /// <summary>What these facts are not good for.</summary>
+    public required string NotFor { get; init; }
+
+    /// <summary>How the facts came about.</summary>
+    public required string Made { get; init; }
+
+    /// <summary>Number in the USDA Standard Reference; null where it has none.</summary>
+    public required string? UsdaFoodNumber { get; init; }
+
+    /// <summary>Groups that it belongs to, as <c>seeds</c>.</summary>
+    public required ImmutableArray<string> Groups { get; init; }
+
+    /// <summary>Its allergens.</summary>
+    public required Allergens Allergens { get; init; }
+
+    /// <summary>Who can eat it.</summary>
+    public required Suits Suits { get; init; }
+
+    /// <summary>Its figures; what is none by nature stands in <see cref="NoneByNature"/> instead.</summary>
+    public required ImmutableDictionary<Fact, Figure> Figures { get; init; }
+
+    /// <summary>Facts that are exactly zero by its nature.</summary>
+    public required ImmutableHashSet<Fact> NoneByNature { get; init; }
+
+    /// <summary>How much of it a formula bears.</summary>
+    public required Usage Usage { get; init; }
+
+    /// <summary>What one weighs, by size; empty for what is not counted.</summary>
+    public required ImmutableArray<CountedUnit> CountedUnits { get; init; }
+
+    /// <summary>What spoons and cups of it weigh.</summary>
+    public required ImmutableArray<HouseholdMeasure> HouseholdMeasures { get; init; }
+
+    /// <summary>What it does in the bowl and the oven.</summary>
+    public required ImmutableArray<Behaviour> Behaviours { get; init; }
+
+    /// <summary>Cautions that go with it.</summary>
+    public required ImmutableArray<string> Cautions { get; init; }
+
+    /// <summary>The sheet of typical values, made once.</summary>
+    public FactSheet Typical => field ??= FactSheet.Drawn(this, static _ => 0.5);
+
+    /// <summary>The range of a fact, in its unit; null where it is not known.</summary>
+    public Range? RangeOf(Fact fact) =>
+        Figures.TryGetValue(fact, out var figure) ? figure.Range
+        : NoneByNature.Contains(fact) ? Range.Zero
+        : null;
+
+    /// <inheritdoc/>
+    public bool Equals(Ingredient? other) => other is not null && other.Id == Id;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Ingredient);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Id.GetHashCode(StringComparison.Ordinal);
+
+    /// <inheritdoc/>
+    public override string ToString() => Id;
+}

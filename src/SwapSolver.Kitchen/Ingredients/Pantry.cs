@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+
+namespace SwapSolver.Kitchen.Ingredients;
+
+/// <summary>Every ingredient that is known, with the words for leaving things out.</summary>
+public sealed class Pantry
+{
+    private readonly ImmutableDictionary<string, Ingredient> byId;
+
+    /// <summary>Makes a pantry.</summary>
+    /// <param name="ingredients">The ingredients; ids are unique.</param>
+    /// <param name="allergens">Allergens by id.</param>
+    /// <param name="groups">Group ids, each with a name for a sentence.</param>
+    public Pantry(
+        IEnumerable<Ingredient> ingredients,
+        IEnumerable<AllergenName> allergens,
+        IEnumerable<GroupName> groups)
+    {
+        Ingredients = [.. ingredients.OrderBy(i => i.Id, StringComparer.Ordinal)];
+        byId = Ingredients.ToImmutableDictionary(i => i.Id, StringComparer.Ordinal);
+        Allergens = [.. allergens];
+        Groups = [.. groups];
+    }
+
+    /// <summary>All ingredients, by id.</summary>
+    public ImmutableArray<Ingredient> Ingredients { get; }
+
+    /// <summary>The allergens of both lists.</summary>
+    public ImmutableArray<AllergenName> Allergens { get; }
+
+    /// <summary>The groups.</summary>
+    public ImmutableArray<GroupName> Groups { get; }
+
+    /// <summary>Finds an ingredient by its id.</summary>
+    public bool TryGet(string id, [NotNullWhen(true)] out Ingredient? ingredient) => byId.TryGetValue(id, out ingredient);
+}
+
+/// <summary>An allergen of a list.</summary>
+/// <param name="Id">Its id, as <c>tree-nuts</c>.</param>
+/// <param name="Name">Its name for a sentence.</param>
+/// <param name="Also">Other words that mean it.</param>
+public sealed record AllergenName(string Id, string Name, ImmutableArray<string> Also);
+
+/// <summary>A group of ingredients.</summary>
+/// <param name="Id">Its id, as <c>seeds</c>.</param>
+/// <param name="Name">Its name for a sentence.</param>
+/// <param name="Also">Other words that mean it.</param>
+public sealed record GroupName(string Id, string Name, ImmutableArray<string> Also);

@@ -1,0 +1,20 @@
+using SwapSolver.Kitchen.Quantities;
+
+namespace SwapSolver.Kitchen.Ingredients;
+
+/// <summary>How much of an ingredient a formula bears.</summary>
+/// <param name="MaximumOfFlour">Most, of the mass of all flours; null where nothing limits it.</param>
+/// <param name="MaximumOfBatter">Most, of the batter; null where nothing limits it.</param>
+/// <param name="SensibleMinimum">Least that is worth weighing [g].</param>
+/// <param name="Offered">Whether a formula may be given it anew.</param>
+/// <param name="ScaleStep">Step in which it is weighed [g].</param>
+/// <param name="Source">Key of the source.</param>
+/// <param name="Mark">How it is known.</param>
+public sealed record Usage(
+    Percent? MaximumOfFlour,
+    Percent? MaximumOfBatter,
+    Grams SensibleMinimum,
+    bool Offered,
+    Grams ScaleStep,
+    string Source,
+    Mark Mark);

@@ -1,0 +1,37 @@
+using Google.OrTools.LinearSolver;
+using SwapSolver.Solving.Models;
+
+namespace SwapSolver.OrTools;
+
+/// <summary>Writes a model into a native solver.</summary>
+internal static class ModelTranslation
+{
+    /// <summary>Writes columns, rows and objective. No names: two alike would crash a look-up.</summary>
+    public static Variable[] Write(Model model, Solver solver)
+    {
+        Variable[] variables =
+        [
+            .. model.Columns.Select(column => solver.MakeVar(column.Low, column.High, column.IsWhole, string.Empty)),
+        ];
+        foreach (var row in model.Rows)
+        {
+            var constraint = solver.MakeConstraint(row.Low, row.High, string.Empty);
+            foreach (var term in row.Terms)
+            {
+                constraint.SetCoefficient(variables[term.Column], term.Coefficient);
+            }
+        }
+
+        var objective = solver.Objective();
+        objective.SetMinimization();
+        for (var column = 0; column < variables.Length; column++)
+        {
+            if (model.Columns[column].Cost != 0)
+            {
+                objective.SetCoefficient(variables[column], model.Columns[column].Cost);
+            }
+        }
+
+        return variables;
+    }
+}

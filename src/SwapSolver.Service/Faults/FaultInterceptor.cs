@@ -1,0 +1,32 @@
+using Grpc.Core;
+using Grpc.Core.Interceptors;
+
+namespace SwapSolver.Service.Faults;
+
+/// <summary>Gives every end of a call its code: a caller never sees a stack trace, and our own faults are logged.</summary>
+internal sealed partial class FaultInterceptor(ILogger<FaultInterceptor> logger) : Interceptor
+{
+    /// <inheritdoc/>
+    public override async Task<TResponse> UnaryServerHandler<TRequest, TResponse>(
+        TRequest request, ServerCallContext context, UnaryServerMethod<TRequest, TResponse> continuation)
+    {
+        try
+        {
+            return await continuation(request, context);
+        }
+        catch (OperationCanceledException)
+        {
+            throw DateTime.UtcNow >= context.Deadline
+                ? new RpcException(new Status(StatusCode.DeadlineExceeded, "time ran out; give the call a later deadline"))
+                : new RpcException(new Status(StatusCode.Cancelled, "the call was cancelled"));
+        }
+        catch (Exception fault) when (fault is not RpcException)
+        {
+            CallFailed(logger, context.Method, fault);
+            throw new RpcException(new Status(StatusCode.Internal, "a fault of the service; it has been logged"));
+        }
+    }
+
+    [LoggerMessage(EventId = 1, Level = LogLevel.Error, Message = "{Method} failed")]
+    private static partial void CallFailed(ILogger logger, string method, Exception fault);
+}

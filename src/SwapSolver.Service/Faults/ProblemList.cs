@@ -1,0 +1,69 @@
+using System.Globalization;
+using Google.Rpc;
+using Grpc.Core;
+
+namespace SwapSolver.Service.Faults;
+
+/// <summary>Collects a caller's mistakes, so that all are named at once and none costs a solve.</summary>
+internal sealed class ProblemList
+{
+    /// <summary>Domain of every ErrorInfo of this service.</summary>
+    public const string Domain = "swapsolver";
+
+    private const int MostListed = 50;
+
+    private readonly List<Problem> problems = [];
+
+    /// <summary>Adds a mistake.</summary>
+    public void Add(string path, string value, string reason, string wayOut) =>
+        problems.Add(new Problem(path, Short(value), reason, wayOut));
+
+    /// <summary>Adds a mistake about a number.</summary>
+    public void Add(string path, double value, string reason, string wayOut) =>
+        Add(path, value.ToString(CultureInfo.InvariantCulture), reason, wayOut);
+
+    /// <summary>Ends the call with INVALID_ARGUMENT where there were mistakes.</summary>
+    /// <exception cref="RpcException">There were.</exception>
+    public void ThrowIfAny()
+    {
+        if (problems.Count == 0)
+        {
+            return;
+        }
+
+        var shown = problems.Take(MostListed).ToList();
+        var request = new BadRequest();
+        request.FieldViolations.AddRange(shown.Select(problem => new BadRequest.Types.FieldViolation
+        {
+            Field = problem.Path,
+            Description = problem.Sentence,
+        }));
+        var info = new ErrorInfo { Reason = "INVALID_REQUEST", Domain = Domain };
+        foreach (var problem in shown)
+        {
+            info.Metadata[problem.Path] = problem.Value;
+        }
+
+        var more = problems.Count > shown.Count ? $" (and {problems.Count - shown.Count} more)" : string.Empty;
+        throw Rich(Code.InvalidArgument, $"{shown[0].Path}: {shown[0].Sentence}{more}", request, info);
+    }
+
+    /// <summary>NOT_FOUND for a name, with the nearest names.</summary>
+    public static RpcException NotFound(string name, IEnumerable<string> nearest)
+    {
+        var names = string.Join(", ", nearest);
+        var info = new ErrorInfo { Reason = "NOT_FOUND", Domain = Domain };
+        info.Metadata["name"] = name;
+        info.Metadata["nearest"] = names;
+        return Rich(Code.NotFound, $"'{name}' is not known; nearest names: {names}", info);
+    }
+
+    private static RpcException Rich(Code code, string message, params Google.Protobuf.IMessage[] details)
+    {
+        var status = new Google.Rpc.Status { Code = (int)code, Message = message };
+        status.Details.AddRange(details.Select(Google.Protobuf.WellKnownTypes.Any.Pack));
+        return status.ToRpcException();
+    }
+
+    private static string Short(string value) => value.Length <= 100 ? value : $"{value[..97]}...";
+}

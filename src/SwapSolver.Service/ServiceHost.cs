@@ -1,0 +1,122 @@
+using System.Net;
+using Google.Protobuf.Reflection;
+using Google.Rpc;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
+using Microsoft.Extensions.Diagnostics.HealthChecks;
+using SwapSolver.Data.Balances;
+using SwapSolver.Data.Files;
+using SwapSolver.Data.Ingredients;
+using SwapSolver.Data.Wording;
+using SwapSolver.OrTools;
+using SwapSolver.Service.Faults;
+using SwapSolver.Service.Services;
+using SwapSolver.Service.Solves;
+using SwapSolver.Service.Stored;
+using SwapSolver.Service.Translation;
+using SwapSolver.Solving;
+using SwapSolver.Solving.Answers;
+using SwapSolver.Solving.Models;
+
+namespace SwapSolver.Service;
+
+/// <summary>Joins the rooms and runs the service.</summary>
+internal static class ServiceHost
+{
+    private const int WrongData = 3;
+
+    private const int MostMessageBytes = 1024 * 1024;
+
+    /// <summary>Runs until it is told to stop. The result is the exit code.</summary>
+    public static async Task<int> Run(ServiceOptions options)
+    {
+        WebApplication app;
+        try
+        {
+            app = Build(options);
+        }
+        catch (DataFaultException fault)
+        {
+            await Console.Error.WriteLineAsync(fault.Message);
+            return WrongData;
+        }
+
+        await using (app)
+        {
+            await app.StartAsync();
+            if (options.EmbeddedSocket is not null)
+            {
+                EmbeddedLife.Begin(app.Lifetime);
+            }
+
+            await app.WaitForShutdownAsync();
+        }
+
+        return 0;
+    }
+
+    /// <summary>The service, not yet started.</summary>
+    /// <exception cref="DataFaultException">A data file cannot be believed.</exception>
+    public static WebApplication Build(ServiceOptions options)
+    {
+        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
+        builder.Logging.ClearProviders();
+        builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
+        builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        builder.WebHost.ConfigureKestrel(kestrel => Listen(kestrel, options));
+        AddRooms(builder.Services, options);
+        var grpc = builder.Services.AddGrpc(server =>
+        {
+            server.Interceptors.Add<FaultInterceptor>();
+            server.MaxReceiveMessageSize = MostMessageBytes;
+        });
+        if (options.EmbeddedSocket is null)
+        {
+            grpc.AddJsonTranscoding(json => json.TypeRegistry = TypeRegistry.FromMessages(BadRequest.Descriptor, ErrorInfo.Descriptor));
+            builder.Services.AddGrpcHealthChecks().AddCheck("process", () => HealthCheckResult.Healthy());
+        }
+
+        var app = builder.Build();
+        app.MapGrpcService<BalanceService>();
+        app.MapGrpcService<SubstitutionService>();
+        app.MapGrpcService<ReformulationService>();
+        app.MapGrpcService<IngredientService>();
+        if (options.EmbeddedSocket is null)
+        {
+            app.MapGrpcHealthChecksService();
+            app.MapHealthChecks("/health/live");
+            app.MapHealthChecks("/health/ready");
+        }
+
+        return app;
+    }
+
+    private static void Listen(KestrelServerOptions kestrel, ServiceOptions options)
+    {
+        if (options.EmbeddedSocket is { } socket)
+        {
+            kestrel.ListenUnixSocket(socket, listen => listen.Protocols = HttpProtocols.Http2);
+            return;
+        }
+
+        kestrel.Listen(IPAddress.Loopback, options.GrpcPort, listen => listen.Protocols = HttpProtocols.Http2);
+        kestrel.Listen(IPAddress.Loopback, options.HttpPort, listen => listen.Protocols = HttpProtocols.Http1);
+    }
+
+    private static void AddRooms(IServiceCollection services, ServiceOptions options)
+    {
+        var folder = new DataFolder(options.DataPath);
+        var sources = SourceKeys.Read(folder);
+        var bakehouse = new Bakehouse(
+            PantryFiles.Read(folder, sources), BalanceFiles.Read(folder, sources), PhraseFile.Read(folder));
+        services.AddSingleton(TimeProvider.System);
+        services.AddSingleton<ISolver>(new OrToolsSolver());
+        services.AddSingleton(bakehouse);
+        services.AddSingleton(bakehouse.Pantry);
+        services.AddSingleton(StoredFormulas.Read(options.DataPath));
+        services.AddSingleton(new IngredientWriter(sources));
+        services.AddSingleton<AnswerSearch>();
+        services.AddSingleton<Subject>();
+        services.AddSingleton<SolveRoom>();
+        services.AddSingleton<AnswerCache>();
+    }
+}

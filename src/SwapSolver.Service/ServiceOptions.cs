@@ -1,0 +1,49 @@
+using System.Globalization;
+
+namespace SwapSolver.Service;
+
+/// <summary>How the service is started.</summary>
+/// <param name="GrpcPort">Loopback port for gRPC over HTTP/2 without TLS.</param>
+/// <param name="HttpPort">Loopback port for HTTP/JSON.</param>
+/// <param name="EmbeddedSocket">Unix socket to listen on instead of the ports; null where the ports are used.</param>
+/// <param name="DataPath">Folder of facts, bands and words.</param>
+internal sealed record ServiceOptions(int GrpcPort, int HttpPort, string? EmbeddedSocket, string DataPath)
+{
+    private const int UsualGrpcPort = 5081;
+
+    private const int UsualHttpPort = 5080;
+
+    private const string Usage =
+        "usage: SwapSolver.Service [--grpc-port N] [--http-port N] [--data PATH] [--embedded-socket PATH]";
+
+    /// <summary>Reads the command line.</summary>
+    /// <param name="args">The words.</param>
+    /// <param name="wrong">What is wrong with them; empty where nothing is.</param>
+    public static ServiceOptions? Read(string[] args, out string wrong)
+    {
+        var options = new ServiceOptions(UsualGrpcPort, UsualHttpPort, null, Path.Combine(AppContext.BaseDirectory, "data"));
+        wrong = string.Empty;
+        for (var index = 0; index < args.Length; index += 2)
+        {
+            var value = index + 1 < args.Length ? args[index + 1] : null;
+            options = (args[index], value) switch
+            {
+                ("--grpc-port", { } port) when PortOf(port) is { } number => options with { GrpcPort = number },
+                ("--http-port", { } port) when PortOf(port) is { } number => options with { HttpPort = number },
+                ("--embedded-socket", { Length: > 0 } path) => options with { EmbeddedSocket = path },
+                ("--data", { Length: > 0 } path) => options with { DataPath = path },
+                _ => null,
+            };
+            if (options is null)
+            {
+                wrong = $"'{args[index]} {value}' is not understood{Environment.NewLine}{Usage}";
+                return null;
+            }
+        }
+
+        return options;
+    }
+
+    private static int? PortOf(string text) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var port) && port is >= 0 and <= 65_535 ? port : null;
+}

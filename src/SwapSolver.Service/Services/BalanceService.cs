@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using Grpc.Core;
+using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Service.Faults;
+using SwapSolver.Service.Solves;
+using SwapSolver.Service.Translation;
+using SwapSolver.Solving.Answers;
+using SwapSolver.Solving.Questions;
+using SwapSolver.V1;
+using Domain = SwapSolver.Kitchen.Formulas;
+using Swap = SwapSolver.Solving.Questions.Swap;
+
+namespace SwapSolver.Service.Services;
+
+/// <summary>Measures formulas and checks proposed swaps.</summary>
+internal sealed class BalanceService(AnswerSearch search, Subject subject, SolveRoom room, AnswerCache cache)
+    : V1.BalanceService.BalanceServiceBase
+{
+    private const int MostSwaps = 10;
+
+    private readonly AnswerWriter writer = new(search.Bakehouse);
+
+    /// <inheritdoc/>
+    public override Task<BalanceFormulaResponse> BalanceFormula(BalanceFormulaRequest request, ServerCallContext context)
+    {
+        var problems = new ProblemList();
+        var formula = subject.Read(request.Name, request.Formula, problems);
+        problems.ThrowIfAny();
+        return cache.Get(request, answer => answer.Repair?.BestSoFar != true, async () =>
+        {
+            var standing = await room.Run(context, (clock, cancel) => new Standing(formula!).Answer(search, clock, cancel));
+            return Write(formula!, standing);
+        });
+    }
+
+    /// <inheritdoc/>
+    public override Task<CheckSwapResponse> CheckSwap(CheckSwapRequest request, ServerCallContext context)
+    {
+        var problems = new ProblemList();
+        var formula = subject.Read(request.Name, request.Formula, problems);
+        var swaps = formula is null ? [] : ReadSwaps(request, formula, problems);
+        var habits = new HabitsReader(search.Bakehouse.Balances, problems);
+        var read = formula is null ? null : habits.Read(request.Habits, formula);
+        problems.ThrowIfAny();
+        return cache.Get(request, answer => answer.Repair?.BestSoFar != true, async () =>
+        {
+            var verdict = await room.Run(
+                context, (clock, cancel) => new SwapCheck(formula!, swaps, read!).Answer(search, clock, cancel));
+            return Write(verdict);
+        });
+    }
+
+    private ImmutableArray<Swap> ReadSwaps(CheckSwapRequest request, Domain.Formula formula, ProblemList problems)
+    {
+        if (request.Swaps.Count is 0 or > MostSwaps)
+        {
+            problems.Add("swaps", request.Swaps.Count, "swaps cannot be checked", $"give 1 to {MostSwaps}, as from ingredients/baking-soda to ingredients/potassium-bicarbonate");
+        }
+
+        return [.. request.Swaps.Take(MostSwaps).Select((swap, index) => ReadSwap(swap, formula, $"swaps[{index}]", problems)).OfType<Swap>()];
+    }
+
+    private Swap? ReadSwap(V1.Swap swap, Domain.Formula formula, string path, ProblemList problems)
+    {
+        var names = new LineReader(search.Bakehouse.Pantry, problems);
+        var from = names.IngredientOf(swap.From, $"{path}.from");
+        var to = string.IsNullOrEmpty(swap.To) ? null : names.IngredientOf(swap.To, $"{path}.to");
+        if (from is not null && formula.MassOf(from) == Grams.None)
+        {
+            problems.Add($"{path}.from", swap.From, "is not in the formula", $"name one of its lines: {string.Join(", ", Ids(formula))}");
+        }
+
+        if (swap.HasGrams && !(swap.Grams is >= 0 and <= 100_000))
+        {
+            problems.Add($"{path}.grams", swap.Grams, "cannot be weighed", "give 0 to 100000 g");
+        }
+
+        return from is null ? null : new Swap(from, to, swap.HasGrams ? new Grams(swap.Grams) : null);
+    }
+
+    private static IEnumerable<string> Ids(Domain.Formula formula) =>
+        formula.Lines.Select(line => line.Ingredient.Id).Distinct();
+
+    private BalanceFormulaResponse Write(Domain.Formula formula, FormulaStanding standing)
+    {
+        var written = new BalanceFormulaResponse
+        {
+            Nutrition = writer.Nutrition(formula),
+            Allergens = writer.Allergens(formula),
+            Formula = FormulaWriter.Write(formula),
+            Repair = standing.Repair is null ? null : writer.Write(standing.Repair),
+        };
+        written.Readings.AddRange(standing.Readings.Select(ReadingWriter.Write));
+        written.Cautions.AddRange(standing.Cautions);
+        written.BakersPercentages.AddRange(formula.Lines.Select(line =>
+        {
+            var share = new BakersPercentage { Ingredient = ResourceName.Of(line.Ingredient), Grams = line.Grams.Value };
+            if (formula.BakersPercentage(line) is { } percent)
+            {
+                share.Percent = percent.Value;
+            }
+
+            return share;
+        }));
+        return written;
+    }
+
+    private CheckSwapResponse Write(SwapVerdict verdict)
+    {
+        var written = new CheckSwapResponse
+        {
+            Verdict = verdict.Verdict switch
+            {
+                Verdict.Balances => CheckSwapResponse.Types.Verdict.Balances,
+                Verdict.BalancesWithRepair => CheckSwapResponse.Types.Verdict.BalancesWithRepair,
+                _ => CheckSwapResponse.Types.Verdict.DoesNotBalance,
+            },
+            Repair = verdict.Repair is null ? null : writer.Write(verdict.Repair),
+            Swapped = FormulaWriter.Write(verdict.Swapped),
+            Reply = verdict.Reply,
+        };
+        written.Readings.AddRange(verdict.Readings.Select(ReadingWriter.Write));
+        written.Cautions.AddRange(verdict.Cautions);
+        written.Reasons.AddRange(verdict.Reasons);
+        written.Conflict.AddRange(verdict.Conflict.Select(AnswerWriter.Write));
+        return written;
+    }
+}

@@ -1,0 +1,19 @@
+using Grpc.Core;
+using SwapSolver.Solving.Answers;
+
+namespace SwapSolver.Service.Services;
+
+/// <summary>Ends a call whose time ran out with nothing found.</summary>
+internal static class OutOfTime
+{
+    /// <summary>Ends the call where nothing was found in time.</summary>
+    /// <exception cref="RpcException">DEADLINE_EXCEEDED.</exception>
+    public static void ThrowIf(Outcomes outcomes)
+    {
+        if (outcomes.RanOutOfTime)
+        {
+            throw new RpcException(new Status(
+                StatusCode.DeadlineExceeded, "time ran out before any formula was found; give the call a later deadline"));
+        }
+    }
+}

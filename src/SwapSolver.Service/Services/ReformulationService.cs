@@ -1,0 +1,108 @@
+using System.Globalization;
+using Grpc.Core;
+using SwapSolver.Service.Faults;
+using SwapSolver.Service.Solves;
+using SwapSolver.Service.Translation;
+using SwapSolver.Solving.Answers;
+using SwapSolver.Solving.Questions;
+using SwapSolver.V1;
+using Domain = SwapSolver.Kitchen.Formulas;
+
+namespace SwapSolver.Service.Services;
+
+/// <summary>Solves formulas in other sizes.</summary>
+internal sealed class ReformulationService(AnswerSearch search, Subject subject, SolveRoom room, AnswerCache cache)
+    : V1.ReformulationService.ReformulationServiceBase
+{
+    private const double LeastFactor = 0.05;
+
+    private const double MostFactor = 100;
+
+    private const int MostSlices = 1000;
+
+    private readonly AnswerWriter writer = new(search.Bakehouse);
+
+    /// <inheritdoc/>
+    public override Task<ResizeFormulaResponse> ResizeFormula(ResizeFormulaRequest request, ServerCallContext context)
+    {
+        var problems = new ProblemList();
+        var formula = subject.Read(request.Name, request.Formula, problems);
+        problems.ThrowIfAny();
+        var reader = new HabitsReader(search.Bakehouse.Balances, problems);
+        var habits = reader.Read(request.Habits, formula!);
+        var limits = reader.ReadLimits(request.Habits);
+        var size = ReadSize(request, formula!, problems);
+        problems.ThrowIfAny();
+        var resize = new Resize(formula!, size.Factor, size.Slices, size.Shape, limits, habits);
+        return cache.Get(request, IsWhole, async () =>
+        {
+            var outcomes = await room.Run(context, (clock, cancel) => resize.Answer(search, clock, cancel));
+            return Write(outcomes, size.Factor);
+        });
+    }
+
+    private static bool IsWhole(ResizeFormulaResponse response) => response.Answers.All(answer => !answer.BestSoFar);
+
+    private static Size ReadSize(ResizeFormulaRequest request, Domain.Formula formula, ProblemList problems)
+    {
+        if (request.HasSlices && request.Slices is < 1 or > MostSlices)
+        {
+            problems.Add("slices", request.Slices, "slices cannot be", $"give 1 to {MostSlices}");
+            return new Size(1, 1, formula.Shape);
+        }
+
+        var (field, factor, shape) = ReadFactor(request, formula, problems);
+        if (!(factor is >= LeastFactor and <= MostFactor))
+        {
+            problems.Add(field, factor, "times the formula cannot be made", string.Create(CultureInfo.InvariantCulture, $"give a size between {LeastFactor} and {MostFactor} times the formula's own"));
+            return new Size(1, 1, shape);
+        }
+
+        var slices = request.HasSlices ? request.Slices : Math.Max(1, (int)Math.Round(formula.Slices * factor, MidpointRounding.AwayFromZero));
+        return new Size(factor, slices, shape is Domain.Pieces ? new Domain.Pieces(slices) : shape);
+    }
+
+    private static (string Field, double Factor, Domain.Shape? Shape) ReadFactor(
+        ResizeFormulaRequest request, Domain.Formula formula, ProblemList problems)
+    {
+        switch (request.SizeCase)
+        {
+            case ResizeFormulaRequest.SizeOneofCase.MassGrams:
+                return ("massGrams", request.MassGrams / formula.BatterMass.Value, formula.Shape);
+            case ResizeFormulaRequest.SizeOneofCase.Factor:
+                return ("factor", request.Factor, formula.Shape);
+            case ResizeFormulaRequest.SizeOneofCase.Tin:
+                var tin = ShapeReader.ReadTin(request.Tin, "tin", problems);
+                if (formula.Shape is Domain.Tin own)
+                {
+                    return ("tin", tin.VolumeBy(own), tin);
+                }
+
+                problems.Add("tin", string.Empty, "the formula's own tin is not known, so nothing says how full the new one is to be", "give the formula a tin as its shape, or ask by mass, factor or slices");
+                return ("tin", 1, tin);
+            default:
+                if (!request.HasSlices)
+                {
+                    problems.Add("size", string.Empty, "the new size is missing", "give massGrams, factor, tin or slices");
+                    return ("size", 1, formula.Shape);
+                }
+
+                return ("slices", request.Slices / (double)formula.Slices, formula.Shape);
+        }
+    }
+
+    private ResizeFormulaResponse Write(Outcomes outcomes, double factor)
+    {
+        OutOfTime.ThrowIf(outcomes);
+        var written = new ResizeFormulaResponse
+        {
+            Nearest = outcomes.Nearest is null ? null : writer.Write(outcomes.Nearest),
+            Factor = factor,
+        };
+        written.Answers.AddRange(outcomes.Answers.Select(writer.Write));
+        written.Conflict.AddRange(outcomes.Conflict.Select(AnswerWriter.Write));
+        return written;
+    }
+
+    private sealed record Size(double Factor, int Slices, Domain.Shape? Shape);
+}

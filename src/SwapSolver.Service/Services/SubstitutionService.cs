@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using Grpc.Core;
+using SwapSolver.Service.Faults;
+using SwapSolver.Service.Solves;
+using SwapSolver.Service.Translation;
+using SwapSolver.Solving.Answers;
+using SwapSolver.Solving.Questions;
+using SwapSolver.Solving.Wishes;
+using SwapSolver.V1;
+using Diet = SwapSolver.Solving.Wishes.Diet;
+
+namespace SwapSolver.Service.Services;
+
+/// <summary>Solves variants of formulas.</summary>
+internal sealed class SubstitutionService(AnswerSearch search, Subject subject, SolveRoom room, AnswerCache cache)
+    : V1.SubstitutionService.SubstitutionServiceBase
+{
+    private const int MostWishes = 50;
+
+    private readonly AnswerWriter writer = new(search.Bakehouse);
+
+    /// <inheritdoc/>
+    public override Task<VaryFormulaResponse> VaryFormula(VaryFormulaRequest request, ServerCallContext context)
+    {
+        var problems = new ProblemList();
+        var formula = subject.Read(request.Name, request.Formula, problems);
+        var reader = new HabitsReader(search.Bakehouse.Balances, problems);
+        var habits = formula is null ? null : reader.Read(request.Habits, formula);
+        var wishes = ReadWithout(request, problems).AddRange(reader.ReadLimits(request.Habits));
+        if (request.Without.Count == 0 && wishes.IsEmpty)
+        {
+            problems.Add("without", string.Empty, "no wish is given", "name what to leave out, a diet, or a limit");
+        }
+
+        problems.ThrowIfAny();
+        return cache.Get(request, IsWhole, async () =>
+        {
+            var outcomes = await room.Run(
+                context, (clock, cancel) => new Variant(formula!, wishes, habits!).Answer(search, clock, cancel));
+            return Write(outcomes);
+        });
+    }
+
+    private static bool IsWhole(VaryFormulaResponse response) => response.Answers.All(answer => !answer.BestSoFar);
+
+    private ImmutableArray<Hold> ReadWithout(VaryFormulaRequest request, ProblemList problems)
+    {
+        if (request.Without.Count > MostWishes)
+        {
+            problems.Add("without", request.Without.Count.ToString(System.Globalization.CultureInfo.InvariantCulture), "wishes are too many", $"give at most {MostWishes}");
+            return [];
+        }
+
+        var leavingOut = new LeavingOut(search.Bakehouse.Pantry, search.Bakehouse.Phrases);
+        var wishes = ImmutableArray.CreateBuilder<Hold>();
+        for (var index = 0; index < request.Without.Count; index++)
+        {
+            var word = ResourceName.IngredientId(request.Without[index].Trim().ToLowerInvariant());
+            if (leavingOut.Of(word) is { } wish)
+            {
+                wishes.Add(wish);
+            }
+            else
+            {
+                problems.Add($"without[{index}]", request.Without[index], "is no allergen, group or ingredient that is known", NearestNames.WayOut(word, leavingOut.KnownWords));
+            }
+        }
+
+        if (DietOf(request, problems) is { } diet)
+        {
+            wishes.Add(leavingOut.Of(diet));
+        }
+
+        return [.. wishes.DistinctBy(wish => wish.Id)];
+    }
+
+    private static Diet? DietOf(VaryFormulaRequest request, ProblemList problems)
+    {
+        switch (request.Diet)
+        {
+            case VaryFormulaRequest.Types.Diet.Unspecified:
+                return null;
+            case VaryFormulaRequest.Types.Diet.Vegetarian:
+                return Diet.Vegetarian;
+            case VaryFormulaRequest.Types.Diet.Vegan:
+                return Diet.Vegan;
+            case VaryFormulaRequest.Types.Diet.DairyFree:
+                return Diet.DairyFree;
+            default:
+                problems.Add("diet", request.Diet.ToString(), "is no diet that is known", "give VEGETARIAN, VEGAN or DAIRY_FREE");
+                return null;
+        }
+    }
+
+    private VaryFormulaResponse Write(Outcomes outcomes)
+    {
+        OutOfTime.ThrowIf(outcomes);
+        var written = new VaryFormulaResponse
+        {
+            Nearest = outcomes.Nearest is null ? null : writer.Write(outcomes.Nearest),
+        };
+        written.Answers.AddRange(outcomes.Answers.Select(writer.Write));
+        written.Conflict.AddRange(outcomes.Conflict.Select(AnswerWriter.Write));
+        return written;
+    }
+}

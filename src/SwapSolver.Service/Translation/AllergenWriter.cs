@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+
+namespace SwapSolver.Service.Translation;
+
+/// <summary>Writes the allergens of a formula, each with what brings it.</summary>
+internal static class AllergenWriter
+{
+    /// <summary>The statement.</summary>
+    public static V1.AllergenStatement Write(Formula formula, string caution)
+    {
+        var written = new V1.AllergenStatement { Caution = caution };
+        written.Us.AddRange(Sources(formula, allergens => allergens.Us));
+        written.Eu.AddRange(Sources(formula, allergens => allergens.Eu));
+        written.MayContain.AddRange(Sources(formula, allergens => allergens.MayContain));
+        return written;
+    }
+
+    private static IEnumerable<V1.AllergenSource> Sources(Formula formula, Func<Allergens, ImmutableArray<string>> list) =>
+        formula.Lines
+            .Select(line => line.Ingredient)
+            .Distinct()
+            .SelectMany(ingredient => list(ingredient.Allergens).Select(allergen => (Allergen: allergen, Ingredient: ingredient)))
+            .GroupBy(pair => pair.Allergen, StringComparer.Ordinal)
+            .OrderBy(group => group.Key, StringComparer.Ordinal)
+            .Select(group =>
+            {
+                var source = new V1.AllergenSource { Allergen = group.Key };
+                source.Ingredients.AddRange(group.Select(pair => ResourceName.Of(pair.Ingredient)));
+                return source;
+            });
+}

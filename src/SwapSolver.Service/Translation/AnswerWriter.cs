@@ -1,0 +1,70 @@
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Solving;
+using SwapSolver.Solving.Answers;
+
+namespace SwapSolver.Service.Translation;
+
+/// <summary>Writes answers in the contract's words.</summary>
+internal sealed class AnswerWriter(Bakehouse bakehouse)
+{
+    /// <summary>The answer.</summary>
+    public V1.Answer Write(Answer answer)
+    {
+        var written = new V1.Answer
+        {
+            Formula = FormulaWriter.Write(answer.Formula),
+            ChanceOfBalance = answer.ChanceOfBalance,
+            Nutrition = Nutrition(answer.Formula),
+            Allergens = Allergens(answer.Formula),
+            BestSoFar = answer.IsBestSoFar,
+        };
+        written.Readings.AddRange(answer.Readings.Select(ReadingWriter.Write));
+        written.Changes.AddRange(answer.Changes.Select(Write));
+        written.Cautions.AddRange(answer.Cautions);
+        written.Binding.AddRange(answer.Binding);
+        written.Notes.AddRange(answer.Notes);
+        return written;
+    }
+
+    /// <summary>One of the wishes that fight each other.</summary>
+    public static V1.Conflict Write(Conflict conflict)
+    {
+        var written = new V1.Conflict { Wish = conflict.Wish, Words = conflict.Words };
+        if (conflict.RelaxedValue is { } value)
+        {
+            written.RelaxedValue = value.Value;
+        }
+
+        return written;
+    }
+
+    /// <summary>Nutrition of a formula.</summary>
+    public V1.Nutrition Nutrition(Formula formula) =>
+        NutritionWriter.Write(formula, bakehouse.Balances.NetCarbohydrate, bakehouse.Phrases.Say("energy-method"));
+
+    /// <summary>Allergens of a formula.</summary>
+    public V1.AllergenStatement Allergens(Formula formula) =>
+        AllergenWriter.Write(formula, bakehouse.Phrases.Say("caution-allergen-lists"));
+
+    private static V1.Change Write(Change change)
+    {
+        var written = new V1.Change
+        {
+            Ingredient = ResourceName.Of(change.Ingredient),
+            BeforeGrams = change.Before.Value,
+            AfterGrams = change.After.Value,
+            Reason = change.Reason,
+        };
+        if (change.BeforeCount is { } before)
+        {
+            written.BeforeCount = Math.Round(before, 6);
+        }
+
+        if (change.AfterCount is { } after)
+        {
+            written.AfterCount = Math.Round(after, 6);
+        }
+
+        return written;
+    }
+}

@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Service.Faults;
+using Domain = SwapSolver.Kitchen.Formulas;
+
+namespace SwapSolver.Service.Translation;
+
+/// <summary>Reads a formula of the contract and names everything that is wrong with it.</summary>
+internal sealed class FormulaReader(Pantry pantry, ProblemList problems)
+{
+    private const int MostLines = 200;
+
+    private const int MostSlices = 1000;
+
+    private const double MostBakeLossPercent = 60;
+
+    /// <summary>The formula; where problems were added it is not to be used.</summary>
+    /// <param name="formula">The formula of the contract.</param>
+    /// <param name="path">Its field.</param>
+    public Domain.Formula Read(V1.Formula formula, string path)
+    {
+        var lines = ReadLines(formula, path);
+        var shape = ShapeReader.Read(formula.Shape, $"{path}.shape", problems);
+        return new Domain.Formula(
+            formula.DisplayName,
+            lines,
+            ReadSlices(formula, shape, path),
+            shape,
+            ReadOven(formula.Oven, $"{path}.oven"),
+            ReadBakeLoss(formula, path));
+    }
+
+    private ImmutableArray<Domain.Line> ReadLines(V1.Formula formula, string path)
+    {
+        if (formula.Lines.Count == 0)
+        {
+            problems.Add($"{path}.lines", string.Empty, "the formula has no lines", "give at least one ingredient with its grams");
+            return [];
+        }
+
+        if (formula.Lines.Count > MostLines)
+        {
+            problems.Add($"{path}.lines", formula.Lines.Count, "lines are too many", $"give at most {MostLines}");
+            return [];
+        }
+
+        var reader = new LineReader(pantry, problems);
+        ImmutableArray<Domain.Line> lines =
+        [
+            .. formula.Lines.Select((line, index) => reader.Read(line, $"{path}.lines[{index}]")).OfType<Domain.Line>(),
+        ];
+        if (lines.Length == formula.Lines.Count && lines.All(line => line.Grams == Grams.None))
+        {
+            problems.Add($"{path}.lines", "0 g", "is the whole batter", "give at least one line more than 0 g");
+        }
+
+        return lines;
+    }
+
+    private int ReadSlices(V1.Formula formula, Domain.Shape? shape, string path)
+    {
+        if (!formula.HasSlices && shape is Domain.Pieces pieces)
+        {
+            return pieces.Count;
+        }
+
+        if (!formula.HasSlices)
+        {
+            problems.Add($"{path}.slices", string.Empty, "the number of slices is missing", "say how many slices or pieces the formula yields, as \"slices\": 12");
+        }
+        else if (formula.Slices is < 1 or > MostSlices)
+        {
+            problems.Add($"{path}.slices", formula.Slices, "slices cannot be", $"give 1 to {MostSlices}");
+        }
+
+        return formula.Slices;
+    }
+
+    private Domain.Oven? ReadOven(V1.Oven? oven, string path)
+    {
+        if (oven is null)
+        {
+            return null;
+        }
+
+        if (!(oven.Celsius is >= 50 and <= 350))
+        {
+            problems.Add($"{path}.celsius", oven.Celsius, "is no oven temperature", "give 50 to 350 °C");
+        }
+
+        return new Domain.Oven(new Celsius(oven.Celsius), oven.Fan);
+    }
+
+    private Percent? ReadBakeLoss(V1.Formula formula, string path)
+    {
+        if (!formula.HasBakeLossPercent)
+        {
+            return null;
+        }
+
+        if (!(formula.BakeLossPercent is >= 0 and <= MostBakeLossPercent))
+        {
+            problems.Add($"{path}.bakeLossPercent", formula.BakeLossPercent, "is no bake loss", $"give 0 to {MostBakeLossPercent} percent of the batter");
+        }
+
+        return new Percent(formula.BakeLossPercent);
+    }
+}

@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Service.Faults;
+using SwapSolver.Solving.Wishes;
+using Domain = SwapSolver.Kitchen.Formulas;
+
+namespace SwapSolver.Service.Translation;
+
+/// <summary>Reads how a kitchen wants its answers, and its limits on readings.</summary>
+internal sealed class HabitsReader(BalanceList balances, ProblemList problems)
+{
+    private const string Path = "habits";
+
+    private const int MostLimits = 20;
+
+    /// <summary>The habits, with the usual ones where none are said.</summary>
+    /// <param name="habits">The habits of the contract; may be null.</param>
+    /// <param name="formula">The formula; its own egg size counts where the habits say none.</param>
+    public Habits Read(V1.Habits? habits, Domain.Formula formula)
+    {
+        habits ??= new V1.Habits();
+        var usual = Habits.Usual;
+        return new Habits(
+            Whole(habits.HasNewIngredients, habits.NewIngredients, usual.NewIngredients, 0, 5, "newIngredients"),
+            habits.WeighedEgg,
+            EggSizes.Read(habits.EggSize) ?? formula.Lines.Select(line => line.Size).FirstOrDefault(size => size is not null) ?? usual.EggSize,
+            ScaleStep(habits, usual),
+            Whole(habits.HasAnswers, habits.Answers, usual.Answers, 1, 3, "answers"));
+    }
+
+    /// <summary>The caller's limits on readings.</summary>
+    public ImmutableArray<Hold> ReadLimits(V1.Habits? habits)
+    {
+        if (habits is null)
+        {
+            return [];
+        }
+
+        if (habits.Limits.Count > MostLimits)
+        {
+            problems.Add($"{Path}.limits", habits.Limits.Count, "limits are too many", $"give at most {MostLimits}");
+            return [];
+        }
+
+        return [.. habits.Limits.Select((limit, index) => ReadLimit(limit, $"{Path}.limits[{index}]")).OfType<Hold>()];
+    }
+
+    private Hold? ReadLimit(V1.ReadingLimit limit, string path)
+    {
+        if (balances.All.FirstOrDefault(known => known.Id == limit.Balance) is not { } balance)
+        {
+            problems.Add($"{path}.balance", limit.Balance, "is not a balance", NearestNames.WayOut(limit.Balance, balances.All.Select(known => known.Id)));
+            return null;
+        }
+
+        if (!limit.HasLow && !limit.HasHigh)
+        {
+            problems.Add(path, limit.Balance, "has neither low nor high", "give at least one of them");
+            return null;
+        }
+
+        var low = limit.HasLow ? Bound(limit.Low, $"{path}.low") : null;
+        var high = limit.HasHigh ? Bound(limit.High, $"{path}.high") : null;
+        if (low is { } floor && high is { } ceiling && floor.Value > ceiling.Value)
+        {
+            problems.Add($"{path}.low", limit.Low, $"is above the high of {limit.High}", "give a low that is not above the high");
+            return null;
+        }
+
+        return new Hold(balance.Id, balance, new Band(low, high), FromCaller: true);
+    }
+
+    private Level? Bound(double value, string path)
+    {
+        if (value is >= 0 and <= 1_000_000)
+        {
+            return new Level(value);
+        }
+
+        problems.Add(path, value, "is no limit of a reading", "give 0 or more");
+        return null;
+    }
+
+    private int Whole(bool isSaid, int value, int usual, int least, int most, string field)
+    {
+        if (!isSaid)
+        {
+            return usual;
+        }
+
+        if (value < least || value > most)
+        {
+            problems.Add($"{Path}.{field}", value, "is out of range", $"give {least} to {most}");
+        }
+
+        return value;
+    }
+
+    private Grams ScaleStep(V1.Habits habits, Habits usual)
+    {
+        if (!habits.HasScaleStepGrams)
+        {
+            return usual.ScaleStep;
+        }
+
+        if (!(habits.ScaleStepGrams is >= 0.1 and <= 50))
+        {
+            problems.Add($"{Path}.scaleStepGrams", habits.ScaleStepGrams, "is no step of a kitchen scale", "give 0.1 to 50 g");
+            return usual.ScaleStep;
+        }
+
+        return new Grams(habits.ScaleStepGrams);
+    }
+}

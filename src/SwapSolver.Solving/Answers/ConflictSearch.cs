@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Wording;
+using SwapSolver.Solving.Models;
+using SwapSolver.Solving.Wishes;
+
+namespace SwapSolver.Solving.Answers;
+
+/// <summary>Where no formula fits: which wishes fight each other, and what would do if one of them gave way.</summary>
+/// <param name="Solve">The solving.</param>
+/// <param name="Phrases">The words.</param>
+public sealed record ConflictSearch(FormulaSolve Solve, Phrases Phrases)
+{
+    private const string NewIngredients = "new-ingredients";
+
+    /// <summary>A smallest set of wishes that cannot be met together: without any one of them the rest of the set can.
+    /// Found by leaving wishes away one at a time, the kitchen's defaults first, so that the caller's own remain.</summary>
+    /// <param name="problem">A problem that nothing meets.</param>
+    /// <param name="clock">Time left; where it ends early the set is not proven smallest.</param>
+    /// <param name="cancel">Stops the search.</param>
+    public ImmutableArray<Conflict> Find(FormulaProblem problem, Deadline clock, CancellationToken cancel)
+    {
+        var wishes = problem.Holds.OrderBy(hold => hold.FromCaller).Select(hold => hold.Id).Prepend(NewIngredients).Distinct();
+        var left = problem;
+        var fighting = new List<string>();
+        foreach (var wish in wishes)
+        {
+            var without = Without(left, wish);
+            if (!clock.IsOver && Solve.CanBeMet(without, clock, cancel) == Outcome.Infeasible)
+            {
+                left = without;
+            }
+            else
+            {
+                fighting.Add(wish);
+            }
+        }
+
+        return [.. fighting.Select(wish => Describe(problem, wish, clock, cancel))];
+    }
+
+    /// <summary>The formula that misses the bands by least, what is to be left out being left out; null where not found.</summary>
+    public Formula? Nearest(FormulaProblem problem, Deadline clock, CancellationToken cancel) =>
+        Solve.Nearest(
+            problem with { MayGiveWay = [.. problem.Holds.Where(hold => hold.LeftOut is null).Select(hold => hold.Id)] },
+            clock,
+            cancel);
+
+    private static FormulaProblem Without(FormulaProblem problem, string wish) => wish == NewIngredients
+        ? problem with { Habits = problem.Habits with { NewIngredients = problem.Candidates.Length } }
+        : problem with { Holds = problem.Holds.RemoveAll(hold => hold.Id == wish) };
+
+    private Conflict Describe(FormulaProblem problem, string wish, Deadline clock, CancellationToken cancel)
+    {
+        if (wish == NewIngredients)
+        {
+            var count = problem.Habits.NewIngredients.ToString(System.Globalization.CultureInfo.InvariantCulture);
+            return new Conflict(wish, null, Phrases.Say("conflict-new-ingredients", ("count", count)));
+        }
+
+        var hold = problem.Holds.First(one => one.Id == wish);
+        if (hold.LeftOut is not null)
+        {
+            var isEnough = Solve.CanBeMet(Without(problem, wish), clock, cancel) == Outcome.Optimal;
+            return new Conflict(
+                wish,
+                null,
+                Phrases.Say(isEnough ? "conflict-left-out-enough" : "conflict-left-out", ("wish", hold.Balance.Settings.Title)));
+        }
+
+        var words = Words(hold);
+        var relaxed = Solve.Nearest(problem with { MayGiveWay = [wish] }, clock, cancel);
+        return relaxed is not null && hold.Balance.Read(relaxed, problem.Reference, Draws.Typical) is { } level
+            ? new Conflict(wish, level, Phrases.Say("conflict-relaxed", ("wish", words), ("value", NumberWords.Level(level))))
+            : new Conflict(wish, null, Phrases.Say("conflict-not-enough", ("wish", words)));
+    }
+
+    private string Words(Hold hold)
+    {
+        var title = ("balance", hold.Balance.Settings.Title);
+        return hold.Band switch
+        {
+            { Low: { } low, High: { } high } => Phrases.Say(
+                "conflict-band", title, ("low", NumberWords.Level(low)), ("high", NumberWords.Level(high))),
+            { Low: { } low } => Phrases.Say("conflict-floor", title, ("low", NumberWords.Level(low))),
+            { High: { } high } => Phrases.Say("conflict-ceiling", title, ("high", NumberWords.Level(high))),
+            _ => hold.Balance.Settings.Title,
+        };
+    }
+}

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Kitchen.Wording;
+using SwapSolver.Solving.Models;
+using SwapSolver.Solving.Wishes;
+
+namespace SwapSolver.Solving.Answers;
+
+/// <summary>Says why each line differs. A reason is found by undoing that one change and reading the balances again:
+/// what then falls out of its band is what the change is for.</summary>
+/// <param name="Phrases">The words.</param>
+public sealed record Explanation(Phrases Phrases)
+{
+    /// <summary>The lines that differ, those that go out first.</summary>
+    /// <param name="original">The formula as the caller gave it.</param>
+    /// <param name="problem">What was asked.</param>
+    /// <param name="formula">The answer.</param>
+    public ImmutableArray<Change> Changes(Formula original, FormulaProblem problem, Formula formula)
+    {
+        var before = original.Merged();
+        var ingredients = before.Lines.Select(line => line.Ingredient)
+            .Union(formula.Lines.Select(line => line.Ingredient));
+        return
+        [
+            .. ingredients
+                .Select(ingredient => (Ingredient: ingredient, Before: LineOf(before, ingredient), After: LineOf(formula, ingredient)))
+                .Where(pair => (pair.Before?.Grams ?? Grams.None) != (pair.After?.Grams ?? Grams.None))
+                .Select(pair => new Change(
+                    pair.Ingredient,
+                    pair.Before?.Grams ?? Grams.None,
+                    pair.After?.Grams ?? Grams.None,
+                    pair.Before?.Count ?? (pair.Before is null && pair.After?.Count is not null ? 0 : null),
+                    pair.After?.Count ?? (pair.After is null && pair.Before?.Count is not null ? 0 : null),
+                    Reason(problem, formula, pair.Ingredient)))
+                .OrderBy(change => change.After == Grams.None ? 0 : change.Before == Grams.None ? 1 : 2),
+        ];
+    }
+
+    private string Reason(FormulaProblem problem, Formula formula, Ingredient ingredient)
+    {
+        if (problem.Holds.FirstOrDefault(hold => hold.LeftOut is { } rule && rule.Carries(ingredient)) is { } wish)
+        {
+            return Phrases.Say("reason-left-out", ("wish", wish.Balance.Settings.Title));
+        }
+
+        if (problem.Fixed.ContainsKey(ingredient))
+        {
+            return Phrases.Say("reason-proposed");
+        }
+
+        var start = problem.Start.MassOf(ingredient);
+        var now = formula.MassOf(ingredient);
+        if (now == start)
+        {
+            return Phrases.Say("reason-scaled", ("factor", Factor(problem)));
+        }
+
+        var undone = Undone(formula, ingredient, start);
+        var missed = Recheck.BrokenHolds(problem.Holds, problem.Reference, undone, Draws.Typical)
+            .Where(hold => hold.LeftOut is null)
+            .Select(hold => Missed(hold, problem.Reference, undone))
+            .ToList();
+        return (missed.Count, start == Grams.None) switch
+        {
+            (0, true) => Phrases.Say("reason-new-closer"),
+            (0, false) => Phrases.Say("reason-closer"),
+            (_, true) => Phrases.Say("reason-new", ("missed", Kitchen.Wording.Phrases.List(missed))),
+            (_, false) => Phrases.Say(
+                "reason-moved",
+                ("grams", NumberWords.Grams(start)),
+                ("missed", Kitchen.Wording.Phrases.List(missed))),
+        };
+    }
+
+    private string Missed(Hold hold, Formula reference, Formula undone)
+    {
+        var level = hold.Balance.Read(undone, reference, Draws.Typical)!.Value;
+        var isLow = hold.Band.Of(level) == Standing.Below;
+        return Phrases.Say(
+            isLow ? "missed-low" : "missed-high",
+            ("balance", hold.Balance.Settings.Title),
+            ("value", NumberWords.Level(level)),
+            ("limit", NumberWords.Level((isLow ? hold.Band.Low : hold.Band.High)!.Value)));
+    }
+
+    private static string Factor(FormulaProblem problem) =>
+        NumberWords.Level(new Level(problem.Reference.BatterMass / (problem.ScaledFrom ?? problem.Reference).BatterMass));
+
+    private static Formula Undone(Formula formula, Ingredient ingredient, Grams start)
+    {
+        var others = formula.Lines.Where(line => !line.Ingredient.Equals(ingredient));
+        return formula with { Lines = start > Grams.None ? [.. others, new Line(ingredient, start)] : [.. others] };
+    }
+
+    private static Line? LineOf(Formula formula, Ingredient ingredient) =>
+        formula.Lines.FirstOrDefault(line => line.Ingredient.Equals(ingredient));
+}

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Solving.Wishes;
+
+namespace SwapSolver.Solving.Answers;
+
+/// <summary>Reads balances of a formula.</summary>
+public static class Readings
+{
+    /// <summary>The readings of a formula against a reference's bands; a balance without a basis has none.</summary>
+    /// <param name="balances">The balances to read.</param>
+    /// <param name="holds">The wishes that narrow or replace default bands.</param>
+    /// <param name="formula">The formula that is read.</param>
+    /// <param name="reference">The formula that bases are counted on.</param>
+    /// <param name="samples">Samples of the facts of both.</param>
+    public static ImmutableArray<Reading> Of(
+        IEnumerable<Balance> balances,
+        ImmutableArray<Hold> holds,
+        Formula formula,
+        Formula reference,
+        FactSamples samples) =>
+    [
+        .. balances
+            .Select(balance => (Balance: balance, Value: balance.Read(formula, reference, Draws.Typical)))
+            .Where(read => read.Value is not null)
+            .Select(read =>
+            {
+                var (low, high) = samples.SpreadOf(read.Balance, formula, reference);
+                var band = holds
+                    .Where(hold => hold.Balance == read.Balance)
+                    .Aggregate(Band.Open, (kept, hold) => kept.And(hold.Band));
+                return new Reading(read.Balance, read.Value!.Value, low, high, band);
+            }),
+    ];
+
+    /// <summary>Ids of the readings that lie at an end of their band, within a twentieth of its width.</summary>
+    public static ImmutableArray<string> Binding(ImmutableArray<Reading> readings) =>
+        [.. readings.Where(IsAtAnEnd).Select(reading => reading.Balance.Id)];
+
+    private static bool IsAtAnEnd(Reading reading)
+    {
+        if (reading.Band.IsOpen)
+        {
+            return false;
+        }
+
+        var low = reading.Band.Low?.Value;
+        var high = reading.Band.High?.Value;
+        var width = (high ?? reading.Value.Value * 1.2) - (low ?? 0);
+        var near = width / 20;
+        return (low is { } floor && floor > 0 && reading.Value.Value <= floor + near)
+            || (high is { } ceiling && reading.Value.Value >= ceiling - near);
+    }
+}

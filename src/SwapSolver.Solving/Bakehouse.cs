@@ -1,0 +1,11 @@
+using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Wording;
+
+namespace SwapSolver.Solving;
+
+/// <summary>Everything that is known when a question comes in: facts, rules, words.</summary>
+/// <param name="Pantry">The ingredients.</param>
+/// <param name="Balances">The rules of the kitchen.</param>
+/// <param name="Phrases">The words of answers and cautions.</param>
+public sealed record Bakehouse(Pantry Pantry, BalanceList Balances, Phrases Phrases);

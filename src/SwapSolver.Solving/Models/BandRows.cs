@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
+
+namespace SwapSolver.Solving.Models;
+
+/// <summary>The rows of the balances, and the distance from the reference that the objective counts.</summary>
+internal sealed class BandRows(FormulaProblem problem, ModelBuilder builder, ImmutableArray<LineColumn> lines)
+{
+    /// <summary>A small part of a row's scale, kept free so that a point on the row is inside the printed band too [1].</summary>
+    private const double Margin = 1e-8;
+
+    /// <summary>Adds the rows of every hold. What is left out has no column, so it needs no row.</summary>
+    public void AddBands()
+    {
+        foreach (var hold in problem.Holds.Where(hold => hold.LeftOut is null))
+        {
+            var scale = ScaleOf(hold.Balance);
+            foreach (var row in hold.Balance.Rows(problem.Reference, hold.Band, Draws.Typical))
+            {
+                // Rows are brought to one scale: a gas row in mmol and a mass row in grams then weigh alike.
+                var terms = Terms(row.Coefficient, 1 / scale);
+                if (problem.MayGiveWay.Contains(hold.Id))
+                {
+                    terms.Add(new Term(builder.Column($"gives_{hold.Id}_{row.Side}", 0, double.PositiveInfinity, Weights.BandGivenWay), 1));
+                }
+
+                var least = row.Least / scale;
+                builder.Row($"{hold.Id}_{row.Side}", terms, least + (Margin * Math.Abs(least)), double.PositiveInfinity);
+            }
+        }
+    }
+
+    /// <summary>Adds, for each anchored balance, how far the reading lies from the reference's, in half widths of its band.</summary>
+    public void AddAnchors()
+    {
+        foreach (var balance in problem.Anchors)
+        {
+            if (balance.Read(problem.Reference, problem.Reference, Draws.Typical) is not { } own
+                || problem.Holds.FirstOrDefault(hold => hold.Balance == balance)?.Band is not { } band)
+            {
+                continue;
+            }
+
+            var target = Math.Clamp(own.Value, band.Low?.Value ?? own.Value, Math.Max(band.High?.Value ?? own.Value, band.Low?.Value ?? own.Value));
+            var halfWidth = ((band.High?.Value ?? target) - (band.Low?.Value ?? target)) / 2;
+            if (halfWidth <= 0)
+            {
+                continue;
+            }
+
+            AddDistance(balance, target, halfWidth);
+        }
+    }
+
+    /// <summary>Adds how far net carbohydrate a slice rises above the reference's own.</summary>
+    public void AddNetCarbohydrateRise()
+    {
+        var balance = problem.NetCarbohydrate;
+        if (balance.Read(problem.Reference, problem.Reference, Draws.Typical) is not { } own)
+        {
+            return;
+        }
+
+        var slices = problem.Reference.Slices;
+        var step = Math.Max(own.Value * Weights.NetCarbohydrateStep, Weights.NetCarbohydrateLeastStep) * slices;
+        var rise = builder.Column("rise_net_carbohydrate", 0, double.PositiveInfinity, Weights.NetCarbohydrateRise);
+        var terms = Terms(balance.Numerator, 1 / step);
+        terms.Add(new Term(rise, -1));
+        builder.Row("rise_net_carbohydrate", terms, double.NegativeInfinity, own.Value * slices / step);
+    }
+
+    private void AddDistance(Balance balance, double target, double halfWidth)
+    {
+        var anchor = balance.Anchor(problem.Reference, Draws.Typical);
+        var basis = balance.Basis(problem.Reference);
+        var scale = halfWidth * BasisOfReference(balance);
+        var above = builder.Column($"above_{balance.Id}", 0, double.PositiveInfinity, Weights.ReadingAtBandEnd);
+        var below = builder.Column($"below_{balance.Id}", 0, double.PositiveInfinity, Weights.ReadingAtBandEnd);
+        var terms = Terms(facts => new PerGram(anchor(facts).Value - (target * basis.PerGram(facts).Value)), 1 / scale);
+        terms.Add(new Term(above, -1));
+        terms.Add(new Term(below, 1));
+        var level = target * basis.Constant / scale;
+        builder.Row($"distance_{balance.Id}", terms, level, level);
+    }
+
+    private List<Term> Terms(Func<FactSheet, PerGram> coefficient, double factor) =>
+    [
+        .. lines.Select(line => new Term(
+            line.Column,
+            coefficient(line.Ingredient.Typical).Value * line.GramsPerUnit * factor)),
+    ];
+
+    /// <summary>Size of a row: the basis of the reference times its reading, or the basis where that is nothing.</summary>
+    private double ScaleOf(Balance balance)
+    {
+        var basis = BasisOfReference(balance);
+        var own = balance.Read(problem.Reference, problem.Reference, Draws.Typical)?.Value ?? 1;
+        return basis * (own > 1e-6 ? own : 1);
+    }
+
+    private double BasisOfReference(Balance balance)
+    {
+        var basis = balance.Basis(problem.Reference);
+        var sum = basis.Constant + problem.Reference.Lines.Sum(line => basis.PerGram(line.Ingredient.Typical).Value * line.Grams.Value);
+        return sum > 0 ? sum : 1;
+    }
+}

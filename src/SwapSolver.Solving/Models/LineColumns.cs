@@ -1,0 +1,114 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
+
+namespace SwapSolver.Solving.Models;
+
+/// <summary>The columns that stand for lines: what may be in the bowl, between which grams, in which steps, and what
+/// a change of it counts.</summary>
+internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, bool wholeSteps)
+{
+    private readonly Room room = new(problem);
+
+    /// <summary>Adds the lines of the start that are not left out, then the fixed and the new ones.</summary>
+    public ImmutableArray<LineColumn> Add()
+    {
+        var lines = ImmutableArray.CreateBuilder<LineColumn>();
+        foreach (var line in problem.Start.Lines.Where(line => !problem.IsLeftOut(line.Ingredient)))
+        {
+            lines.Add(problem.Fixed.TryGetValue(line.Ingredient, out var grams)
+                ? AddFixed(line.Ingredient, grams, isNew: false)
+                : AddKept(line));
+        }
+
+        foreach (var (ingredient, grams) in problem.Fixed.OrderBy(pair => pair.Key.Id, StringComparer.Ordinal))
+        {
+            if (problem.Start.MassOf(ingredient) == Grams.None)
+            {
+                lines.Add(AddFixed(ingredient, grams, isNew: true));
+            }
+        }
+
+        AddNew(lines);
+        return lines.ToImmutable();
+    }
+
+    private LineColumn AddFixed(Ingredient ingredient, Grams grams, bool isNew)
+    {
+        var column = builder.Column($"x_{ingredient.Id}", grams.Value, grams.Value);
+        return new LineColumn(ingredient, column, 1, null, isNew);
+    }
+
+    /// <summary>A line of the start: <c>x = before + more - less</c>, and more or less only if it counts as changed.</summary>
+    private LineColumn AddKept(Line line)
+    {
+        var before = line.Grams.Value;
+        var (low, high) = room.OfKept(line);
+        var grams = AddGrams(line.Ingredient, line.Size, low, high, isNew: false);
+        var changed = builder.Choice($"changed_{line.Ingredient.Id}", Weights.ChangedLine);
+        var moved = Weights.BatterMoved / problem.Reference.BatterMass.Value;
+        var more = builder.Column($"more_{line.Ingredient.Id}", 0, high - before, moved);
+        var less = builder.Column($"less_{line.Ingredient.Id}", 0, before, moved);
+        builder.Row($"move_{line.Ingredient.Id}", [new(grams.Column, grams.GramsPerUnit), new(more, -1), new(less, 1)], before, before);
+        builder.Row($"more_{line.Ingredient.Id}", [new(more, 1), new(changed, before - high)], double.NegativeInfinity, 0);
+        builder.Row($"less_{line.Ingredient.Id}", [new(less, 1), new(changed, -before)], double.NegativeInfinity, 0);
+        var least = Math.Min(line.Ingredient.Usage.SensibleMinimum.Value, before);
+        if (low == 0 && least > 0)
+        {
+            // The line may go, but not dwindle: nothing, or the least that is worth weighing.
+            var used = builder.Choice($"used_{line.Ingredient.Id}");
+            builder.Row($"least_{line.Ingredient.Id}", [new(grams.Column, grams.GramsPerUnit), new(used, -least)], 0, double.PositiveInfinity);
+            builder.Row($"most_{line.Ingredient.Id}", [new(grams.Column, grams.GramsPerUnit), new(used, -high)], double.NegativeInfinity, 0);
+        }
+
+        return grams;
+    }
+
+    private void AddNew(ImmutableArray<LineColumn>.Builder lines)
+    {
+        var choices = new Dictionary<Ingredient, int>();
+        var present = problem.Start.Lines.SelectMany(line => line.Ingredient.Allergens.Us.Union(line.Ingredient.Allergens.Eu)).ToHashSet();
+        foreach (var ingredient in problem.Candidates)
+        {
+            var (least, most) = room.OfNew(ingredient);
+            if (most < least || problem.Fixed.ContainsKey(ingredient))
+            {
+                continue;
+            }
+
+            var brought = ingredient.Allergens.Us.Union(ingredient.Allergens.Eu).Count(allergen => !present.Contains(allergen));
+            var cost = Weights.NewIngredient + (brought > 0 ? Weights.NewAllergen : 0);
+            var grams = AddGrams(ingredient, null, 0, most, isNew: true);
+            var used = problem.Required.Contains(ingredient)
+                ? builder.Column($"used_{ingredient.Id}", 1, 1, cost, whole: true)
+                : builder.Choice($"used_{ingredient.Id}", cost);
+            builder.Row($"least_{ingredient.Id}", [new(grams.Column, grams.GramsPerUnit), new(used, -least)], 0, double.PositiveInfinity);
+            builder.Row($"most_{ingredient.Id}", [new(grams.Column, grams.GramsPerUnit), new(used, -most)], double.NegativeInfinity, 0);
+            choices.Add(ingredient, used);
+            lines.Add(grams);
+        }
+
+        builder.Row("new_ingredients", choices.Values.Select(choice => new Term(choice, 1)), 0, Math.Max(0, problem.Habits.NewIngredients - FixedNew));
+        foreach (var found in problem.Found)
+        {
+            // At least one of the earlier answer's new ingredients must be missing now.
+            builder.Row("found", found.Select(ingredient => new Term(choices[ingredient], 1)), 0, found.Length - 1);
+        }
+    }
+
+    private int FixedNew => problem.Fixed.Count(pair => problem.Start.MassOf(pair.Key) == Grams.None);
+
+    private LineColumn AddGrams(Ingredient ingredient, EggSize? counted, double low, double high, bool isNew)
+    {
+        var size = problem.Habits.WeighedEgg || ingredient.CountedUnits.IsEmpty ? (EggSize?)null : counted ?? problem.Habits.EggSize;
+        var unit = size is { } known && Line.UnitOf(ingredient, known) is { } one ? one.Value
+            : wholeSteps ? problem.Habits.StepOf(ingredient).Value
+            : 1;
+        var isWhole = size is not null || wholeSteps;
+        var column = isWhole
+            ? builder.Column($"n_{ingredient.Id}", Math.Ceiling((low / unit) - 1e-9), Math.Floor((high / unit) + 1e-9), whole: true)
+            : builder.Column($"x_{ingredient.Id}", low, high);
+        return new LineColumn(ingredient, column, unit, size, isNew);
+    }
+}

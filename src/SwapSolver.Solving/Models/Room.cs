@@ -1,0 +1,58 @@
+using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+
+namespace SwapSolver.Solving.Models;
+
+/// <summary>Between which grams each line may lie: usage ranges, sensible minima and the room of its role.</summary>
+internal sealed class Room(FormulaProblem problem)
+{
+    /// <summary>Share of the batter that flours make up where a formula has none, so that usage by flour still means
+    /// something [1]; common practice, no source.</summary>
+    private const double FloursOfBatter = 0.35;
+
+    private readonly double batter = problem.Reference.BatterMass.Value;
+
+    private readonly double flours = problem.Reference.MassOf(Role.Flour) is { Value: > 0 } mass
+        ? mass.Value
+        : problem.Reference.BatterMass.Value * FloursOfBatter;
+
+    /// <summary>Least and most grams of a line of the start.</summary>
+    public (double Low, double High) OfKept(Line line)
+    {
+        var before = line.Grams.Value;
+        var most = Math.Min(UsageMost(line.Ingredient), RoleMost(line.Ingredient.Role));
+        if (problem.LinesKeepTheirRoom && line.Ingredient.Role is Role.Fat or Role.Liquid && RoleBand(line.Ingredient.Role) is { High: { } high })
+        {
+            most = Math.Min(most, high.Value * problem.Reference.MassOf(line.Ingredient).Value);
+        }
+
+        return (Least(line), Math.Max(most, before));
+    }
+
+    /// <summary>Least and most grams of a new line, where it is in the bowl at all.</summary>
+    public (double Least, double Most) OfNew(Ingredient ingredient) =>
+        (ingredient.Usage.SensibleMinimum.Value, Math.Min(UsageMost(ingredient), RoleMost(ingredient.Role)));
+
+    /// <summary>A line that nobody asked to leave out stays in the bowl; only what leavens may be balanced away.</summary>
+    private static double Least(Line line) =>
+        line.Ingredient.Role is Role.Acid or Role.Base or Role.LeaveningBlend or Role.Liquid
+            ? 0
+            : Math.Min(line.Ingredient.Usage.SensibleMinimum.Value, line.Grams.Value);
+
+    private double UsageMost(Ingredient ingredient)
+    {
+        var usage = ingredient.Usage;
+        var byFlour = usage.MaximumOfFlour is { } ofFlour ? ofFlour.Share * flours : double.PositiveInfinity;
+        var byBatter = usage.MaximumOfBatter is { } ofBatter ? ofBatter.Share * batter : double.PositiveInfinity;
+        return Math.Min(Math.Min(byFlour, byBatter), batter);
+    }
+
+    private double RoleMost(Role role) =>
+        RoleBand(role) is { High: { } high } && problem.Reference.MassOf(role) is { Value: > 0 } mass
+            ? high.Value * mass.Value
+            : double.PositiveInfinity;
+
+    private Band? RoleBand(Role role) =>
+        problem.Holds.FirstOrDefault(hold => hold.Balance is RoleMass rule && rule.Role == role)?.Band;
+}

@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Solving.Answers;
+using SwapSolver.Solving.Models;
+using SwapSolver.Solving.Wishes;
+
+namespace SwapSolver.Solving.Questions;
+
+/// <summary>A formula in another size, in whole eggs, within limits.</summary>
+/// <param name="Formula">The formula.</param>
+/// <param name="Factor">New batter mass by the old, above 0.</param>
+/// <param name="Slices">Slices that the new loaf is cut into.</param>
+/// <param name="Shape">The new shape; null where it is not said.</param>
+/// <param name="Wishes">Limits on readings.</param>
+/// <param name="Habits">How the kitchen wants its answers.</param>
+public sealed record Resize(
+    Formula Formula, double Factor, int Slices, Shape? Shape, ImmutableArray<Hold> Wishes, Habits Habits)
+{
+    /// <summary>How far the new batter may miss the size that was asked for, either way [1]; whole eggs need a little
+    /// room; common practice, no source.</summary>
+    private const double SizeTolerance = 0.02;
+
+    /// <summary>Answers the question.</summary>
+    /// <param name="search">The solving.</param>
+    /// <param name="clock">Time left.</param>
+    /// <param name="cancel">Stops the search.</param>
+    public Outcomes Answer(AnswerSearch search, Deadline clock, CancellationToken cancel)
+    {
+        // What is in the bowl comes first: a larger loaf is the same loaf wherever it can be. A white or a yolk more may
+        // make up for eggs that come whole; a limit may need other flours.
+        var plain = Problem(search.Bakehouse);
+        var withNew = Wishes.IsEmpty
+            ? Problem(search.Bakehouse, Role.Egg, Role.Liquid)
+            : Problem(search.Bakehouse, Role.Flour, Role.Sweetener, Role.Egg, Role.Liquid, Role.Gel);
+        var slices = Slices.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        ImmutableArray<string> notes = [search.Bakehouse.Phrases.Say("note-slices", ("slices", slices))];
+        return search.Find(Formula, [plain, withNew], [notes, notes], clock, cancel);
+    }
+
+    /// <summary>The problem that this question is.</summary>
+    /// <param name="bakehouse">Everything that is known.</param>
+    /// <param name="newRoles">Roles in which new ingredients may come in.</param>
+    public FormulaProblem Problem(Bakehouse bakehouse, params ReadOnlySpan<Role> newRoles)
+    {
+        var merged = Formula.Merged();
+        var reference = merged.Scaled(Factor) with { Slices = Slices, Shape = Shape };
+        var balances = bakehouse.Balances;
+        var size = new Hold(
+            balances.BatterMass.Id,
+            balances.BatterMass,
+            new Kitchen.Balances.Band(new Level(1 - SizeTolerance), new Level(1 + SizeTolerance)),
+            FromCaller: true);
+        ImmutableArray<Hold> holds =
+        [
+            .. HoldList.Around(balances, reference, Wishes).Where(hold => hold.Balance != balances.BatterMass),
+            size,
+        ];
+        return new FormulaProblem(
+            reference,
+            OnScale(reference),
+            holds,
+            [.. balances.Anchored, balances.BatterMass],
+            balances.NetCarbohydrate,
+            newRoles.IsEmpty
+                ? []
+                : new Candidates(bakehouse.Pantry, balances.NetCarbohydrate).For(reference, holds, newRoles),
+            Habits)
+        {
+            ScaledFrom = merged,
+        };
+    }
+
+    /// <summary>The scaled formula in steps of the scale and in whole eggs: what changes are counted from.</summary>
+    private Formula OnScale(Formula scaled) => scaled with
+    {
+        Lines =
+        [
+            .. scaled.Lines.Select(line =>
+            {
+                var size = Habits.WeighedEgg || line.Ingredient.CountedUnits.IsEmpty ? (EggSize?)null : line.Size ?? Habits.EggSize;
+                var step = size is { } counted && Line.UnitOf(line.Ingredient, counted) is { } unit
+                    ? unit
+                    : Habits.StepOf(line.Ingredient);
+                return line with { Grams = FormulaModel.OnStep(line.Grams.Value, step.Value), Size = size };
+            }),
+        ],
+    };
+}

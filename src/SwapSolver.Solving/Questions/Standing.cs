@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Solving.Answers;
+using SwapSolver.Solving.Models;
+using SwapSolver.Solving.Wishes;
+
+namespace SwapSolver.Solving.Questions;
+
+/// <summary>Where a formula stands by itself.</summary>
+/// <param name="Formula">The formula.</param>
+public sealed record Standing(Formula Formula)
+{
+    /// <summary>Reads every balance, and seeks a repair where a fixed band is missed.</summary>
+    /// <param name="search">The solving.</param>
+    /// <param name="clock">Time left.</param>
+    /// <param name="cancel">Stops the search.</param>
+    public FormulaStanding Answer(AnswerSearch search, Deadline clock, CancellationToken cancel)
+    {
+        var bakehouse = search.Bakehouse;
+        var reference = Formula.Merged();
+        var holds = StrictLeavening(bakehouse.Balances, HoldList.Around(bakehouse.Balances, reference, []));
+        var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient));
+        var readings = Readings.Of(bakehouse.Balances.Ratios, holds, reference, reference, samples);
+        var repair = readings.Any(reading => reading.Standing != Kitchen.Balances.Standing.Inside)
+            ? search.First(Formula, [Repair(bakehouse, reference, holds)], clock, cancel)
+            : null;
+        return new FormulaStanding(
+            readings, new CautionList(bakehouse.Pantry, bakehouse.Phrases).Of(Formula), repair);
+    }
+
+    /// <summary>The holds with leavening held to its fixed band: judged by itself, a loaf that leaves soda over is not
+    /// excused by having done so before.</summary>
+    public static ImmutableArray<Hold> StrictLeavening(BalanceList balances, ImmutableArray<Hold> holds) =>
+    [
+        .. holds.Where(hold => hold.Balance != balances.Leavening),
+        new Hold(balances.Leavening.Id, balances.Leavening, balances.Leavening.Settings.Fixed, FromCaller: false),
+    ];
+
+    private static FormulaProblem Repair(Bakehouse bakehouse, Formula reference, ImmutableArray<Hold> holds) => new(
+        reference,
+        reference,
+        holds,
+        bakehouse.Balances.Anchored,
+        bakehouse.Balances.NetCarbohydrate,
+        new Candidates(bakehouse.Pantry, bakehouse.Balances.NetCarbohydrate).For(reference, holds, Role.Acid, Role.Liquid),
+        Habits.Usual);
+}
+
+/// <summary>Where a formula stands.</summary>
+/// <param name="Readings">One reading a balance that has one.</param>
+/// <param name="Cautions">Cautions that go with the formula.</param>
+/// <param name="Repair">The smallest repair where a fixed band is missed; else null.</param>
+public sealed record FormulaStanding(ImmutableArray<Reading> Readings, ImmutableArray<string> Cautions, Answer? Repair);

@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Solving.Answers;
+using SwapSolver.Solving.Wishes;
+
+namespace SwapSolver.Solving.Questions;
+
+/// <summary>Whether swaps that a reader proposes would balance.</summary>
+/// <param name="Formula">The formula.</param>
+/// <param name="Swaps">The swaps, made together; each names an ingredient of the formula.</param>
+/// <param name="Habits">How the kitchen wants its answers.</param>
+public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Habits Habits)
+{
+    /// <summary>Answers the question.</summary>
+    /// <param name="search">The solving.</param>
+    /// <param name="clock">Time left.</param>
+    /// <param name="cancel">Stops the search.</param>
+    public SwapVerdict Answer(AnswerSearch search, Deadline clock, CancellationToken cancel)
+    {
+        var bakehouse = search.Bakehouse;
+        var reference = Formula.Merged();
+        var swapped = Swapped(reference);
+        var holds = Holds(bakehouse.Balances, reference, swapped);
+        var samples = new FactSamples(reference.Lines.Concat(swapped.Lines).Select(line => line.Ingredient));
+        var held = holds.Select(hold => hold.Balance).Where(balance => balance is not LeftOut);
+        var readings = Readings.Of(bakehouse.Balances.Ratios.Union(held), holds, swapped, reference, samples);
+        var words = new SwapWords(bakehouse.Phrases, Swaps);
+        var cautions = new CautionList(bakehouse.Pantry, bakehouse.Phrases).Of(reference, swapped, []);
+        var missed = readings.Where(reading => reading.Standing != Kitchen.Balances.Standing.Inside).ToImmutableArray();
+        if (missed.IsEmpty)
+        {
+            return new SwapVerdict(Verdict.Balances, swapped, readings, null, [], words.Yes(), cautions, []);
+        }
+
+        var repairs = new SwapRepairs(bakehouse, reference, swapped, Swaps, holds, Habits);
+        var reasons = words.Reasons(missed);
+        if (search.First(Formula, repairs.WithThisDose(), clock, cancel) is { } repair && !PutsBackWhatWasLeftOut(repair, swapped))
+        {
+            return new SwapVerdict(Verdict.BalancesWithRepair, swapped, readings, repair, reasons, words.YesIf(repair), cautions, []);
+        }
+
+        var instead = search.First(Formula, repairs.WithAnyDose(), clock, cancel);
+        var conflict = instead is null
+            ? search.Find(Formula, repairs.WithAnyDose()[^1..], [[]], clock, cancel).Conflict
+            : [];
+        return new SwapVerdict(
+            Verdict.DoesNotBalance, swapped, readings, instead, reasons, words.No(reasons, instead), cautions, conflict);
+    }
+
+    /// <summary>The formula with the swaps made as proposed. Something swapped for itself takes the grams given.</summary>
+    private Formula Swapped(Formula reference)
+    {
+        var lines = reference.Lines.Where(line => Swaps.All(swap => !swap.From.Equals(line.Ingredient))).ToList();
+        foreach (var swap in Swaps.Where(swap => swap.To is not null))
+        {
+            var grams = swap.Grams ?? reference.MassOf(swap.From);
+            var there = lines.FindIndex(line => line.Ingredient.Equals(swap.To));
+            if (there >= 0)
+            {
+                lines[there] = lines[there] with { Grams = lines[there].Grams + grams };
+            }
+            else if (grams > Grams.None)
+            {
+                lines.Add(new Line(swap.To!, grams));
+            }
+        }
+
+        return reference with { Lines = [.. lines] };
+    }
+
+    /// <summary>What the swapped formula must keep. Leavening is held to its fixed band as soon as the swap moves it; a
+    /// swap that leaves it alone is not blamed for what the reference does.</summary>
+    private ImmutableArray<Hold> Holds(BalanceList balances, Formula reference, Formula swapped)
+    {
+        var leftOut = Swaps
+            .Where(swap => Swaps.All(other => !swap.From.Equals(other.To)))
+            .Select(swap => LeavingOut.Of(swap.From));
+        var holds = HoldList.WithRoomForWater(HoldList.Around(balances, reference, [.. leftOut]), reference);
+        var before = balances.Leavening.Read(reference, reference, Draws.Typical);
+        var after = balances.Leavening.Read(swapped, reference, Draws.Typical);
+        return before == after ? holds : Standing.StrictLeavening(balances, holds);
+    }
+
+    /// <summary>Whether something was to be left out, and the repair brings the same back by way of another line: that is
+    /// a replacement, and the answer to 'can I leave it out' is no.</summary>
+    private bool PutsBackWhatWasLeftOut(Answer repair, Formula swapped) =>
+        Swaps.Any(swap => swap.To is null)
+        && repair.Formula.Lines.Any(line =>
+            line.Grams > swapped.MassOf(line.Ingredient)
+            && Swaps.Any(swap => swap.To is null && Leavens(swap.From) && Leavens(line.Ingredient)));
+
+    private static bool Leavens(Ingredient ingredient) => ingredient.Role is Role.Acid or Role.Base or Role.LeaveningBlend;
+}
+
+/// <summary>So much of one ingredient in place of another.</summary>
+/// <param name="From">What goes out.</param>
+/// <param name="To">What comes in; null where nothing does.</param>
+/// <param name="Grams">How much comes in [g]; null for gram for gram.</param>
+public sealed record Swap(Ingredient From, Ingredient? To, Grams? Grams);
+
+/// <summary>Whether swaps balance.</summary>
+public enum Verdict
+{
+    /// <summary>Yes, as proposed.</summary>
+    Balances,
+
+    /// <summary>Yes, with this dose, if other lines are corrected.</summary>
+    BalancesWithRepair,
+
+    /// <summary>No, not with this dose.</summary>
+    DoesNotBalance,
+}
+
+/// <summary>What came of a check.</summary>
+/// <param name="Verdict">Whether the swaps balance.</param>
+/// <param name="Swapped">The formula with the swaps made as proposed.</param>
+/// <param name="Readings">Its readings.</param>
+/// <param name="Repair">What would make it balance; null where nothing is needed or nothing was found.</param>
+/// <param name="Reasons">One sentence a balance that is missed.</param>
+/// <param name="Reply">Words to answer a reader with.</param>
+/// <param name="Cautions">Cautions that go with the swap.</param>
+/// <param name="Conflict">Where no repair exists: the wishes that fight each other.</param>
+public sealed record SwapVerdict(
+    Verdict Verdict,
+    Formula Swapped,
+    ImmutableArray<Reading> Readings,
+    Answer? Repair,
+    ImmutableArray<string> Reasons,
+    string Reply,
+    ImmutableArray<string> Cautions,
+    ImmutableArray<Conflict> Conflict);

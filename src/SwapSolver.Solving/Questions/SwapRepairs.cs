@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Solving.Models;
+using SwapSolver.Solving.Wishes;
+
+namespace SwapSolver.Solving.Questions;
+
+/// <summary>The problems whose answers would save a proposed swap.</summary>
+internal sealed class SwapRepairs(
+    Bakehouse bakehouse,
+    Formula reference,
+    Formula swapped,
+    ImmutableArray<Swap> swaps,
+    ImmutableArray<Hold> holds,
+    Habits habits)
+{
+    private const string Water = "water";
+
+    /// <summary>The proposed dose stays; only the other lines move, and water may come in.</summary>
+    public ImmutableArray<FormulaProblem> WithThisDose()
+    {
+        var doses = swaps
+            .Select(swap => swap.To)
+            .OfType<Ingredient>()
+            .Distinct()
+            .Where(ingredient => swapped.MassOf(ingredient) > Grams.None)
+            .ToImmutableDictionary(ingredient => ingredient, swapped.MassOf);
+        var water = bakehouse.Pantry.TryGet(Water, out var found) && swapped.MassOf(found) == Grams.None
+            && !holds.Any(hold => hold.LeftOut is { } rule && rule.Carries(found))
+            ? ImmutableArray.Create(found)
+            : [];
+        var strict = Problem(swapped, water) with { Fixed = doses, Habits = habits with { NewIngredients = 1 } };
+        return [strict, strict with { LinesKeepTheirRoom = false }];
+    }
+
+    /// <summary>The dose is free; what comes in must be in the bowl if it can be, and acids, gels and liquids may help.</summary>
+    public ImmutableArray<FormulaProblem> WithAnyDose()
+    {
+        var candidates = new Candidates(bakehouse.Pantry, bakehouse.Balances.NetCarbohydrate)
+            .For(reference, holds, Role.Acid, Role.Liquid);
+        var wanted = swaps
+            .Select(swap => swap.To)
+            .OfType<Ingredient>()
+            .Where(ingredient => reference.MassOf(ingredient) == Grams.None)
+            .ToImmutableHashSet();
+        var free = Problem(reference, [.. candidates.Union(wanted).OrderBy(ingredient => ingredient.Id, StringComparer.Ordinal)])
+            with
+        { LinesKeepTheirRoom = false };
+        return wanted.IsEmpty ? [free] : [free with { Required = wanted }, free];
+    }
+
+    private FormulaProblem Problem(Formula start, ImmutableArray<Ingredient> candidates) => new(
+        reference,
+        start,
+        holds,
+        bakehouse.Balances.Anchored,
+        bakehouse.Balances.NetCarbohydrate,
+        candidates,
+        habits);
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Kitchen.Wording;
+using SwapSolver.Solving.Answers;
+
+namespace SwapSolver.Solving.Questions;
+
+/// <summary>The words that a check is answered with.</summary>
+internal sealed record SwapWords(Phrases Phrases, ImmutableArray<Swap> Swaps)
+{
+    /// <summary>The swap balances.</summary>
+    public string Yes() => Phrases.Say("reply-balances", ("swap", Proposal));
+
+    /// <summary>The swap balances if other lines move.</summary>
+    public string YesIf(Answer repair) =>
+        Phrases.Say("reply-with-repair", ("swap", Proposal), ("changes", Changes(repair, apartFromSwap: true)));
+
+    /// <summary>The swap does not balance.</summary>
+    public string No(ImmutableArray<string> reasons, Answer? instead)
+    {
+        var no = Phrases.Say("reply-no", ("swap", Proposal), ("reasons", string.Join("; ", reasons)));
+        var way = instead is null
+            ? Phrases.Say("reply-nothing-found")
+            : Phrases.Say("reply-instead", ("changes", Changes(instead, apartFromSwap: false)));
+        return $"{no} {way}";
+    }
+
+    /// <summary>One sentence a balance that is missed.</summary>
+    public ImmutableArray<string> Reasons(ImmutableArray<Reading> missed) =>
+    [
+        .. missed.Select(reading => Phrases.Say(
+            IsLow(reading) ? "verdict-low" : "verdict-high",
+            ("title", reading.Balance.Settings.Title),
+            ("value", NumberWords.Level(reading.Value)),
+            ("limit", NumberWords.Level((IsLow(reading) ? reading.Band.Low : reading.Band.High)!.Value)),
+            ("meaning", reading.Meaning))),
+    ];
+
+    private static bool IsLow(Reading reading) => reading.Standing == Kitchen.Balances.Standing.Below;
+
+    private string Proposal => Phrases.List(Swaps.Select(swap => swap.To is { } to
+        ? Phrases.Say(
+            "swap-for",
+            ("grams", swap.Grams is { } grams ? NumberWords.Grams(grams) : Phrases.Say("same-weight")),
+            ("to", to.Name),
+            ("from", swap.From.Name))
+        : Phrases.Say("swap-left-out", ("from", swap.From.Name))));
+
+    private string Changes(Answer answer, bool apartFromSwap) => Phrases.List(answer.Changes
+        .Where(change => !apartFromSwap || Swaps.All(swap => !change.Ingredient.Equals(swap.From) && !change.Ingredient.Equals(swap.To)))
+        .Select(change => (change.Before == Grams.None, change.After == Grams.None) switch
+        {
+            (_, true) => Phrases.Say("change-out", ("ingredient", change.Ingredient.Name)),
+            (true, _) => Phrases.Say("change-in", ("grams", NumberWords.Grams(change.After)), ("ingredient", change.Ingredient.Name)),
+            _ => Phrases.Say(
+                "change-to",
+                ("ingredient", change.Ingredient.Name),
+                ("before", NumberWords.Grams(change.Before)),
+                ("after", NumberWords.Grams(change.After))),
+        }));
+}

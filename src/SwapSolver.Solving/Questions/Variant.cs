@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Solving.Answers;
+using SwapSolver.Solving.Models;
+using SwapSolver.Solving.Wishes;
+
+namespace SwapSolver.Solving.Questions;
+
+/// <summary>A formula solved again to leave things out or to keep limits.</summary>
+/// <param name="Formula">The formula.</param>
+/// <param name="Wishes">What to leave out, and limits on readings.</param>
+/// <param name="Habits">How the kitchen wants its answers.</param>
+public sealed record Variant(Formula Formula, ImmutableArray<Hold> Wishes, Habits Habits)
+{
+    /// <summary>Answers the question.</summary>
+    /// <param name="search">The solving.</param>
+    /// <param name="clock">Time left.</param>
+    /// <param name="cancel">Stops the search.</param>
+    public Outcomes Answer(AnswerSearch search, Deadline clock, CancellationToken cancel)
+    {
+        var strict = Problem(search.Bakehouse);
+        var reference = strict.Reference;
+        if (!Recheck.BrokenHolds(strict.Holds, reference, reference, Draws.Typical).Any())
+        {
+            var note = search.Bakehouse.Phrases.Say("note-unchanged");
+            return new Outcomes([search.Explain(Formula, strict, reference, [note], isBestSoFar: false)], [], null, false);
+        }
+
+        var loose = strict with
+        {
+            Holds = HoldList.WithRoomForWater(strict.Holds, reference),
+            LinesKeepTheirRoom = false,
+        };
+        return search.Find(
+            Formula, [strict, loose], [[], [search.Bakehouse.Phrases.Say("note-room-for-water")]], clock, cancel);
+    }
+
+    /// <summary>The problem that this question is, put strictly.</summary>
+    public FormulaProblem Problem(Bakehouse bakehouse)
+    {
+        var reference = Formula.Merged();
+        var holds = HoldList.Around(bakehouse.Balances, reference, Wishes);
+        var limits = Wishes.Any(wish => wish.LeftOut is null);
+        Role[] further = limits ? [Role.Flour, Role.Sweetener, Role.Liquid, Role.Gel] : [];
+        return new FormulaProblem(
+            reference,
+            reference,
+            holds,
+            bakehouse.Balances.Anchored,
+            bakehouse.Balances.NetCarbohydrate,
+            new Candidates(bakehouse.Pantry, bakehouse.Balances.NetCarbohydrate).For(reference, holds, further),
+            Habits);
+    }
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
+
+namespace SwapSolver.Solving.Wishes;
+
+/// <summary>Gathers what an answer must keep: the default bands around the reference, and what the caller wishes.</summary>
+public static class HoldList
+{
+    /// <summary>Roles whose mass need not be kept where a line of theirs is left out. What an egg does is held by
+    /// hydration, setting protein and richness; salt and flavour may simply go; yeast is held by gas.</summary>
+    private static readonly ImmutableArray<Role> FreedByLeavingOut = [Role.Egg, Role.Salt, Role.Flavour, Role.Yeast];
+
+    /// <summary>The default bands of a reference and the caller's wishes.</summary>
+    /// <param name="balances">The rules.</param>
+    /// <param name="reference">The formula that is known to work.</param>
+    /// <param name="wishes">The caller's wishes.</param>
+    public static ImmutableArray<Hold> Around(BalanceList balances, Formula reference, ImmutableArray<Hold> wishes)
+    {
+        var freed = reference.Lines
+            .Where(line => wishes.Any(wish => wish.LeftOut is { } rule && rule.Carries(line.Ingredient)))
+            .Select(line => line.Ingredient.Role)
+            .Intersect(FreedByLeavingOut)
+            .ToHashSet();
+        var defaults = balances.All
+            .Where(balance => balance is not RoleMass role || !freed.Contains(role.Role))
+            .Where(balance => balance.Read(reference, reference, Draws.Typical) is not null)
+            .Select(balance => new Hold(balance.Id, balance, balance.Band(reference, Draws.Typical), FromCaller: false, IsAnchored: true))
+            .Where(hold => !hold.Band.IsOpen);
+        return [.. defaults, .. wishes];
+    }
+
+    /// <summary>The same holds with room in the liquids for the water that went out with what was left out: an egg is
+    /// three quarters water, and buttermilk is counted among the acids.</summary>
+    /// <param name="holds">The holds.</param>
+    /// <param name="reference">The formula that is known to work.</param>
+    public static ImmutableArray<Hold> WithRoomForWater(ImmutableArray<Hold> holds, Formula reference)
+    {
+        var liquids = reference.MassOf(Role.Liquid).Value;
+        if (liquids == 0)
+        {
+            return holds;
+        }
+
+        var gone = reference.Lines
+            .Where(line => line.Ingredient.Role != Role.Liquid)
+            .Where(line => holds.Any(hold => hold.LeftOut is { } rule && rule.Carries(line.Ingredient)))
+            .Sum(line => line.Grams.Value * line.Ingredient.Typical[Fact.Water]);
+        return
+        [
+            .. holds.Select(hold => hold.Balance is RoleMass { Role: Role.Liquid } && hold.Band.High is { } high
+                ? hold with { Band = hold.Band with { High = new Level(high.Value + (gone / liquids)) }, IsAnchored = false }
+                : hold),
+        ];
+    }
+}
