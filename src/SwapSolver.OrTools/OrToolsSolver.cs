@@ -5,7 +5,7 @@ namespace SwapSolver.OrTools;
 
 /// <summary>Solves models with a backend of OR-Tools. One native solver a call, disposed at its end.</summary>
 /// <param name="backend">The backend.</param>
-public sealed class OrToolsSolver(Backend backend = Backend.Scip) : ISolver
+public sealed class OrToolsSolver(Backend backend = Backend.Cbc) : ISolver
 {
     /// <inheritdoc/>
     public Solution Solve(Model model, TimeSpan budget, CancellationToken cancel)

@@ -54,6 +54,7 @@ internal sealed class AnswerWriter(Bakehouse bakehouse)
             BeforeGrams = change.Before.Value,
             AfterGrams = change.After.Value,
             Reason = change.Reason,
+            DisplayName = change.Ingredient.Name,
         };
         if (change.BeforeCount is { } before)
         {

@@ -26,7 +26,7 @@ internal static class FormulaWriter
 
     private static V1.Line Write(Line line)
     {
-        var written = new V1.Line { Ingredient = ResourceName.Of(line.Ingredient), Grams = line.Grams.Value };
+        var written = new V1.Line { Ingredient = ResourceName.Of(line.Ingredient), Grams = line.Grams.Value, DisplayName = line.Ingredient.Name };
         if (line.Size is { } size && line.Count is { } count)
         {
             written.Count = Math.Round(count, 6);

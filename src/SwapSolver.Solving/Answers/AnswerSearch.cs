@@ -16,57 +16,39 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
 
     /// <summary>The answers to a question, best first, differing in their new ingredients.</summary>
     /// <param name="original">The formula as the caller gave it.</param>
-    /// <param name="problems">Ways to put the question, the strictest first; the first that can be met is answered.</param>
-    /// <param name="notes">What a baker should know of each way.</param>
+    /// <param name="ways">Ways to put the question, the strictest first; the cheapest that can be met is answered.</param>
     /// <param name="clock">Time left.</param>
     /// <param name="cancel">Stops the search.</param>
-    public Outcomes Find(
-        Formula original,
-        ImmutableArray<FormulaProblem> problems,
-        ImmutableArray<ImmutableArray<string>> notes,
-        Deadline clock,
-        CancellationToken cancel)
+    public Outcomes Find(Formula original, ImmutableArray<Way> ways, Deadline clock, CancellationToken cancel)
     {
-        for (var way = 0; way < problems.Length; way++)
+        var found = Cheapest(ways, clock, cancel);
+        if (found is { Way: { } way, Best: { } best })
         {
-            var best = Solve.Run(problems[way], clock, cancel);
-            if (best.Formula is not null)
-            {
-                return new Outcomes(Ranked(original, problems[way], best, notes[way], clock, cancel), [], null, false);
-            }
-
-            if (best.Outcome == Outcome.OutOfTime)
-            {
-                return Outcomes.OutOfTime;
-            }
+            return new Outcomes(Ranked(original, way, best, clock, cancel), [], null, false);
         }
 
-        var widest = problems[^1];
-        var conflict = Conflicts.Find(widest, clock, cancel);
-        var nearest = Conflicts.Nearest(widest, clock, cancel);
-        return new Outcomes([], conflict, nearest is null ? null : Explain(original, widest, nearest, notes[^1], false), false);
-    }
-
-    /// <summary>The first way that can be met, or null.</summary>
-    public Answer? First(
-        Formula original, ImmutableArray<FormulaProblem> problems, Deadline clock, CancellationToken cancel)
-    {
-        foreach (var problem in problems)
+        if (found.RanOutOfTime)
         {
-            if (Solve.Run(problem, clock, cancel) is { Formula: { } formula } found)
-            {
-                return Explain(original, problem, formula, [], found.Outcome == Outcome.Feasible);
-            }
+            return Outcomes.OutOfTime;
         }
 
-        return null;
+        var widest = ways[^1];
+        var conflict = Conflicts.Find(widest.Problem, clock, cancel);
+        var nearest = Conflicts.Nearest(widest.Problem, clock, cancel);
+        return new Outcomes([], conflict, nearest is null ? null : Explain(original, widest, nearest, false), false);
     }
+
+    /// <summary>The cheapest way that can be met, or null.</summary>
+    public Answer? Best(Formula original, ImmutableArray<Way> ways, Deadline clock, CancellationToken cancel) =>
+        Cheapest(ways, clock, cancel) is { Way: { } way, Best: { Formula: { } formula } best }
+            ? Explain(original, way, formula, best.Outcome == Outcome.Feasible)
+            : null;
 
     /// <summary>An answer with everything that there is to say of a formula.</summary>
-    public Answer Explain(
-        Formula original, FormulaProblem problem, Formula formula, ImmutableArray<string> notes, bool isBestSoFar)
+    public Answer Explain(Formula original, Way way, Formula formula, bool isBestSoFar)
     {
         var phrases = Bakehouse.Phrases;
+        var problem = way.Problem;
         var reference = problem.Reference;
         var samples = new FactSamples(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient));
         var readings = Readings.Of(
@@ -82,24 +64,48 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
             new CautionList(Bakehouse.Pantry, phrases).Of(original, formula, problem.Holds),
             samples.ChanceOfBalance(problem.Holds, reference, formula),
             Readings.Binding(readings),
-            isBestSoFar ? notes.Add(phrases.Say("note-best-so-far")) : notes,
+            isBestSoFar ? way.Notes.Add(phrases.Say("note-best-so-far")) : way.Notes,
             isBestSoFar);
     }
 
+    /// <summary>Tries the ways in their order. A later way is tried only where it could still be cheaper.</summary>
+    private (Way? Way, FoundFormula? Best, bool RanOutOfTime) Cheapest(
+        ImmutableArray<Way> ways, Deadline clock, CancellationToken cancel)
+    {
+        Way? cheapest = null;
+        FoundFormula? best = null;
+        foreach (var way in ways)
+        {
+            if (best is not null && best.Objective + cheapest!.Price <= way.Price)
+            {
+                continue;
+            }
+
+            var found = Solve.Run(way.Problem, clock, cancel);
+            if (found.Outcome == Outcome.OutOfTime)
+            {
+                return (cheapest, best, true);
+            }
+
+            if (found.Formula is not null && (best is null || found.Objective + way.Price < best.Objective + cheapest!.Price))
+            {
+                (cheapest, best) = (way, found);
+            }
+        }
+
+        return (cheapest, best, false);
+    }
+
     private ImmutableArray<Answer> Ranked(
-        Formula original,
-        FormulaProblem problem,
-        FoundFormula best,
-        ImmutableArray<string> notes,
-        Deadline clock,
-        CancellationToken cancel)
+        Formula original, Way way, FoundFormula best, Deadline clock, CancellationToken cancel)
     {
         var answers = ImmutableArray.CreateBuilder<Answer>();
+        var problem = way.Problem;
         var wanted = problem;
         var found = best;
         while (found.Formula is { } formula)
         {
-            answers.Add(Explain(original, problem, formula, notes, found.Outcome == Outcome.Feasible));
+            answers.Add(Explain(original, way, formula, found.Outcome == Outcome.Feasible));
             var added = Recheck.NewIngredients(problem.Start, formula);
             if (answers.Count == problem.Habits.Answers || added.IsEmpty || clock.IsOver)
             {
@@ -113,3 +119,9 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
         return answers.ToImmutable();
     }
 }
+
+/// <summary>One way to put a question.</summary>
+/// <param name="Problem">The problem.</param>
+/// <param name="Price">What going this way counts, by the <see cref="Weights"/>; the usual way counts nothing.</param>
+/// <param name="Notes">What a baker should know of an answer that came this way.</param>
+public sealed record Way(FormulaProblem Problem, double Price, ImmutableArray<string> Notes);

@@ -26,10 +26,11 @@ public sealed record CautionList(Pantry Pantry, Phrases Phrases)
             .. If(allergens.Count > 0, () => Phrases.Say("caution-allergens", ("allergens", Kitchen.Wording.Phrases.List(allergens)))),
             .. If(mayContain.Count > 0, () => Phrases.Say("caution-may-contain", ("allergens", Kitchen.Wording.Phrases.List(mayContain)))),
             .. If(ingredients.Any(ingredient => ingredient.Allergens.Carries("egg")), () => Phrases.Say("caution-egg")),
-            .. ingredients.SelectMany(ingredient => ingredient.Cautions).Distinct(),
+            .. ingredients.SelectMany(ingredient => ingredient.Cautions
+                .Select(caution => Phrases.Say("caution-of-ingredient", ("ingredient", ingredient.Name), ("caution", caution)))),
             .. ingredients.SelectMany(ingredient => ingredient.Behaviours)
                 .Where(behaviour => hasBase && behaviour.Kind.EndsWith(WithAlkali, StringComparison.Ordinal))
-                .Select(behaviour => behaviour.Note).Distinct(),
+                .Select(behaviour => behaviour.Note).Distinct(StringComparer.Ordinal),
             Phrases.Say("caution-net-carbs"),
             Phrases.Say("caution-estimates"),
         ];

@@ -14,6 +14,9 @@ namespace SwapSolver.Solving.Answers;
 /// <param name="Phrases">The words.</param>
 public sealed record Explanation(Phrases Phrases)
 {
+    /// <summary>Reasons that a sentence bears: the two balances that would be missed by most.</summary>
+    private const int ReasonsSaid = 2;
+
     /// <summary>The lines that differ, those that go out first.</summary>
     /// <param name="original">The formula as the caller gave it.</param>
     /// <param name="problem">What was asked.</param>
@@ -61,6 +64,8 @@ public sealed record Explanation(Phrases Phrases)
         var undone = Undone(formula, ingredient, start);
         var missed = Recheck.BrokenHolds(problem.Holds, problem.Reference, undone, Draws.Typical)
             .Where(hold => hold.LeftOut is null)
+            .OrderByDescending(hold => DistanceOf(hold, problem.Reference, undone))
+            .Take(ReasonsSaid)
             .Select(hold => Missed(hold, problem.Reference, undone))
             .ToList();
         return (missed.Count, start == Grams.None) switch
@@ -75,15 +80,26 @@ public sealed record Explanation(Phrases Phrases)
         };
     }
 
+    /// <summary>How far a reading lies outside its band, relative to the end that it misses. The rules of the crumb come
+    /// before those of mere mass.</summary>
+    private static double DistanceOf(Hold hold, Formula reference, Formula undone)
+    {
+        var level = hold.Balance.Read(undone, reference, Draws.Typical)!.Value.Value;
+        var end = (hold.Band.Of(new Level(level)) == Standing.Below ? hold.Band.Low : hold.Band.High)!.Value.Value;
+        var distance = Math.Abs(level - end) / Math.Max(end, 1e-9);
+        return hold.Balance is RoleMass or BatterMass ? distance / 10 : distance;
+    }
+
     private string Missed(Hold hold, Formula reference, Formula undone)
     {
         var level = hold.Balance.Read(undone, reference, Draws.Typical)!.Value;
         var isLow = hold.Band.Of(level) == Standing.Below;
+        var (value, limit) = NumberWords.Apart(level, (isLow ? hold.Band.Low : hold.Band.High)!.Value);
         return Phrases.Say(
             isLow ? "missed-low" : "missed-high",
             ("balance", hold.Balance.Settings.Title),
-            ("value", NumberWords.Level(level)),
-            ("limit", NumberWords.Level((isLow ? hold.Band.Low : hold.Band.High)!.Value)));
+            ("value", value),
+            ("limit", limit));
     }
 
     private static string Factor(FormulaProblem problem) =>

@@ -37,7 +37,7 @@ public sealed record FormulaSolve(ISolver Solver)
             }
         }
 
-        return new FoundFormula(Outcome.Infeasible, null);
+        return new FoundFormula(Outcome.Infeasible, null, double.NaN);
     }
 
     /// <summary>Whether any formula keeps every hold, in any amount: the question that conflicts are sought with.</summary>
@@ -52,14 +52,16 @@ public sealed record FormulaSolve(ISolver Solver)
     {
         var model = FormulaModel.Build(problem, wholeSteps);
         var solution = Solver.Solve(model.Model, clock.Left, cancel);
-        return new FoundFormula(solution.Outcome, solution.HasPoint ? model.At(problem, solution.Values) : null);
+        return new FoundFormula(
+            solution.Outcome, solution.HasPoint ? model.At(problem, solution.Values) : null, solution.Objective);
     }
 }
 
 /// <summary>What a solve found.</summary>
 /// <param name="Outcome">How it ended.</param>
 /// <param name="Formula">The formula; null where there is none.</param>
-public sealed record FoundFormula(Outcome Outcome, Formula? Formula);
+/// <param name="Objective">What the formula counts by the <see cref="Weights"/>; NaN where there is none.</param>
+public sealed record FoundFormula(Outcome Outcome, Formula? Formula, double Objective);
 
 /// <summary>Time that is left for a question.</summary>
 /// <param name="Time">The clock.</param>

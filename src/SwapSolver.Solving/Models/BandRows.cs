@@ -8,8 +8,9 @@ namespace SwapSolver.Solving.Models;
 /// <summary>The rows of the balances, and the distance from the reference that the objective counts.</summary>
 internal sealed class BandRows(FormulaProblem problem, ModelBuilder builder, ImmutableArray<LineColumn> lines)
 {
-    /// <summary>A small part of a row's scale, kept free so that a point on the row is inside the printed band too [1].</summary>
-    private const double Margin = 1e-8;
+    /// <summary>A small part of a row's scale by which a band is let out [1]. Whole grams often lie exactly on an end of
+    /// a band; let out by more than a solver's tolerance and less than the recheck's, every solver takes them alike.</summary>
+    private const double Margin = 1e-7;
 
     /// <summary>Adds the rows of every hold. What is left out has no column, so it needs no row.</summary>
     public void AddBands()
@@ -26,8 +27,7 @@ internal sealed class BandRows(FormulaProblem problem, ModelBuilder builder, Imm
                     terms.Add(new Term(builder.Column($"gives_{hold.Id}_{row.Side}", 0, double.PositiveInfinity, Weights.BandGivenWay), 1));
                 }
 
-                var least = row.Least / scale;
-                builder.Row($"{hold.Id}_{row.Side}", terms, least + (Margin * Math.Abs(least)), double.PositiveInfinity);
+                builder.Row($"{hold.Id}_{row.Side}", terms, (row.Least / scale) - Margin, double.PositiveInfinity);
             }
         }
     }

@@ -9,7 +9,7 @@ public static class MpsText
     /// <summary>Writes the model.</summary>
     public static string Of(Model model)
     {
-        var text = new StringBuilder("NAME swapsolver\nROWS\n N cost\n");
+        var text = new StringBuilder("NAME swapsolver FREE\nROWS\n N cost\n");
         foreach (var row in model.Rows)
         {
             text.Append(CultureInfo.InvariantCulture, $" {Kind(row)} {row.Name}\n");
@@ -58,7 +58,11 @@ public static class MpsText
                 text.Append(CultureInfo.InvariantCulture, $" marker{index} 'MARKER' {(whole ? "'INTORG'" : "'INTEND'")}\n");
             }
 
-            text.Append(CultureInfo.InvariantCulture, $" {column.Name} cost {column.Cost:R}\n");
+            if (column.Cost != 0)
+            {
+                text.Append(CultureInfo.InvariantCulture, $" {column.Name} cost {column.Cost:R}\n");
+            }
+
             foreach (var (_, row, coefficient) in termsByColumn[index])
             {
                 text.Append(CultureInfo.InvariantCulture, $" {column.Name} {row} {coefficient:R}\n");

@@ -33,6 +33,15 @@ public static class Weights
     /// <summary>All of the batter's mass moved about in the lines that stay: breaks ties among equal readings.</summary>
     public const double BatterMoved = 0.1;
 
+    /// <summary>A repair that leaves out what the reader asked to bring in: only where it cannot be brought in.</summary>
+    public const double OtherThanAsked = 1000;
+
+    /// <summary>A larger loaf that takes in something new where what is in the bowl would do: never worth it.</summary>
+    public const double NewJar = 1000;
+
+    /// <summary>A liquid that outgrows its usual room: worth it where it saves more than a changed line and a half.</summary>
+    public const double RoomOutgrown = 1.5;
+
     /// <summary>A wish that gives way by its whole band, when the nearest formula is sought: any other gain is small beside it.</summary>
     public const double BandGivenWay = 100;
 }

@@ -36,7 +36,7 @@ public sealed record Resize(
             : Problem(search.Bakehouse, Role.Flour, Role.Sweetener, Role.Egg, Role.Liquid, Role.Gel);
         var slices = Slices.ToString(System.Globalization.CultureInfo.InvariantCulture);
         ImmutableArray<string> notes = [search.Bakehouse.Phrases.Say("note-slices", ("slices", slices))];
-        return search.Find(Formula, [plain, withNew], [notes, notes], clock, cancel);
+        return search.Find(Formula, [new Way(plain, 0, notes), new Way(withNew, Weights.NewJar, notes)], clock, cancel);
     }
 
     /// <summary>The problem that this question is.</summary>

@@ -24,7 +24,7 @@ public sealed record Standing(Formula Formula)
         var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient));
         var readings = Readings.Of(bakehouse.Balances.Ratios, holds, reference, reference, samples);
         var repair = readings.Any(reading => reading.Standing != Kitchen.Balances.Standing.Inside)
-            ? search.First(Formula, [Repair(bakehouse, reference, holds)], clock, cancel)
+            ? search.Best(Formula, [new Way(Repair(bakehouse, reference, holds), 0, [])], clock, cancel)
             : null;
         return new FormulaStanding(
             readings, new CautionList(bakehouse.Pantry, bakehouse.Phrases).Of(Formula), repair);

@@ -37,14 +37,14 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Habi
 
         var repairs = new SwapRepairs(bakehouse, reference, swapped, Swaps, holds, Habits);
         var reasons = words.Reasons(missed);
-        if (search.First(Formula, repairs.WithThisDose(), clock, cancel) is { } repair && !PutsBackWhatWasLeftOut(repair, swapped))
+        if (search.Best(Formula, repairs.WithThisDose(), clock, cancel) is { } repair && !PutsBackWhatWasLeftOut(repair, swapped))
         {
             return new SwapVerdict(Verdict.BalancesWithRepair, swapped, readings, repair, reasons, words.YesIf(repair), cautions, []);
         }
 
-        var instead = search.First(Formula, repairs.WithAnyDose(), clock, cancel);
+        var instead = search.Best(Formula, repairs.WithAnyDose(), clock, cancel);
         var conflict = instead is null
-            ? search.Find(Formula, repairs.WithAnyDose()[^1..], [[]], clock, cancel).Conflict
+            ? search.Find(Formula, repairs.WithAnyDose()[^1..], clock, cancel).Conflict
             : [];
         return new SwapVerdict(
             Verdict.DoesNotBalance, swapped, readings, instead, reasons, words.No(reasons, instead), cautions, conflict);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Models;
 using SwapSolver.Solving.Wishes;
 
@@ -19,7 +20,7 @@ internal sealed class SwapRepairs(
     private const string Water = "water";
 
     /// <summary>The proposed dose stays; only the other lines move, and water may come in.</summary>
-    public ImmutableArray<FormulaProblem> WithThisDose()
+    public ImmutableArray<Way> WithThisDose()
     {
         var doses = swaps
             .Select(swap => swap.To)
@@ -32,11 +33,11 @@ internal sealed class SwapRepairs(
             ? ImmutableArray.Create(found)
             : [];
         var strict = Problem(swapped, water) with { Fixed = doses, Habits = habits with { NewIngredients = 1 } };
-        return [strict, strict with { LinesKeepTheirRoom = false }];
+        return [new Way(strict, 0, []), new Way(strict with { LinesKeepTheirRoom = false }, Weights.RoomOutgrown, [])];
     }
 
     /// <summary>The dose is free; what comes in must be in the bowl if it can be, and acids, gels and liquids may help.</summary>
-    public ImmutableArray<FormulaProblem> WithAnyDose()
+    public ImmutableArray<Way> WithAnyDose()
     {
         var candidates = new Candidates(bakehouse.Pantry, bakehouse.Balances.NetCarbohydrate)
             .For(reference, holds, Role.Acid, Role.Liquid);
@@ -48,7 +49,9 @@ internal sealed class SwapRepairs(
         var free = Problem(reference, [.. candidates.Union(wanted).OrderBy(ingredient => ingredient.Id, StringComparer.Ordinal)])
             with
         { LinesKeepTheirRoom = false };
-        return wanted.IsEmpty ? [free] : [free with { Required = wanted }, free];
+        return wanted.IsEmpty
+            ? [new Way(free, 0, [])]
+            : [new Way(free with { Required = wanted }, 0, []), new Way(free, Weights.OtherThanAsked, [])];
     }
 
     private FormulaProblem Problem(Formula start, ImmutableArray<Ingredient> candidates) => new(

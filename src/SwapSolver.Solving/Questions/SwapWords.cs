@@ -28,12 +28,16 @@ internal sealed record SwapWords(Phrases Phrases, ImmutableArray<Swap> Swaps)
     /// <summary>One sentence a balance that is missed.</summary>
     public ImmutableArray<string> Reasons(ImmutableArray<Reading> missed) =>
     [
-        .. missed.Select(reading => Phrases.Say(
-            IsLow(reading) ? "verdict-low" : "verdict-high",
-            ("title", reading.Balance.Settings.Title),
-            ("value", NumberWords.Level(reading.Value)),
-            ("limit", NumberWords.Level((IsLow(reading) ? reading.Band.Low : reading.Band.High)!.Value)),
-            ("meaning", reading.Meaning))),
+        .. missed.Select(reading =>
+        {
+            var (value, limit) = NumberWords.Apart(reading.Value, (IsLow(reading) ? reading.Band.Low : reading.Band.High)!.Value);
+            return Phrases.Say(
+                IsLow(reading) ? "verdict-low" : "verdict-high",
+                ("title", reading.Balance.Settings.Title),
+                ("value", value),
+                ("limit", limit),
+                ("meaning", reading.Meaning));
+        }),
     ];
 
     private static bool IsLow(Reading reading) => reading.Standing == Kitchen.Balances.Standing.Below;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Wording;
 using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Models;
 using SwapSolver.Solving.Wishes;
@@ -24,7 +25,7 @@ public sealed record Variant(Formula Formula, ImmutableArray<Hold> Wishes, Habit
         if (!Recheck.BrokenHolds(strict.Holds, reference, reference, Draws.Typical).Any())
         {
             var note = search.Bakehouse.Phrases.Say("note-unchanged");
-            return new Outcomes([search.Explain(Formula, strict, reference, [note], isBestSoFar: false)], [], null, false);
+            return new Outcomes([search.Explain(Formula, new Way(strict, 0, [note]), reference, isBestSoFar: false)], [], null, false);
         }
 
         var loose = strict with
@@ -33,13 +34,26 @@ public sealed record Variant(Formula Formula, ImmutableArray<Hold> Wishes, Habit
             LinesKeepTheirRoom = false,
         };
         return search.Find(
-            Formula, [strict, loose], [[], [search.Bakehouse.Phrases.Say("note-room-for-water")]], clock, cancel);
+            Formula,
+            [new Way(strict, 0, []), new Way(loose, Weights.RoomOutgrown, [search.Bakehouse.Phrases.Say("note-room-for-water")])],
+            clock,
+            cancel);
+    }
+
+    /// <summary>The name of a variant says what it does without: a nut-free hazelnut loaf is not to be taken for the other.</summary>
+    private string Named(Phrases phrases, Formula formula)
+    {
+        var without = Wishes.Where(wish => wish.LeftOut is not null).Select(wish => wish.Balance.Settings.Title).ToList();
+        return without.Count == 0
+            ? formula.DisplayName
+            : phrases.Say("name-without", ("formula", formula.DisplayName), ("wishes", Phrases.List(without)));
     }
 
     /// <summary>The problem that this question is, put strictly.</summary>
     public FormulaProblem Problem(Bakehouse bakehouse)
     {
-        var reference = Formula.Merged();
+        var merged = Formula.Merged();
+        var reference = merged with { DisplayName = Named(bakehouse.Phrases, merged) };
         var holds = HoldList.Around(bakehouse.Balances, reference, Wishes);
         var limits = Wishes.Any(wish => wish.LeftOut is null);
         Role[] further = limits ? [Role.Flour, Role.Sweetener, Role.Liquid, Role.Gel] : [];

@@ -17,6 +17,9 @@ public sealed record Candidates(Pantry Pantry, NetCarbohydrate NetCarbohydrate)
     /// <summary>Share of the protein that must set for an ingredient to be tried in an egg's place [1].</summary>
     private const double SetsLikeEgg = 0.2;
 
+    /// <summary>Water from which a food counts as moist [g/g].</summary>
+    private const double MoistWater = 0.7;
+
     /// <summary>Ingredients that can do the work of what is left out, and never undo what the reference is: gluten
     /// free, vegan and vegetarian formulas stay so.</summary>
     /// <param name="reference">The formula that is known to work.</param>
@@ -30,14 +33,14 @@ public sealed record Candidates(Pantry Pantry, NetCarbohydrate NetCarbohydrate)
             .Where(ingredient => leftOut.Any(rule => rule.Carries(ingredient)))
             .ToList();
         var wanted = RolesFor(gone).Union(roles.ToArray()).ToHashSet();
-        var setsInstead = gone.Any(ingredient => ingredient.Role == Role.Egg);
+        var eggIsGone = gone.Any(ingredient => ingredient.Role == Role.Egg);
         var mostCarbohydrate = MostCarbohydrate(reference, gone);
         var flours = reference.Lines.Select(line => line.Ingredient).ToList();
         return
         [
             .. Pantry.Ingredients.Where(ingredient =>
                 ingredient.Usage.Offered
-                && (wanted.Contains(ingredient.Role) || (setsInstead && Sets(ingredient)))
+                && (wanted.Contains(ingredient.Role) || (eggIsGone && (Sets(ingredient) || IsMoistFood(ingredient))))
                 && reference.MassOf(ingredient) == Grams.None
                 && !leftOut.Any(rule => rule.Carries(ingredient))
                 && KeepsWhatTheReferenceIs(flours, ingredient)
@@ -92,6 +95,10 @@ public sealed record Candidates(Pantry Pantry, NetCarbohydrate NetCarbohydrate)
         var ofGone = gone.Where(ingredient => ingredient.Role == Role.Flour).Select(Of).DefaultIfEmpty(0).Max();
         return Math.Max(LowCarbohydrateFlour, 1.5 * Math.Max(average, ofGone));
     }
+
+    /// <summary>Fruit, vegetables and cultured dairy, which bakers put in an egg's place for its water.</summary>
+    private static bool IsMoistFood(Ingredient ingredient) => ingredient.Typical[Fact.Water] >= MoistWater
+        && (ingredient.Role == Role.Flavour || (ingredient.Role == Role.Acid && ingredient.Typical[Fact.Protein] > 0.01));
 
     private static bool Sets(Ingredient ingredient) => ingredient.Typical[Fact.SettingShareOfProtein] >= SetsLikeEgg
         && ingredient.Typical[Fact.Protein] >= 0.5;

@@ -24,6 +24,12 @@ public static class HoldList
             .Select(line => line.Ingredient.Role)
             .Intersect(FreedByLeavingOut)
             .ToHashSet();
+        if (freed.Contains(Role.Egg))
+        {
+            // Fruit and vegetables may stand in for the egg's water; they are counted among the flavours.
+            freed.Add(Role.Flavour);
+        }
+
         var defaults = balances.All
             .Where(balance => balance is not RoleMass role || !freed.Contains(role.Role))
             .Where(balance => balance.Read(reference, reference, Draws.Typical) is not null)
