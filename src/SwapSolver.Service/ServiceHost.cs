@@ -29,6 +29,8 @@ internal static class ServiceHost
     /// <summary>Runs until it is told to stop. The result is the exit code.</summary>
     public static async Task<int> Run(ServiceOptions options)
     {
+        // The native solver takes as long to load as the network to start: side by side, a console call waits for one.
+        var loading = Task.Run(static () => new OrToolsSolver().Solve(new Model([], []), TimeSpan.FromSeconds(1), CancellationToken.None));
         WebApplication app;
         try
         {
@@ -50,6 +52,8 @@ internal static class ServiceHost
 
             await app.WaitForShutdownAsync();
         }
+
+        await loading;
 
         return 0;
     }

@@ -6,7 +6,7 @@ namespace SwapSolver.Console.Screens;
 /// <summary>Allergens by list, each with the ingredients that bring it.</summary>
 internal static class AllergenLines
 {
-    /// <summary>Shows both lists, what may be there by cross-contact, and the caution that goes with them.</summary>
+    /// <summary>Shows both lists and what may be there by cross-contact. Their caution stands among the cautions.</summary>
     public static void Show(Screen screen, AllergenStatement? allergens)
     {
         if (allergens is null)
@@ -19,11 +19,6 @@ internal static class AllergenLines
         if (allergens.MayContain.Count > 0)
         {
             screen.Item($"May contain by cross-contact: {Words(allergens.MayContain)}.");
-        }
-
-        if (allergens.Caution.Length > 0)
-        {
-            Cautions.Show(screen, allergens.Caution);
         }
     }
 

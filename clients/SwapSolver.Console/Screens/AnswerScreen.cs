@@ -6,15 +6,23 @@ namespace SwapSolver.Console.Screens;
 internal static class AnswerScreen
 {
     /// <summary>Shows an answer below its heading.</summary>
-    public static void Show(Screen screen, Answer answer, string heading)
+    /// <param name="screen">Where it is shown.</param>
+    /// <param name="answer">The answer.</param>
+    /// <param name="heading">Its heading.</param>
+    /// <param name="cautions">The cautions to show with it; those that all answers share stand below the last.</param>
+    public static void Show(Screen screen, Answer answer, string heading, IReadOnlyCollection<string> cautions)
     {
         screen.Heading(heading);
         ChangesTable.Show(screen, answer.Changes);
         BowlTable.Show(screen, answer.Formula);
-        ReadingBars.Show(screen, answer.Readings);
+        ReadingBars.Show(screen, [.. answer.Readings.Where(TellsSomething)]);
         Confidence.Show(screen, answer);
         SliceLine.Show(screen, answer.Nutrition);
         AllergenLines.Show(screen, answer.Allergens);
-        Cautions.Show(screen, answer.Cautions);
+        Cautions.Show(screen, cautions);
     }
+
+    // A mass that kept its room tells a baker nothing that the bowl does not; --json has it.
+    private static bool TellsSomething(Reading reading) =>
+        reading.Standing != Reading.Types.Standing.Inside || !reading.Balance.EndsWith("-mass", StringComparison.Ordinal);
 }

@@ -8,15 +8,9 @@ internal static class AnswersScreen
     /// <summary>Shows the answers, best first; without any, the wishes that fight and the nearest formula.</summary>
     public static void Show(Screen screen, IReadOnlyList<Answer> answers, IReadOnlyCollection<Conflict> conflict, Answer? nearest)
     {
-        for (var place = 0; place < answers.Count; place++)
-        {
-            var name = answers[place].Formula.DisplayName;
-            var heading = $"Answer {place + 1} of {answers.Count}";
-            AnswerScreen.Show(screen, answers[place], name.Length > 0 ? $"{heading}: {name}" : heading);
-        }
-
         if (answers.Count > 0)
         {
+            ShowRanked(screen, answers);
             return;
         }
 
@@ -24,7 +18,30 @@ internal static class AnswersScreen
         ConflictLines.Show(screen, conflict);
         if (nearest is not null)
         {
-            AnswerScreen.Show(screen, nearest, "Nearest, but it does not meet them");
+            AnswerScreen.Show(screen, nearest, "Nearest, but it does not meet them", nearest.Cautions);
         }
+    }
+
+    private static void ShowRanked(Screen screen, IReadOnlyList<Answer> answers)
+    {
+        var shared = answers.Skip(1).Aggregate<Answer, IEnumerable<string>>(
+            answers[0].Cautions, (left, answer) => left.Intersect(answer.Cautions)).ToList();
+        for (var place = 0; place < answers.Count; place++)
+        {
+            var name = answers[place].Formula.DisplayName;
+            var heading = answers.Count == 1 ? "Answer" : $"Answer {place + 1} of {answers.Count}";
+            AnswerScreen.Show(
+                screen,
+                answers[place],
+                name.Length > 0 ? $"{heading}: {name}" : heading,
+                [.. answers[place].Cautions.Except(shared)]);
+        }
+
+        if (answers.Count > 1)
+        {
+            screen.Heading("Whichever you bake");
+        }
+
+        Cautions.Show(screen, shared);
     }
 }

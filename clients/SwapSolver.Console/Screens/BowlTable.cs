@@ -37,7 +37,9 @@ internal static class BowlTable
         BakeLine.Show(screen, formula);
     }
 
-    private static string What(Line line) => line.Ingredient.Length > 0 ? IngredientName.Of(line.Ingredient) : line.Text;
+    private static string What(Line line) => line.DisplayName.Length > 0 ? line.DisplayName
+        : line.Ingredient.Length > 0 ? IngredientName.Of(line.Ingredient)
+        : line.Text;
 
     private static string Total(Formula formula) => Amount.Grams(formula.Lines.Sum(line => line.Grams));
 

@@ -24,7 +24,7 @@ internal static class ChangesTable
         var table = new PlainTable().Marks("").Words("what").Figures("before").Figures("after").Words("why");
         foreach (var change in changes)
         {
-            table.Row(Direction(change), IngredientName.Of(change.Ingredient), Before(change), After(change), change.Reason);
+            table.Row(Direction(change), What(change), Before(change), After(change), change.Reason);
         }
 
         screen.Table(table);
@@ -34,9 +34,12 @@ internal static class ChangesTable
     {
         foreach (var change in changes)
         {
-            screen.Item($"{Direction(change)}: {IngredientName.Of(change.Ingredient)}, {Before(change)} to {After(change)}: {change.Reason}");
+            screen.Item($"{Direction(change)}: {What(change)}, {Before(change)} to {After(change)}: {change.Reason}");
         }
     }
+
+    private static string What(Change change) =>
+        change.DisplayName.Length > 0 ? change.DisplayName : IngredientName.Of(change.Ingredient);
 
     private static string Before(Change change) =>
         Amount.Of(change.Ingredient, change.BeforeGrams, change.HasBeforeCount ? change.BeforeCount : null);

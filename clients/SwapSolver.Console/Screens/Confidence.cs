@@ -15,7 +15,7 @@ internal static class Confidence
         {
             var titles = answer.Binding.Select(balance => TitleOf(answer, balance));
             var bands = answer.Binding.Count == 1 ? "its band" : "their bands";
-            screen.Sentence($"At an end of {bands}, with no room left: {string.Join(", ", titles)}.");
+            screen.Sentence($"Near an end of {bands}, with little room left: {string.Join(", ", titles)}.");
         }
 
         if (answer.BestSoFar)

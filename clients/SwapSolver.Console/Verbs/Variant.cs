@@ -45,7 +45,6 @@ internal sealed class Variant
             variant.diet,
         };
         variant.habits.AddTo(verb);
-        verb.Validators.Add(variant.CheckThatSomethingIsWished);
         verb.SetAction((parse, cancel) => errand.RunAsync(
             parse,
             new Question<VaryFormulaResponse>(
@@ -79,13 +78,5 @@ internal sealed class Variant
         request.Without.AddRange(parse.GetValue(without) ?? []);
         subject.PutInto(formula => request.Formula = formula, name => request.Name = name);
         return async (service, options) => await new SubstitutionService.SubstitutionServiceClient(service).VaryFormulaAsync(request, options);
-    }
-
-    private void CheckThatSomethingIsWished(CommandResult result)
-    {
-        if (result.GetResult(without) is null && result.GetResult(diet) is null)
-        {
-            result.AddError("variant needs something to leave out: --without A,B or --diet vegetarian|vegan|dairy-free.");
-        }
     }
 }
