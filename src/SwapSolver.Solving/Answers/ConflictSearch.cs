@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Wording;
@@ -21,7 +22,13 @@ public sealed record ConflictSearch(FormulaSolve Solve, Phrases Phrases)
     /// <param name="cancel">Stops the search.</param>
     public ImmutableArray<Conflict> Find(FormulaProblem problem, Deadline clock, CancellationToken cancel)
     {
-        var wishes = problem.Holds.OrderBy(hold => hold.FromCaller).Select(hold => hold.Id).Prepend(NewIngredients).Distinct();
+        // The room of a role is no wish of anybody's: it stays, and what fights is told in terms of wishes and of the crumb.
+        var wishes = problem.Holds
+            .Where(hold => hold.FromCaller || hold.Balance is not (RoleMass or BatterMass))
+            .OrderBy(hold => hold.FromCaller)
+            .Select(hold => hold.Id)
+            .Prepend(NewIngredients)
+            .Distinct();
         var left = problem;
         var fighting = new List<string>();
         foreach (var wish in wishes)

@@ -30,7 +30,8 @@ public sealed record Explanation(Phrases Phrases)
         [
             .. ingredients
                 .Select(ingredient => (Ingredient: ingredient, Before: LineOf(before, ingredient), After: LineOf(formula, ingredient)))
-                .Where(pair => (pair.Before?.Grams ?? Grams.None) != (pair.After?.Grams ?? Grams.None))
+                // In a larger loaf a line that keeps its grams has changed its share, so all lines are told.
+                .Where(pair => problem.ScaledFrom is not null || (pair.Before?.Grams ?? Grams.None) != (pair.After?.Grams ?? Grams.None))
                 .Select(pair => new Change(
                     pair.Ingredient,
                     pair.Before?.Grams ?? Grams.None,

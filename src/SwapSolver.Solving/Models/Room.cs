@@ -11,6 +11,13 @@ internal sealed class Room(FormulaProblem problem)
     /// something [1]; common practice, no source.</summary>
     private const double FloursOfBatter = 0.35;
 
+    /// <summary>Share of itself that a line keeps at the least [1]; common practice, no source.</summary>
+    private const double LeastOfALine = 0.5;
+
+    /// <summary>Times itself that a line of flavour, salt or yeast may grow to, whatever its role may [1]; common practice,
+    /// no source.</summary>
+    private const double MostOfASeasoning = 1.35;
+
     private readonly double batter = problem.Reference.BatterMass.Value;
 
     private readonly double flours = problem.Reference.MassOf(Role.Flour) is { Value: > 0 } mass
@@ -27,6 +34,11 @@ internal sealed class Room(FormulaProblem problem)
             most = Math.Min(most, high.Value * problem.Reference.MassOf(line.Ingredient).Value);
         }
 
+        if (line.Ingredient.Role is Role.Flavour or Role.Salt or Role.Yeast)
+        {
+            most = Math.Min(most, before * MostOfASeasoning);
+        }
+
         return (Least(line), Math.Max(most, before));
     }
 
@@ -34,11 +46,14 @@ internal sealed class Room(FormulaProblem problem)
     public (double Least, double Most) OfNew(Ingredient ingredient) =>
         (ingredient.Usage.SensibleMinimum.Value, Math.Min(UsageMost(ingredient), RoleMost(ingredient.Role)));
 
-    /// <summary>A line that nobody asked to leave out stays in the bowl; only what leavens may be balanced away.</summary>
+    /// <summary>A line that nobody asked to leave out stays in the bowl with its character: a cocoa cake keeps its cocoa.
+    /// Only what leavens, and what wets, may be balanced away.</summary>
     private static double Least(Line line) =>
         line.Ingredient.Role is Role.Acid or Role.Base or Role.LeaveningBlend or Role.Liquid
             ? 0
-            : Math.Min(line.Ingredient.Usage.SensibleMinimum.Value, line.Grams.Value);
+            : Math.Max(
+                Math.Min(line.Ingredient.Usage.SensibleMinimum.Value, line.Grams.Value),
+                line.Grams.Value * LeastOfALine);
 
     private double UsageMost(Ingredient ingredient)
     {

@@ -28,15 +28,18 @@ public sealed record Resize(
     /// <param name="cancel">Stops the search.</param>
     public Outcomes Answer(AnswerSearch search, Deadline clock, CancellationToken cancel)
     {
-        // What is in the bowl comes first: a larger loaf is the same loaf wherever it can be. A white or a yolk more may
-        // make up for eggs that come whole; a limit may need other flours.
-        var plain = Problem(search.Bakehouse);
-        var withNew = Wishes.IsEmpty
-            ? Problem(search.Bakehouse, Role.Egg, Role.Liquid)
-            : Problem(search.Bakehouse, Role.Flour, Role.Sweetener, Role.Egg, Role.Liquid, Role.Gel);
         var slices = Slices.ToString(System.Globalization.CultureInfo.InvariantCulture);
         ImmutableArray<string> notes = [search.Bakehouse.Phrases.Say("note-slices", ("slices", slices))];
-        return search.Find(Formula, [new Way(plain, 0, notes), new Way(withNew, Weights.NewJar, notes)], clock, cancel);
+        if (!Wishes.IsEmpty)
+        {
+            var limited = Problem(search.Bakehouse, Role.Flour, Role.Sweetener, Role.Egg, Role.Liquid, Role.Gel);
+            return search.Find(Formula, [new Way(limited, 0, notes)], clock, cancel);
+        }
+
+        // A larger loaf is the same loaf wherever it can be; a white or a yolk more may make up for eggs that come whole.
+        var same = Problem(search.Bakehouse);
+        var withEgg = Problem(search.Bakehouse, Role.Egg, Role.Liquid);
+        return search.Find(Formula, [new Way(same, 0, notes), new Way(withEgg, Weights.NewJar, notes)], clock, cancel);
     }
 
     /// <summary>The problem that this question is.</summary>

@@ -71,17 +71,17 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Habi
         return reference with { Lines = [.. lines] };
     }
 
-    /// <summary>What the swapped formula must keep. Leavening is held to its fixed band as soon as the swap moves it; a
-    /// swap that leaves it alone is not blamed for what the reference does.</summary>
+    /// <summary>What the swapped formula must keep. Leavening is held to its fixed band as soon as the swap touches what
+    /// leavens; a swap that leaves it alone is not blamed for what the reference does.</summary>
     private ImmutableArray<Hold> Holds(BalanceList balances, Formula reference, Formula swapped)
     {
         var leftOut = Swaps
             .Where(swap => Swaps.All(other => !swap.From.Equals(other.To)))
             .Select(swap => LeavingOut.Of(swap.From));
         var holds = HoldList.WithRoomForWater(HoldList.Around(balances, reference, [.. leftOut]), reference);
-        var before = balances.Leavening.Read(reference, reference, Draws.Typical);
-        var after = balances.Leavening.Read(swapped, reference, Draws.Typical);
-        return before == after ? holds : Standing.StrictLeavening(balances, holds);
+        var touches = Swaps.Any(swap => Leavens(swap.From) || (swap.To is { } to && Leavens(to)))
+            || balances.Leavening.Read(reference, reference, Draws.Typical) != balances.Leavening.Read(swapped, reference, Draws.Typical);
+        return touches ? Standing.StrictLeavening(balances, holds) : holds;
     }
 
     /// <summary>Whether something was to be left out, and the repair brings the same back by way of another line: that is

@@ -36,7 +36,7 @@ internal sealed class SwapRepairs(
         return [new Way(strict, 0, []), new Way(strict with { LinesKeepTheirRoom = false }, Weights.RoomOutgrown, [])];
     }
 
-    /// <summary>The dose is free; what comes in must be in the bowl if it can be, and acids, gels and liquids may help.</summary>
+    /// <summary>The dose is free: what was asked to come in does the work alone if it can; else anything that does it.</summary>
     public ImmutableArray<Way> WithAnyDose()
     {
         var candidates = new Candidates(bakehouse.Pantry, bakehouse.Balances.NetCarbohydrate)
@@ -46,12 +46,16 @@ internal sealed class SwapRepairs(
             .OfType<Ingredient>()
             .Where(ingredient => reference.MassOf(ingredient) == Grams.None)
             .ToImmutableHashSet();
-        var free = Problem(reference, [.. candidates.Union(wanted).OrderBy(ingredient => ingredient.Id, StringComparer.Ordinal)])
-            with
-        { LinesKeepTheirRoom = false };
+        var asked = Problem(reference, [.. wanted]) with
+        {
+            LinesKeepTheirRoom = false,
+            Required = wanted,
+            Habits = habits with { NewIngredients = Math.Max(wanted.Count, habits.NewIngredients) },
+        };
+        var free = Problem(reference, candidates) with { LinesKeepTheirRoom = false };
         return wanted.IsEmpty
             ? [new Way(free, 0, [])]
-            : [new Way(free with { Required = wanted }, 0, []), new Way(free, Weights.OtherThanAsked, [])];
+            : [new Way(asked, 0, []), new Way(free, Weights.OtherThanAsked, [])];
     }
 
     private FormulaProblem Problem(Formula start, ImmutableArray<Ingredient> candidates) => new(

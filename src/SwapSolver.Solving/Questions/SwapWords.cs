@@ -50,7 +50,11 @@ internal sealed record SwapWords(Phrases Phrases, ImmutableArray<Swap> Swaps)
             ("from", swap.From.Name))
         : Phrases.Say("swap-left-out", ("from", swap.From.Name))));
 
-    private string Changes(Answer answer, bool apartFromSwap) => Phrases.List(answer.Changes
+    private string Changes(Answer answer, bool apartFromSwap) => answer.Changes.IsEmpty
+        ? Phrases.Say("change-none")
+        : Phrases.List(ChangesOf(answer, apartFromSwap));
+
+    private IEnumerable<string> ChangesOf(Answer answer, bool apartFromSwap) => answer.Changes
         .Where(change => !apartFromSwap || Swaps.All(swap => !change.Ingredient.Equals(swap.From) && !change.Ingredient.Equals(swap.To)))
         .Select(change => (change.Before == Grams.None, change.After == Grams.None) switch
         {
@@ -61,5 +65,5 @@ internal sealed record SwapWords(Phrases Phrases, ImmutableArray<Swap> Swaps)
                 ("ingredient", change.Ingredient.Name),
                 ("before", NumberWords.Grams(change.Before)),
                 ("after", NumberWords.Grams(change.After))),
-        }));
+        });
 }

@@ -39,7 +39,7 @@ public sealed record Candidates(Pantry Pantry, NetCarbohydrate NetCarbohydrate)
         return
         [
             .. Pantry.Ingredients.Where(ingredient =>
-                ingredient.Usage.Offered
+                (ingredient.Usage.Offered || gone.Any(other => other.Groups.Intersect(ingredient.Groups).Any()))
                 && (wanted.Contains(ingredient.Role) || (eggIsGone && (Sets(ingredient) || IsMoistFood(ingredient))))
                 && reference.MassOf(ingredient) == Grams.None
                 && !leftOut.Any(rule => rule.Carries(ingredient))
