@@ -6,6 +6,9 @@ namespace SwapSolver.OrTools;
 /// <summary>Reads how a native solve ended, and believes no point that it has not checked.</summary>
 internal static class StatusTranslation
 {
+    /// <summary>What the package returns, outside its own list, where HiGHS reached its time limit with nothing found.</summary>
+    private const Solver.ResultStatus HighsAtItsLimit = (Solver.ResultStatus)99;
+
     /// <summary>The outcome of a status. Our models are bounded, so 'unbounded' is a fault like any other.</summary>
     public static Outcome Read(Solver.ResultStatus status) => status switch
     {
@@ -13,6 +16,7 @@ internal static class StatusTranslation
         Solver.ResultStatus.FEASIBLE => Outcome.Feasible,
         Solver.ResultStatus.INFEASIBLE => Outcome.Infeasible,
         Solver.ResultStatus.NOT_SOLVED => Outcome.OutOfTime,
+        HighsAtItsLimit => Outcome.OutOfTime,
         _ => throw new InvalidOperationException($"the solver ended with status {status}"),
     };
 

@@ -67,7 +67,7 @@ internal sealed class SharedOptions
 
     private void CheckDeadline(OptionResult result)
     {
-        if (result.GetValueOrDefault<double?>() is double seconds && seconds is not (> 0 and <= LongestDeadlineSeconds))
+        if (!result.Errors.Any() && result.GetValueOrDefault<double?>() is double seconds && seconds is not (> 0 and <= LongestDeadlineSeconds))
         {
             result.AddError($"--deadline {seconds} is out of range. Write seconds above 0, at most {LongestDeadlineSeconds}.");
         }

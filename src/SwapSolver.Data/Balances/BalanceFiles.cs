@@ -23,11 +23,17 @@ public static class BalanceFiles
 
         var band = root.Get("band").Only(
             "fixedLow", "fixedHigh", "belowPercentOfReference", "abovePercentOfReference", "whenReferenceHasNone");
+        var limits = new Band(LevelOf(band, "fixedLow"), LevelOf(band, "fixedHigh"));
+        if (limits is { Low: { } low, High: { } high } && low.Value > high.Value)
+        {
+            throw band.Get("fixedLow").Fault($"'fixedLow' is {low.Value}, above 'fixedHigh' {high.Value}: nothing could be inside");
+        }
+
         return new BalanceSettings(
             id,
             root.Get("title").Text,
             root.Get("unit").Text,
-            new Band(LevelOf(band, "fixedLow"), LevelOf(band, "fixedHigh")),
+            limits,
             PercentOf(band, "belowPercentOfReference", most: 100),
             PercentOf(band, "abovePercentOfReference", least: 100),
             LevelOf(band, "whenReferenceHasNone"),

@@ -20,10 +20,12 @@ public sealed record DataFolder(string Path)
     }
 
     /// <summary>The JSON files of a folder below this one, by name.</summary>
-    public IReadOnlyList<string> JsonFilesOf(string folder) =>
-    [
-        .. Directory.EnumerateFiles(System.IO.Path.Combine(Path, folder), "*.json")
-            .Select(path => $"{folder}/{System.IO.Path.GetFileName(path)}")
-            .Order(StringComparer.Ordinal),
-    ];
+    /// <exception cref="DataFaultException">The folder is missing.</exception>
+    public IReadOnlyList<string> JsonFilesOf(string folder)
+    {
+        var path = System.IO.Path.Combine(Path, folder);
+        return Directory.Exists(path)
+            ? [.. Directory.EnumerateFiles(path, "*.json").Select(file => $"{folder}/{System.IO.Path.GetFileName(file)}").Order(StringComparer.Ordinal)]
+            : throw new DataFaultException(folder, 1, 1, string.Empty, "this data folder is missing");
+    }
 }

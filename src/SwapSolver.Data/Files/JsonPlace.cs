@@ -39,6 +39,11 @@ public sealed class JsonPlace
         {
             throw source.Fault(reader.BytesConsumed, $"this is not JSON: {fault.Message}");
         }
+        catch (InvalidOperationException fault)
+        {
+            // The reader's word for text that is not Unicode.
+            throw source.Fault(reader.TokenStartIndex, $"this text cannot be read: {fault.Message}");
+        }
     }
 
     /// <summary>The fault that this value is.</summary>

@@ -56,9 +56,13 @@ internal sealed record IngredientFile(SourceKeys Sources, Vocabulary Vocabulary)
     private Allergens AllergensOf(JsonPlace place)
     {
         place.Only("us", "eu", "mayContain", "source", "mark");
-        ImmutableArray<string> Ids(string list) => [.. place.Get(list).Items.Select(Vocabulary.Allergen)];
+        ImmutableArray<string> On(string list) => [.. place.Get(list).Items.Select(item => Vocabulary.AllergenOn(list, item))];
         return new Allergens(
-            Ids("us"), Ids("eu"), Ids("mayContain"), Sources.Key(place.Get("source")), Words.MarkOf(place.Get("mark")));
+            On("us"),
+            On("eu"),
+            [.. place.Get("mayContain").Items.Select(Vocabulary.Allergen)],
+            Sources.Key(place.Get("source")),
+            Words.MarkOf(place.Get("mark")));
     }
 
     private Suits SuitsOf(JsonPlace place)

@@ -21,7 +21,8 @@ public sealed record Vocabulary(ImmutableArray<AllergenName> Allergens, Immutabl
         var groups = folder.Read("labels/groups.json").Only("about", "groups");
         return new Vocabulary(
             [.. allergens.Get("allergens").Items.Select(place => place.Only("id", "name", "also", "lists"))
-                .Select(place => new AllergenName(place.Get("id").Text, place.Get("name").Text, Texts(place.Get("also"))))],
+                .Select(place => new AllergenName(
+                    place.Get("id").Text, place.Get("name").Text, Texts(place.Get("also")), Texts(place.Get("lists"))))],
             [.. groups.Get("groups").Items.Select(place => place.Only("id", "name", "also"))
                 .Select(place => new GroupName(place.Get("id").Text, place.Get("name").Text, Texts(place.Get("also"))))]);
     }
@@ -29,6 +30,11 @@ public sealed record Vocabulary(ImmutableArray<AllergenName> Allergens, Immutabl
     internal string Allergen(JsonPlace place) => Allergens.Any(allergen => allergen.Id == place.Text)
         ? place.Text
         : throw place.Fault($"'{place.Text}' is not an allergen of labels/allergens.json");
+
+    internal string AllergenOn(string list, JsonPlace place) =>
+        Allergens.First(allergen => allergen.Id == Allergen(place)).Lists.Contains(list)
+            ? place.Text
+            : throw place.Fault($"'{place.Text}' is not on the {list} list by labels/allergens.json");
 
     internal string Group(JsonPlace place) => Groups.Any(group => group.Id == place.Text)
         ? place.Text

@@ -6,19 +6,21 @@ namespace SwapSolver.Kitchen.Ingredients;
 /// <summary>Every ingredient that is known, with the words for leaving things out.</summary>
 public sealed class Pantry
 {
-    private readonly ImmutableDictionary<string, Ingredient> byId;
+    private readonly Dictionary<string, Ingredient> byId;
 
     /// <summary>Makes a pantry.</summary>
     /// <param name="ingredients">The ingredients; ids are unique.</param>
     /// <param name="allergens">Allergens by id.</param>
     /// <param name="groups">Group ids, each with a name for a sentence.</param>
+    /// <exception cref="ArgumentException">Two ingredients have one id.</exception>
     public Pantry(
         IEnumerable<Ingredient> ingredients,
         IEnumerable<AllergenName> allergens,
         IEnumerable<GroupName> groups)
     {
-        Ingredients = [.. ingredients.OrderBy(i => i.Id, StringComparer.Ordinal)];
-        byId = Ingredients.ToImmutableDictionary(i => i.Id, StringComparer.Ordinal);
+        Ingredients = [.. ingredients.OrderBy(ingredient => ingredient.Id, StringComparer.Ordinal)];
+        // A plain dictionary refuses a second id; ingredients of one id are equal, and an immutable one would let it pass.
+        byId = Ingredients.ToDictionary(ingredient => ingredient.Id, StringComparer.Ordinal);
         Allergens = [.. allergens];
         Groups = [.. groups];
     }
@@ -40,7 +42,8 @@ public sealed class Pantry
 /// <param name="Id">Its id, as <c>tree-nuts</c>.</param>
 /// <param name="Name">Its name for a sentence.</param>
 /// <param name="Also">Other words that mean it.</param>
-public sealed record AllergenName(string Id, string Name, ImmutableArray<string> Also);
+/// <param name="Lists">The lists that name it: <c>us</c>, <c>eu</c> or both.</param>
+public sealed record AllergenName(string Id, string Name, ImmutableArray<string> Also, ImmutableArray<string> Lists);
 
 /// <summary>A group of ingredients.</summary>
 /// <param name="Id">Its id, as <c>seeds</c>.</param>

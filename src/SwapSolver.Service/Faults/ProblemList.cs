@@ -12,6 +12,8 @@ internal sealed class ProblemList
 
     private const int MostListed = 50;
 
+    private const int MostLetters = 100;
+
     private readonly List<Problem> problems = [];
 
     /// <summary>Adds a mistake.</summary>
@@ -53,6 +55,7 @@ internal sealed class ProblemList
     {
         var names = string.Join(", ", nearest);
         var info = new ErrorInfo { Reason = "NOT_FOUND", Domain = Domain };
+        name = Short(name);
         info.Metadata["name"] = name;
         info.Metadata["nearest"] = names;
         return Rich(Code.NotFound, $"'{name}' is not known; nearest names: {names}", info);
@@ -65,5 +68,15 @@ internal sealed class ProblemList
         return status.ToRpcException();
     }
 
-    private static string Short(string value) => value.Length <= 100 ? value : $"{value[..97]}...";
+    private static string Short(string value)
+    {
+        if (value.Length <= MostLetters)
+        {
+            return value;
+        }
+
+        // A letter of two halves is not cut in two.
+        var end = char.IsHighSurrogate(value[MostLetters - 4]) ? MostLetters - 4 : MostLetters - 3;
+        return $"{value[..end]}...";
+    }
 }

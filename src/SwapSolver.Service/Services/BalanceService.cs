@@ -26,10 +26,10 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
         var problems = new ProblemList();
         var formula = subject.Read(request.Name, request.Formula, problems);
         problems.ThrowIfAny();
-        return cache.Get(request, answer => answer.Repair?.BestSoFar != true, async () =>
+        return cache.Get(request, async () =>
         {
-            var standing = await room.Run(context, (clock, cancel) => new Standing(formula!).Answer(search, clock, cancel));
-            return Write(formula!, standing);
+            var measured = await room.Run(context, (clock, cancel) => new Measurement(formula!).Answer(search, clock, cancel));
+            return (Write(formula!, measured), measured.EndedEarly);
         });
     }
 
@@ -39,14 +39,16 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
         var problems = new ProblemList();
         var formula = subject.Read(request.Name, request.Formula, problems);
         var swaps = formula is null ? [] : ReadSwaps(request, formula, problems);
-        var habits = new HabitsReader(search.Bakehouse.Balances, problems);
-        var read = formula is null ? null : habits.Read(request.Habits, formula);
+        var reader = new HabitsReader(search.Bakehouse.Balances, problems);
+        var habits = formula is null ? null : reader.Read(request.Habits, formula);
+        var limits = reader.ReadLimits(request.Habits);
         problems.ThrowIfAny();
-        return cache.Get(request, answer => answer.Repair?.BestSoFar != true, async () =>
+        return cache.Get(request, async () =>
         {
             var verdict = await room.Run(
-                context, (clock, cancel) => new SwapCheck(formula!, swaps, read!).Answer(search, clock, cancel));
-            return Write(verdict);
+                context, (clock, cancel) => new SwapCheck(formula!, swaps, limits, habits!).Answer(search, clock, cancel));
+            OutOfTime.ThrowIf(verdict.RanOutOfTime);
+            return (Write(verdict), verdict.EndedEarly);
         });
     }
 
@@ -55,6 +57,11 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
         if (request.Swaps.Count is 0 or > MostSwaps)
         {
             problems.Add("swaps", request.Swaps.Count, "swaps cannot be checked", $"give 1 to {MostSwaps}, as from ingredients/baking-soda to ingredients/potassium-bicarbonate");
+        }
+
+        foreach (var twice in request.Swaps.GroupBy(swap => ResourceName.IngredientId(swap.From)).Where(group => group.Count() > 1))
+        {
+            problems.Add("swaps", twice.First().From, "goes out twice", "name each ingredient that goes out once");
         }
 
         return [.. request.Swaps.Take(MostSwaps).Select((swap, index) => ReadSwap(swap, formula, $"swaps[{index}]", problems)).OfType<Swap>()];
@@ -81,17 +88,17 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
     private static IEnumerable<string> Ids(Domain.Formula formula) =>
         formula.Lines.Select(line => line.Ingredient.Id).Distinct();
 
-    private BalanceFormulaResponse Write(Domain.Formula formula, FormulaStanding standing)
+    private BalanceFormulaResponse Write(Domain.Formula formula, MeasuredFormula measured)
     {
         var written = new BalanceFormulaResponse
         {
             Nutrition = writer.Nutrition(formula),
             Allergens = writer.Allergens(formula),
             Formula = FormulaWriter.Write(formula),
-            Repair = standing.Repair is null ? null : writer.Write(standing.Repair),
+            Repair = measured.Repair is null ? null : writer.Write(measured.Repair),
         };
-        written.Readings.AddRange(standing.Readings.Select(ReadingWriter.Write));
-        written.Cautions.AddRange(standing.Cautions);
+        written.Readings.AddRange(measured.Readings.Select(ReadingWriter.Write));
+        written.Cautions.AddRange(measured.Cautions);
         written.BakersPercentages.AddRange(formula.Lines.Select(line =>
         {
             var share = new BakersPercentage { Ingredient = ResourceName.Of(line.Ingredient), Grams = line.Grams.Value };

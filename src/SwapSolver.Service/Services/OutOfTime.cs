@@ -1,5 +1,4 @@
 using Grpc.Core;
-using SwapSolver.Solving.Answers;
 
 namespace SwapSolver.Service.Services;
 
@@ -8,9 +7,9 @@ internal static class OutOfTime
 {
     /// <summary>Ends the call where nothing was found in time.</summary>
     /// <exception cref="RpcException">DEADLINE_EXCEEDED.</exception>
-    public static void ThrowIf(Outcomes outcomes)
+    public static void ThrowIf(bool ranOutOfTime)
     {
-        if (outcomes.RanOutOfTime)
+        if (ranOutOfTime)
         {
             throw new RpcException(new Status(
                 StatusCode.DeadlineExceeded, "time ran out before any formula was found; give the call a later deadline"));

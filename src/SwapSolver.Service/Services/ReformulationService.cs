@@ -34,14 +34,13 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var size = ReadSize(request, formula!, problems);
         problems.ThrowIfAny();
         var resize = new Resize(formula!, size.Factor, size.Slices, size.Shape, limits, habits);
-        return cache.Get(request, IsWhole, async () =>
+        return cache.Get(request, async () =>
         {
             var outcomes = await room.Run(context, (clock, cancel) => resize.Answer(search, clock, cancel));
-            return Write(outcomes, size.Factor);
+            OutOfTime.ThrowIf(outcomes.RanOutOfTime);
+            return (Write(outcomes, size.Factor), outcomes.EndedEarly);
         });
     }
-
-    private static bool IsWhole(ResizeFormulaResponse response) => response.Answers.All(answer => !answer.BestSoFar);
 
     private static Size ReadSize(ResizeFormulaRequest request, Domain.Formula formula, ProblemList problems)
     {
@@ -51,10 +50,10 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
             return new Size(1, 1, formula.Shape);
         }
 
-        var (field, factor, shape) = ReadFactor(request, formula, problems);
+        var (field, value, factor, shape) = ReadFactor(request, formula, problems);
         if (!(factor is >= LeastFactor and <= MostFactor))
         {
-            problems.Add(field, factor, "times the formula cannot be made", string.Create(CultureInfo.InvariantCulture, $"give a size between {LeastFactor} and {MostFactor} times the formula's own"));
+            problems.Add(field, value, "is no size that this formula can be made in", string.Create(CultureInfo.InvariantCulture, $"give a size between {LeastFactor} and {MostFactor} times the formula's own"));
             return new Size(1, 1, shape);
         }
 
@@ -62,38 +61,39 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         return new Size(factor, slices, shape is Domain.Pieces ? new Domain.Pieces(slices) : shape);
     }
 
-    private static (string Field, double Factor, Domain.Shape? Shape) ReadFactor(
+    private static (string Field, string Value, double Factor, Domain.Shape? Shape) ReadFactor(
         ResizeFormulaRequest request, Domain.Formula formula, ProblemList problems)
     {
         switch (request.SizeCase)
         {
             case ResizeFormulaRequest.SizeOneofCase.MassGrams:
-                return ("massGrams", request.MassGrams / formula.BatterMass.Value, formula.Shape);
+                return ("massGrams", Plain(request.MassGrams), request.MassGrams / formula.BatterMass.Value, formula.Shape);
             case ResizeFormulaRequest.SizeOneofCase.Factor:
-                return ("factor", request.Factor, formula.Shape);
+                return ("factor", Plain(request.Factor), request.Factor, formula.Shape);
             case ResizeFormulaRequest.SizeOneofCase.Tin:
                 var tin = ShapeReader.ReadTin(request.Tin, "tin", problems);
                 if (formula.Shape is Domain.Tin own)
                 {
-                    return ("tin", tin.VolumeBy(own), tin);
+                    return ("tin", $"{Plain(tin.Length.Value)} x {Plain(tin.Width.Value)} x {Plain(tin.Height.Value)} mm", tin.VolumeBy(own), tin);
                 }
 
                 problems.Add("tin", string.Empty, "the formula's own tin is not known, so nothing says how full the new one is to be", "give the formula a tin as its shape, or ask by mass, factor or slices");
-                return ("tin", 1, tin);
+                return ("tin", string.Empty, 1, tin);
             default:
                 if (!request.HasSlices)
                 {
                     problems.Add("size", string.Empty, "the new size is missing", "give massGrams, factor, tin or slices");
-                    return ("size", 1, formula.Shape);
+                    return ("size", string.Empty, 1, formula.Shape);
                 }
 
-                return ("slices", request.Slices / (double)formula.Slices, formula.Shape);
+                return ("slices", Plain(request.Slices), request.Slices / (double)formula.Slices, formula.Shape);
         }
     }
 
+    private static string Plain(double value) => value.ToString(CultureInfo.InvariantCulture);
+
     private ResizeFormulaResponse Write(Outcomes outcomes, double factor)
     {
-        OutOfTime.ThrowIf(outcomes);
         var written = new ResizeFormulaResponse
         {
             Nearest = outcomes.Nearest is null ? null : writer.Write(outcomes.Nearest),

@@ -33,15 +33,14 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
         }
 
         problems.ThrowIfAny();
-        return cache.Get(request, IsWhole, async () =>
+        return cache.Get(request, async () =>
         {
             var outcomes = await room.Run(
                 context, (clock, cancel) => new Variant(formula!, wishes, habits!).Answer(search, clock, cancel));
-            return Write(outcomes);
+            OutOfTime.ThrowIf(outcomes.RanOutOfTime);
+            return (Write(outcomes), outcomes.EndedEarly);
         });
     }
-
-    private static bool IsWhole(VaryFormulaResponse response) => response.Answers.All(answer => !answer.BestSoFar);
 
     private ImmutableArray<Hold> ReadWithout(VaryFormulaRequest request, ProblemList problems)
     {
@@ -94,7 +93,6 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
 
     private VaryFormulaResponse Write(Outcomes outcomes)
     {
-        OutOfTime.ThrowIf(outcomes);
         var written = new VaryFormulaResponse
         {
             Nearest = outcomes.Nearest is null ? null : writer.Write(outcomes.Nearest),

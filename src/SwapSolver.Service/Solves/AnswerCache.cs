@@ -15,9 +15,8 @@ internal sealed class AnswerCache : IDisposable
 
     /// <summary>The answer of a question, from the cache or made now.</summary>
     /// <param name="question">The request.</param>
-    /// <param name="isWhole">Whether an answer may be kept.</param>
-    /// <param name="make">Makes the answer.</param>
-    public async Task<TAnswer> Get<TAnswer>(IMessage question, Func<TAnswer, bool> isWhole, Func<Task<TAnswer>> make)
+    /// <param name="make">Makes the answer, and says whether the time cut it short.</param>
+    public async Task<TAnswer> Get<TAnswer>(IMessage question, Func<Task<(TAnswer Answer, bool EndedEarly)>> make)
         where TAnswer : class, IMessage<TAnswer>
     {
         var key = $"{question.Descriptor.FullName}:{Convert.ToHexString(SHA256.HashData(question.ToByteArray()))}";
@@ -26,8 +25,8 @@ internal sealed class AnswerCache : IDisposable
             return kept.Clone();
         }
 
-        var answer = await make();
-        if (isWhole(answer))
+        var (answer, endedEarly) = await make();
+        if (!endedEarly)
         {
             using var entry = cache.CreateEntry(key);
             entry.Size = answer.CalculateSize();

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Service.Faults;
 using SwapSolver.V1;
 
 namespace SwapSolver.Service.Translation;
@@ -21,7 +22,23 @@ internal static class EggSizes
     }.ToFrozenDictionary();
 
     /// <summary>The size, or null where none is said.</summary>
-    public static EggSize? Read(Line.Types.Size size) => Known.TryGetValue(size, out var known) ? known : null;
+    /// <param name="size">The size of the contract.</param>
+    /// <param name="path">Its field.</param>
+    /// <param name="problems">Where a size that the contract does not know is named.</param>
+    public static EggSize? Read(Line.Types.Size size, string path, ProblemList problems)
+    {
+        if (Known.TryGetValue(size, out var known))
+        {
+            return known;
+        }
+
+        if (size != Line.Types.Size.Unspecified)
+        {
+            problems.Add(path, size.ToString(), "is no egg size", "give LARGE_US or another size of the contract");
+        }
+
+        return null;
+    }
 
     /// <summary>The size in the contract's words.</summary>
     public static Line.Types.Size Write(EggSize size) => Known.First(pair => pair.Value == size).Key;

@@ -13,6 +13,8 @@ internal sealed class FormulaReader(Pantry pantry, ProblemList problems)
 
     private const int MostSlices = 1000;
 
+    private const double LeastBatterGrams = 1;
+
     private const double MostBakeLossPercent = 60;
 
     /// <summary>The formula; where problems were added it is not to be used.</summary>
@@ -50,9 +52,10 @@ internal sealed class FormulaReader(Pantry pantry, ProblemList problems)
         [
             .. formula.Lines.Select((line, index) => reader.Read(line, $"{path}.lines[{index}]")).OfType<Domain.Line>(),
         ];
-        if (lines.Length == formula.Lines.Count && lines.All(line => line.Grams == Grams.None))
+        var batter = lines.Sum(line => line.Grams.Value);
+        if (lines.Length == formula.Lines.Count && batter < LeastBatterGrams)
         {
-            problems.Add($"{path}.lines", "0 g", "is the whole batter", "give at least one line more than 0 g");
+            problems.Add($"{path}.lines", batter, "grams are the whole batter", $"give lines of {LeastBatterGrams} g or more in all");
         }
 
         return lines;

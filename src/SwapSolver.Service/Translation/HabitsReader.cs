@@ -24,7 +24,7 @@ internal sealed class HabitsReader(BalanceList balances, ProblemList problems)
         return new Habits(
             Whole(habits.HasNewIngredients, habits.NewIngredients, usual.NewIngredients, 0, 5, "newIngredients"),
             habits.WeighedEgg,
-            EggSizes.Read(habits.EggSize) ?? formula.Lines.Select(line => line.Size).FirstOrDefault(size => size is not null) ?? usual.EggSize,
+            EggSizes.Read(habits.EggSize, $"{Path}.eggSize", problems) ?? formula.Lines.Select(line => line.Size).FirstOrDefault(size => size is not null) ?? usual.EggSize,
             ScaleStep(habits, usual),
             Whole(habits.HasAnswers, habits.Answers, usual.Answers, 1, 3, "answers"));
     }

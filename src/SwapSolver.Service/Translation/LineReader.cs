@@ -90,7 +90,7 @@ internal sealed class LineReader(Pantry pantry, ProblemList problems)
             return null;
         }
 
-        var size = EggSizes.Read(line.Size) ?? EggSize.LargeUs;
+        var size = EggSizes.Read(line.Size, $"{path}.size", problems) ?? EggSize.LargeUs;
         if (Domain.Line.UnitOf(ingredient, size) is not { } unit)
         {
             problems.Add($"{path}.size", line.Size.ToString(), $"is no size of {ingredient.Id}", "give LARGE_US or another size of the contract");

@@ -7,11 +7,13 @@ internal static class NearestNames
 {
     private const int Count = 3;
 
+    private const int MostLetters = 100;
+
     /// <summary>The nearest names, nearest first. Words that two names share count before letters do: 'almonds ground'
     /// is nearer to 'almond-meal' than to 'salmon'.</summary>
     public static IReadOnlyList<string> To(string name, IEnumerable<string> known)
     {
-        var wanted = name.ToLowerInvariant();
+        var wanted = (name.Length > MostLetters ? name[..MostLetters] : name).ToLowerInvariant();
         var words = WordsOf(wanted);
         return
         [

@@ -65,10 +65,13 @@ public sealed record Conflict(string Wish, Level? RelaxedValue, string Words);
 /// <param name="Answers">Formulas, best first; empty where there is none.</param>
 /// <param name="Conflict">Where there is none: the wishes that fight each other.</param>
 /// <param name="Nearest">Where there is none: the formula that misses the wishes by least; null where not found.</param>
-/// <param name="RanOutOfTime">Whether the time ran out with nothing found.</param>
+/// <param name="EndedEarly">Whether the time ran out before everything was tried.</param>
 public sealed record Outcomes(
-    ImmutableArray<Answer> Answers, ImmutableArray<Conflict> Conflict, Answer? Nearest, bool RanOutOfTime)
+    ImmutableArray<Answer> Answers, ImmutableArray<Conflict> Conflict, Answer? Nearest, bool EndedEarly)
 {
+    /// <summary>Whether the time ran out with nothing found: neither an answer nor a proven 'no'.</summary>
+    public bool RanOutOfTime => EndedEarly && Answers.IsEmpty && Conflict.IsEmpty && Nearest is null;
+
     /// <summary>Time ran out with nothing found.</summary>
     public static readonly Outcomes OutOfTime = new([], [], null, true);
 }

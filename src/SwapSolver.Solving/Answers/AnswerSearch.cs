@@ -24,7 +24,8 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
         var found = Cheapest(ways, clock, cancel);
         if (found is { Way: { } way, Best: { } best })
         {
-            return new Outcomes(Ranked(original, way, best, clock, cancel), [], null, false);
+            var answers = Ranked(original, way, best, clock, cancel);
+            return new Outcomes(answers, [], null, found.RanOutOfTime || clock.IsOver || answers.Any(answer => answer.IsBestSoFar));
         }
 
         if (found.RanOutOfTime)
@@ -35,14 +36,22 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
         var widest = ways[^1];
         var conflict = Conflicts.Find(widest.Problem, clock, cancel);
         var nearest = Conflicts.Nearest(widest.Problem, clock, cancel);
-        return new Outcomes([], conflict, nearest is null ? null : Explain(original, widest, nearest, false), false);
+        return new Outcomes(
+            [],
+            conflict.Wishes,
+            nearest is null ? null : Explain(original, widest, nearest, false),
+            conflict.EndedEarly || nearest is null);
     }
 
-    /// <summary>The cheapest way that can be met, or null.</summary>
-    public Answer? Best(Formula original, ImmutableArray<Way> ways, Deadline clock, CancellationToken cancel) =>
-        Cheapest(ways, clock, cancel) is { Way: { } way, Best: { Formula: { } formula } best }
-            ? Explain(original, way, formula, best.Outcome == Outcome.Feasible)
-            : null;
+    /// <summary>The answer of the cheapest way that can be met; no answer where none can, or the time ran out first.</summary>
+    public (Answer? Answer, bool EndedEarly) Best(
+        Formula original, ImmutableArray<Way> ways, Deadline clock, CancellationToken cancel)
+    {
+        var found = Cheapest(ways, clock, cancel);
+        return found is { Way: { } way, Best: { Formula: { } formula } best }
+            ? (Explain(original, way, formula, best.Outcome == Outcome.Feasible), found.RanOutOfTime || best.Outcome == Outcome.Feasible)
+            : (null, found.RanOutOfTime);
+    }
 
     /// <summary>An answer with everything that there is to say of a formula.</summary>
     public Answer Explain(Formula original, Way way, Formula formula, bool isBestSoFar)

@@ -20,21 +20,39 @@ public sealed record ConflictSearch(FormulaSolve Solve, Phrases Phrases)
     /// <param name="problem">A problem that nothing meets.</param>
     /// <param name="clock">Time left; where it ends early the set is not proven smallest.</param>
     /// <param name="cancel">Stops the search.</param>
-    public ImmutableArray<Conflict> Find(FormulaProblem problem, Deadline clock, CancellationToken cancel)
+    public FoundConflict Find(FormulaProblem problem, Deadline clock, CancellationToken cancel)
     {
-        // The room of a role is no wish of anybody's: it stays, and what fights is told in terms of wishes and of the crumb.
-        var wishes = problem.Holds
-            .Where(hold => hold.FromCaller || hold.Balance is not (RoleMass or BatterMass))
-            .OrderBy(hold => hold.FromCaller)
-            .Select(hold => hold.Id)
-            .Prepend(NewIngredients)
-            .Distinct();
+        // The room of a role is no wish of anybody's: it stays, and what fights is told in terms of wishes and of the
+        // crumb. Only where those do not fight is the room itself what stands in the way.
+        var (fighting, endedEarly) = Fighting(problem, hold => hold.FromCaller || hold.Balance is not (RoleMass or BatterMass), clock, cancel);
+        if (fighting.Count == 0)
+        {
+            (fighting, endedEarly) = Fighting(problem, _ => true, clock, cancel);
+        }
+
+        return new FoundConflict([.. fighting.Select(wish => Describe(problem, wish, clock, cancel))], endedEarly || clock.IsOver);
+    }
+
+    /// <summary>The formula that misses the bands by least, what is to be left out being left out; null where not found.</summary>
+    public Formula? Nearest(FormulaProblem problem, Deadline clock, CancellationToken cancel) =>
+        Solve.Run(
+            problem with { MayGiveWay = [.. problem.Holds.Where(hold => hold.LeftOut is null).Select(hold => hold.Id)] },
+            clock,
+            cancel).Formula;
+
+    private (List<string> Fighting, bool EndedEarly) Fighting(
+        FormulaProblem problem, Func<Hold, bool> isWish, Deadline clock, CancellationToken cancel)
+    {
+        var wishes = problem.Holds.Where(isWish).OrderBy(hold => hold.FromCaller).Select(hold => hold.Id).Prepend(NewIngredients).Distinct();
         var left = problem;
         var fighting = new List<string>();
+        var endedEarly = false;
         foreach (var wish in wishes)
         {
             var without = Without(left, wish);
-            if (!clock.IsOver && Solve.CanBeMet(without, clock, cancel) == Outcome.Infeasible)
+            var outcome = clock.IsOver ? Outcome.OutOfTime : Solve.CanBeMet(without, clock, cancel);
+            endedEarly |= outcome == Outcome.OutOfTime;
+            if (outcome == Outcome.Infeasible)
             {
                 left = without;
             }
@@ -44,15 +62,8 @@ public sealed record ConflictSearch(FormulaSolve Solve, Phrases Phrases)
             }
         }
 
-        return [.. fighting.Select(wish => Describe(problem, wish, clock, cancel))];
+        return (fighting, endedEarly);
     }
-
-    /// <summary>The formula that misses the bands by least, what is to be left out being left out; null where not found.</summary>
-    public Formula? Nearest(FormulaProblem problem, Deadline clock, CancellationToken cancel) =>
-        Solve.Nearest(
-            problem with { MayGiveWay = [.. problem.Holds.Where(hold => hold.LeftOut is null).Select(hold => hold.Id)] },
-            clock,
-            cancel);
 
     private static FormulaProblem Without(FormulaProblem problem, string wish) => wish == NewIngredients
         ? problem with { Habits = problem.Habits with { NewIngredients = problem.Candidates.Length } }
@@ -77,9 +88,9 @@ public sealed record ConflictSearch(FormulaSolve Solve, Phrases Phrases)
         }
 
         var words = Words(hold);
-        var relaxed = Solve.Nearest(problem with { MayGiveWay = [wish] }, clock, cancel);
+        var relaxed = Solve.Run(problem with { MayGiveWay = [wish] }, clock, cancel).Formula;
         return relaxed is not null && hold.Balance.Read(relaxed, problem.Reference, Draws.Typical) is { } level
-            ? new Conflict(wish, level, Phrases.Say("conflict-relaxed", ("wish", words), ("value", NumberWords.Level(level))))
+            ? new Conflict(wish, level, Phrases.Say("conflict-relaxed", ("wish", words), ("value", NumberWords.Enough(level, hold.Band))))
             : new Conflict(wish, null, Phrases.Say("conflict-not-enough", ("wish", words)));
     }
 
@@ -96,3 +107,8 @@ public sealed record ConflictSearch(FormulaSolve Solve, Phrases Phrases)
         };
     }
 }
+
+/// <summary>The wishes that fight each other.</summary>
+/// <param name="Wishes">The wishes.</param>
+/// <param name="EndedEarly">Whether the time ran out before the set was proven smallest.</param>
+public sealed record FoundConflict(ImmutableArray<Conflict> Wishes, bool EndedEarly);

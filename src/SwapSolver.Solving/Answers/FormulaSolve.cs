@@ -44,10 +44,6 @@ public sealed record FormulaSolve(ISolver Solver)
     public Outcome CanBeMet(FormulaProblem problem, Deadline clock, CancellationToken cancel) =>
         Solver.Solve(FormulaModel.Build(problem, wholeSteps: false).Model, clock.Left, cancel).Outcome;
 
-    /// <summary>The nearest formula where some wishes may give way; null where even that was not found.</summary>
-    public Formula? Nearest(FormulaProblem problem, Deadline clock, CancellationToken cancel) =>
-        RunOnce(problem, wholeSteps: false, clock, cancel).Formula;
-
     private FoundFormula RunOnce(FormulaProblem problem, bool wholeSteps, Deadline clock, CancellationToken cancel)
     {
         var model = FormulaModel.Build(problem, wholeSteps);

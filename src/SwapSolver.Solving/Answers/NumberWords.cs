@@ -1,4 +1,5 @@
 using System.Globalization;
+using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Quantities;
 
 namespace SwapSolver.Solving.Answers;
@@ -13,6 +14,16 @@ internal static class NumberWords
     public static (string One, string Other) Apart(Level one, Level other) => Level(one) == Level(other)
         ? (one.Value.ToString("G5", CultureInfo.InvariantCulture), other.Value.ToString("G5", CultureInfo.InvariantCulture))
         : (Level(one), Level(other));
+
+    /// <summary>A level outside a band as a limit that lets it in: rounded away from the band, so that what is said will do.</summary>
+    public static string Enough(Level level, Band band)
+    {
+        var size = Math.Floor(Math.Log10(Math.Max(Math.Abs(level.Value), 1e-9)));
+        var unit = Math.Pow(10, size - 2);
+        var steps = level.Value / unit;
+        var outward = band.Of(level) == Standing.Above ? Math.Ceiling(steps - 1e-9) : Math.Floor(steps + 1e-9);
+        return Level(new Level(outward * unit));
+    }
 
     /// <summary>A level with three figures that count.</summary>
     public static string Level(Level level) => level.Value switch

@@ -41,7 +41,7 @@ public static class Readings
 
     private static bool IsAtAnEnd(Reading reading)
     {
-        if (reading.Band.IsOpen)
+        if (reading.Band.IsOpen || reading.Standing != Standing.Inside)
         {
             return false;
         }

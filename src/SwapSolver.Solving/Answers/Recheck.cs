@@ -16,7 +16,9 @@ public static class Recheck
     /// <param name="formula">The formula as printed.</param>
     public static ImmutableArray<string> Broken(FormulaProblem problem, Formula formula) =>
     [
-        .. BrokenHolds(problem.Holds, problem.Reference, formula, Draws.Typical).Select(hold => hold.Id),
+        .. BrokenHolds(problem.Holds, problem.Reference, formula, Draws.Typical)
+            .Select(hold => hold.Id)
+            .Where(id => !problem.MayGiveWay.Contains(id)),
         .. formula.Lines.Where(line => !IsWeighable(problem, line)).Select(line => $"line:{line.Ingredient.Id}"),
         .. NewIngredients(problem.Start, formula).Length > problem.Habits.NewIngredients ? ["new-ingredients"] : Array.Empty<string>(),
     ];

@@ -9,13 +9,18 @@ namespace SwapSolver.Solving.Models;
 /// a change of it counts.</summary>
 internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, bool wholeSteps)
 {
+    /// <summary>Water content from which a liquid is water and nothing else [g/g].</summary>
+    private const double PlainWater = 0.995;
+
     private readonly Room room = new(problem);
 
     /// <summary>Adds the lines of the start that are not left out, then the fixed and the new ones.</summary>
     public ImmutableArray<LineColumn> Add()
     {
         var lines = ImmutableArray.CreateBuilder<LineColumn>();
-        foreach (var line in problem.Start.Lines.Where(line => !problem.IsLeftOut(line.Ingredient)))
+        // In the order of ids: which of two equal formulas is found must not hang on the order of the lines.
+        var inOrder = problem.Start.Lines.OrderBy(line => line.Ingredient.Id, StringComparer.Ordinal);
+        foreach (var line in inOrder.Where(line => !problem.IsLeftOut(line.Ingredient)))
         {
             lines.Add(problem.Fixed.TryGetValue(line.Ingredient, out var grams)
                 ? AddFixed(line.Ingredient, grams, isNew: false)
@@ -78,7 +83,8 @@ internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, 
             }
 
             var brought = ingredient.Allergens.Us.Union(ingredient.Allergens.Eu).Count(allergen => !present.Contains(allergen));
-            var cost = Weights.NewIngredient + (brought > 0 ? Weights.NewAllergen : 0);
+            var isWater = ingredient.Typical[Fact.Water] >= PlainWater;
+            var cost = (isWater ? Weights.NewWater : Weights.NewIngredient) + (brought > 0 ? Weights.NewAllergen : 0);
             var grams = AddGrams(ingredient, null, 0, most, isNew: true);
             var used = problem.Required.Contains(ingredient)
                 ? builder.Column($"used_{ingredient.Id}", 1, 1, cost, whole: true)

@@ -63,12 +63,12 @@ public sealed record Model(IReadOnlyList<Column> Columns, IReadOnlyList<ModelRow
     {
         foreach (var column in Columns)
         {
-            Require(IsLimit(column.Low) && IsLimit(column.High) && column.Low <= column.High && IsNumber(column.Cost), column.Name);
+            Require(AreLimits(column.Low, column.High) && IsNumber(column.Cost), column.Name);
         }
 
         foreach (var row in Rows)
         {
-            Require(IsLimit(row.Low) && IsLimit(row.High) && row.Low <= row.High, row.Name);
+            Require(AreLimits(row.Low, row.High), row.Name);
             foreach (var term in row.Terms)
             {
                 Require(IsNumber(term.Coefficient) && term.Column >= 0 && term.Column < Columns.Count, row.Name);
@@ -78,7 +78,8 @@ public sealed record Model(IReadOnlyList<Column> Columns, IReadOnlyList<ModelRow
 
     private static bool IsNumber(double value) => double.IsFinite(value) && Math.Abs(value) <= LargestNumber;
 
-    private static bool IsLimit(double value) => double.IsInfinity(value) || IsNumber(value);
+    private static bool AreLimits(double low, double high) =>
+        (double.IsNegativeInfinity(low) || IsNumber(low)) && (double.IsPositiveInfinity(high) || IsNumber(high)) && low <= high;
 
     private static void Require(bool holds, string name)
     {

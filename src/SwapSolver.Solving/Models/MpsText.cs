@@ -58,7 +58,8 @@ public static class MpsText
                 text.Append(CultureInfo.InvariantCulture, $" marker{index} 'MARKER' {(whole ? "'INTORG'" : "'INTEND'")}\n");
             }
 
-            if (column.Cost != 0)
+            // A column must stand here to be known below; at no cost it is named only where no row names it.
+            if (column.Cost != 0 || !termsByColumn.Contains(index))
             {
                 text.Append(CultureInfo.InvariantCulture, $" {column.Name} cost {column.Cost:R}\n");
             }

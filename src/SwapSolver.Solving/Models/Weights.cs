@@ -13,6 +13,9 @@ public static class Weights
     /// <summary>A new ingredient: a changed line, and a jar to buy besides; adjusting what is in the bowl comes first.</summary>
     public const double NewIngredient = 1.05;
 
+    /// <summary>Water where there was none: nothing to buy, so it comes before other liquids.</summary>
+    public const double NewWater = 0.7;
+
     /// <summary>A new allergen in the bowl: dearer than two changed lines, since it shuts out readers; shown as a caution too.</summary>
     public const double NewAllergen = 2.5;
 

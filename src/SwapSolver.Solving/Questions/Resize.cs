@@ -57,7 +57,7 @@ public sealed record Resize(
             FromCaller: true);
         ImmutableArray<Hold> holds =
         [
-            .. HoldList.Around(balances, reference, Wishes).Where(hold => hold.Balance != balances.BatterMass),
+            .. HoldList.Around(balances, reference, Wishes).Where(hold => hold.FromCaller || hold.Balance != balances.BatterMass),
             size,
         ];
         return new FormulaProblem(

@@ -11,8 +11,9 @@ namespace SwapSolver.Solving.Questions;
 /// <summary>Whether swaps that a reader proposes would balance.</summary>
 /// <param name="Formula">The formula.</param>
 /// <param name="Swaps">The swaps, made together; each names an ingredient of the formula.</param>
+/// <param name="Wishes">Limits on readings that the swapped formula must keep besides.</param>
 /// <param name="Habits">How the kitchen wants its answers.</param>
-public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Habits Habits)
+public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, ImmutableArray<Hold> Wishes, Habits Habits)
 {
     /// <summary>Answers the question.</summary>
     /// <param name="search">The solving.</param>
@@ -29,25 +30,35 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Habi
         var readings = Readings.Of(bakehouse.Balances.Ratios.Union(held), holds, swapped, reference, samples);
         var words = new SwapWords(bakehouse.Phrases, Swaps);
         var cautions = new CautionList(bakehouse.Pantry, bakehouse.Phrases).Of(reference, swapped, []);
-        var missed = readings.Where(reading => reading.Standing != Kitchen.Balances.Standing.Inside).ToImmutableArray();
+        var missed = readings.Where(reading => reading.Standing != Standing.Inside).ToImmutableArray();
         if (missed.IsEmpty)
         {
-            return new SwapVerdict(Verdict.Balances, swapped, readings, null, [], words.Yes(), cautions, []);
+            return new SwapVerdict(Verdict.Balances, swapped, readings, null, [], words.Yes(), cautions, [], EndedEarly: false);
         }
 
         var repairs = new SwapRepairs(bakehouse, reference, swapped, Swaps, holds, Habits);
         var reasons = words.Reasons(missed);
-        if (search.Best(Formula, repairs.WithThisDose(), clock, cancel) is { } repair && !PutsBackWhatWasLeftOut(repair, swapped))
+        var kept = search.Best(Formula, repairs.WithThisDose(), clock, cancel);
+        if (kept.Answer is { } repair && !PutsBackWhatWasLeftOut(repair, swapped))
         {
-            return new SwapVerdict(Verdict.BalancesWithRepair, swapped, readings, repair, reasons, words.YesIf(repair), cautions, []);
+            return new SwapVerdict(
+                Verdict.BalancesWithRepair, swapped, readings, repair, reasons, words.YesIf(repair), cautions, [], kept.EndedEarly);
         }
 
         var instead = search.Best(Formula, repairs.WithAnyDose(), clock, cancel);
-        var conflict = instead is null
-            ? search.Find(Formula, repairs.WithAnyDose()[^1..], clock, cancel).Conflict
-            : [];
+        var none = instead.Answer is null && !instead.EndedEarly
+            ? search.Find(Formula, repairs.WithAnyDose()[^1..], clock, cancel)
+            : null;
         return new SwapVerdict(
-            Verdict.DoesNotBalance, swapped, readings, instead, reasons, words.No(reasons, instead), cautions, conflict);
+            Verdict.DoesNotBalance,
+            swapped,
+            readings,
+            instead.Answer,
+            reasons,
+            words.No(reasons, instead.Answer),
+            cautions,
+            none?.Conflict ?? [],
+            kept.EndedEarly || instead.EndedEarly || none?.EndedEarly == true);
     }
 
     /// <summary>The formula with the swaps made as proposed. Something swapped for itself takes the grams given.</summary>
@@ -78,10 +89,10 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Habi
         var leftOut = Swaps
             .Where(swap => Swaps.All(other => !swap.From.Equals(other.To)))
             .Select(swap => LeavingOut.Of(swap.From));
-        var holds = HoldList.WithRoomForWater(HoldList.Around(balances, reference, [.. leftOut]), reference);
+        var holds = HoldList.WithRoomForWater(HoldList.Around(balances, reference, [.. leftOut, .. Wishes]), reference);
         var touches = Swaps.Any(swap => Leavens(swap.From) || (swap.To is { } to && Leavens(to)))
             || balances.Leavening.Read(reference, reference, Draws.Typical) != balances.Leavening.Read(swapped, reference, Draws.Typical);
-        return touches ? Standing.StrictLeavening(balances, holds) : holds;
+        return touches ? Measurement.StrictLeavening(balances, holds) : holds;
     }
 
     /// <summary>Whether something was to be left out, and the repair brings the same back by way of another line: that is
@@ -123,6 +134,7 @@ public enum Verdict
 /// <param name="Reply">Words to answer a reader with.</param>
 /// <param name="Cautions">Cautions that go with the swap.</param>
 /// <param name="Conflict">Where no repair exists: the wishes that fight each other.</param>
+/// <param name="EndedEarly">Whether the time ran out before everything was tried.</param>
 public sealed record SwapVerdict(
     Verdict Verdict,
     Formula Swapped,
@@ -131,4 +143,9 @@ public sealed record SwapVerdict(
     ImmutableArray<string> Reasons,
     string Reply,
     ImmutableArray<string> Cautions,
-    ImmutableArray<Conflict> Conflict);
+    ImmutableArray<Conflict> Conflict,
+    bool EndedEarly)
+{
+    /// <summary>Whether the time ran out with nothing to say: neither a yes nor a proven no.</summary>
+    public bool RanOutOfTime => EndedEarly && Verdict == Verdict.DoesNotBalance && Repair is null && Conflict.IsEmpty;
+}

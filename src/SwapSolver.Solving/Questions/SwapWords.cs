@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Kitchen.Wording;
 using SwapSolver.Solving.Answers;
@@ -40,7 +41,7 @@ internal sealed record SwapWords(Phrases Phrases, ImmutableArray<Swap> Swaps)
         }),
     ];
 
-    private static bool IsLow(Reading reading) => reading.Standing == Kitchen.Balances.Standing.Below;
+    private static bool IsLow(Reading reading) => reading.Standing == Standing.Below;
 
     private string Proposal => Phrases.List(Swaps.Select(swap => swap.To is { } to
         ? Phrases.Say(

@@ -32,7 +32,8 @@ public static class HoldList
 
         var defaults = balances.All
             .Where(balance => balance is not RoleMass role || !freed.Contains(role.Role))
-            .Where(balance => balance.Read(reference, reference, Draws.Typical) is not null)
+            // A loaf without soda has no reading of acid by soda, and a variant that takes soda in must balance it.
+            .Where(balance => balance is Leavening || balance.Read(reference, reference, Draws.Typical) is not null)
             .Select(balance => new Hold(balance.Id, balance, balance.Band(reference, Draws.Typical), FromCaller: false, IsAnchored: true))
             .Where(hold => !hold.Band.IsOpen);
         return [.. defaults, .. wishes];

@@ -24,7 +24,9 @@ public sealed record Leavening(BalanceSettings Settings) : Balance(Settings)
     {
         if (Read(reference, reference, draw) is not { } own)
         {
-            return Settings.Fixed;
+            // No base: acid for taste alone lies infinitely far above 1, and the loaf that works keeps it.
+            var hasAcid = reference.Lines.Any(line => line.Grams > Grams.None && Numerator(draw(line.Ingredient)).Value > 0);
+            return hasAcid ? Settings.Fixed with { High = null } : Settings.Fixed;
         }
 
         return Settings.Fixed.Of(own) switch

@@ -10,24 +10,24 @@ namespace SwapSolver.Solving.Questions;
 
 /// <summary>Where a formula stands by itself.</summary>
 /// <param name="Formula">The formula.</param>
-public sealed record Standing(Formula Formula)
+public sealed record Measurement(Formula Formula)
 {
     /// <summary>Reads every balance, and seeks a repair where a fixed band is missed.</summary>
     /// <param name="search">The solving.</param>
     /// <param name="clock">Time left.</param>
     /// <param name="cancel">Stops the search.</param>
-    public FormulaStanding Answer(AnswerSearch search, Deadline clock, CancellationToken cancel)
+    public MeasuredFormula Answer(AnswerSearch search, Deadline clock, CancellationToken cancel)
     {
         var bakehouse = search.Bakehouse;
         var reference = Formula.Merged();
         var holds = StrictLeavening(bakehouse.Balances, HoldList.Around(bakehouse.Balances, reference, []));
         var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient));
         var readings = Readings.Of(bakehouse.Balances.Ratios, holds, reference, reference, samples);
-        var repair = readings.Any(reading => reading.Standing != Kitchen.Balances.Standing.Inside)
+        var repair = readings.Any(reading => reading.Standing != Standing.Inside)
             ? search.Best(Formula, [new Way(Repair(bakehouse, reference, holds), 0, [])], clock, cancel)
-            : null;
-        return new FormulaStanding(
-            readings, new CautionList(bakehouse.Pantry, bakehouse.Phrases).Of(Formula), repair);
+            : (null, false);
+        return new MeasuredFormula(
+            readings, new CautionList(bakehouse.Pantry, bakehouse.Phrases).Of(Formula), repair.Answer, repair.EndedEarly);
     }
 
     /// <summary>The holds with leavening held to its fixed band: judged by itself, a loaf that leaves soda over is not
@@ -48,8 +48,10 @@ public sealed record Standing(Formula Formula)
         Habits.Usual);
 }
 
-/// <summary>Where a formula stands.</summary>
+/// <summary>What was measured of a formula.</summary>
 /// <param name="Readings">One reading a balance that has one.</param>
 /// <param name="Cautions">Cautions that go with the formula.</param>
 /// <param name="Repair">The smallest repair where a fixed band is missed; else null.</param>
-public sealed record FormulaStanding(ImmutableArray<Reading> Readings, ImmutableArray<string> Cautions, Answer? Repair);
+/// <param name="EndedEarly">Whether the time ran out while a repair was sought.</param>
+public sealed record MeasuredFormula(
+    ImmutableArray<Reading> Readings, ImmutableArray<string> Cautions, Answer? Repair, bool EndedEarly);

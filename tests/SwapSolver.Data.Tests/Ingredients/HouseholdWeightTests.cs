@@ -1,0 +1,36 @@
+using System.Globalization;
+using SwapSolver.Loaves;
+
+namespace SwapSolver.Data.Tests.Ingredients;
+
+public sealed class HouseholdWeightTests
+{
+    private static readonly ReferenceTable Weights =
+        ReferenceTable.Read("Ingredients/Reference/usda-sr-household-weights.csv");
+
+    /// <summary>Ids whose food number has household weights in the table.</summary>
+    public static TheoryData<string> Weighed =>
+    [
+        .. ShippedPantry.Ids.Rows
+            .Where(row => Weights.Rows.Any(weight => weight["ndb_no"] == row["usda_ndb_no"]))
+            .Select(row => row["id"]),
+    ];
+
+    [Theory]
+    [MemberData(nameof(Weighed))]
+    public void Spoons_and_cups_of_an_ingredient_weigh_what_the_table_says(string id)
+    {
+        var ingredient = TestKitchen.Ingredient(id);
+        var ours = ingredient.HouseholdMeasures
+            .Select(measure => (measure.Amount, measure.Measure, (decimal)measure.Grams.Value))
+            .ToHashSet();
+
+        Assert.All(
+            Weights.Rows.Where(row => row["ndb_no"] == ingredient.UsdaFoodNumber),
+            row => Assert.True(
+                ours.Contains((Decimal(row["amount"]), row["measure"], Decimal(row["grams"]))),
+                $"{id} lacks '{row.Text}' of {row.Name} ({row.Source})"));
+    }
+
+    private static decimal Decimal(string cell) => decimal.Parse(cell, CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,44 @@
+using System.Text.RegularExpressions;
+using SwapSolver.Data.Files;
+using SwapSolver.Data.Wording;
+using SwapSolver.Kitchen.Wording;
+using SwapSolver.Loaves;
+
+namespace SwapSolver.Data.Tests.Wording;
+
+public sealed partial class PhraseFileTests
+{
+    private static readonly Phrases Shipped = PhraseFile.Read(TestKitchen.Folder);
+
+    /// <summary>Every gap that an answer or a caution fills.</summary>
+    private static readonly HashSet<string> Gaps =
+    [
+        "after", "allergens", "balance", "before", "caution", "changes", "count", "factor", "formula", "from", "grams", "high",
+        "ingredient", "limit", "low", "meaning", "missed", "reasons", "slices", "swap", "title", "to", "value", "wish", "wishes",
+    ];
+
+    public static TheoryData<string> Sentences => [.. Shipped.ById.Keys.Order(StringComparer.Ordinal)];
+
+    [Theory]
+    [MemberData(nameof(Sentences))]
+    public void A_sentence_has_only_gaps_that_are_known(string id)
+    {
+        var sentence = Shipped.ById[id];
+
+        Assert.Empty(Gap().Matches(sentence).Select(match => match.Groups["name"].Value).Except(Gaps));
+        Assert.DoesNotContain(Gap().Replace(sentence, string.Empty), letter => letter is '{' or '}');
+    }
+
+    [Fact]
+    public void A_sentence_that_is_no_text_is_shown_where_it_stands()
+    {
+        using var folder = new SpoiltFolder();
+        var text = folder.Replace("wording/answers.json", "\"the same weight\"", "42");
+
+        Assert.Throws<DataFaultException>(folder.ReadPhrases)
+            .AssertPointsAt("wording/answers.json", text, "\"same-weight\": ^42", "a text");
+    }
+
+    [GeneratedRegex(@"\{(?<name>[a-z]+)\}")]
+    private static partial Regex Gap();
+}

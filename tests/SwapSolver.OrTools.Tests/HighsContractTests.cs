@@ -1,0 +1,3 @@
+namespace SwapSolver.OrTools.Tests;
+
+public sealed class HighsContractTests() : SolverContract(Backend.Highs);

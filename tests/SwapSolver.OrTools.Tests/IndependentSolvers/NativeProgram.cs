@@ -1,0 +1,30 @@
+using System.Diagnostics;
+
+namespace SwapSolver.OrTools.Tests.IndependentSolvers;
+
+/// <summary>Runs an installed program. One that is missing is a failure, never a skip.</summary>
+internal static class NativeProgram
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+
+    /// <summary>Runs it to its end and returns what it printed.</summary>
+    public static string Run(string program, params string[] arguments)
+    {
+        using var process = Process.Start(new ProcessStartInfo(program, arguments)
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        }) ?? throw new InvalidOperationException($"'{program}' did not start");
+        var errors = process.StandardError.ReadToEndAsync();
+        var output = process.StandardOutput.ReadToEndAsync();
+        if (!process.WaitForExit(Patience))
+        {
+            process.Kill();
+            throw new TimeoutException($"'{program}' took more than {Patience.TotalSeconds} s for {string.Join(' ', arguments)}");
+        }
+
+        return process.ExitCode == 0
+            ? output.GetAwaiter().GetResult()
+            : throw new InvalidOperationException($"'{program}' ended with {process.ExitCode}: {errors.GetAwaiter().GetResult()}");
+    }
+}

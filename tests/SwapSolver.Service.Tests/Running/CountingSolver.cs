@@ -1,0 +1,20 @@
+using SwapSolver.OrTools;
+using SwapSolver.Solving.Models;
+
+namespace SwapSolver.Service.Tests.Running;
+
+/// <summary>The solver of the service, with a count of how often it was asked.</summary>
+public sealed class CountingSolver : ISolver
+{
+    private readonly OrToolsSolver solver = new();
+
+    private int solves;
+
+    public int Solves => Volatile.Read(ref solves);
+
+    public Solution Solve(Model model, TimeSpan budget, CancellationToken cancel)
+    {
+        Interlocked.Increment(ref solves);
+        return solver.Solve(model, budget, cancel);
+    }
+}

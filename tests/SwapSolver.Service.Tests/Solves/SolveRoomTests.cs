@@ -1,0 +1,103 @@
+using System.Diagnostics;
+using Grpc.Core;
+using SwapSolver.Service.Tests.Running;
+using SwapSolver.Solving.Models;
+
+namespace SwapSolver.Service.Tests.Solves;
+
+public sealed class SolveRoomTests
+{
+    // Far above what a machine under load needs to notice that a call has ended, far below any solve that ignores it.
+    private static readonly TimeSpan Promptly = TimeSpan.FromSeconds(10);
+
+    [Fact]
+    public async Task A_millisecond_is_too_short_for_an_answer_and_says_so_promptly()
+    {
+        await using var service = await RunningService.Start();
+        var clock = Stopwatch.StartNew();
+        var fault = await Assert.ThrowsAsync<RpcException>(async () =>
+            await Bakes.Vary(service, Bakes.Hazelnut, new CallOptions(deadline: DateTime.UtcNow.AddMilliseconds(1))));
+        Assert.Equal(StatusCode.DeadlineExceeded, fault.StatusCode);
+        Assert.InRange(clock.Elapsed, TimeSpan.Zero, Promptly);
+    }
+
+    [Fact]
+    public async Task A_caller_who_leaves_stops_the_solver()
+    {
+        var started = new TaskCompletionSource();
+        var stopped = new TaskCompletionSource();
+        await using var service = await RunningService.Start(new StandInSolver { Instead = WaitUntilStopped(started, stopped) });
+        using var leave = new CancellationTokenSource();
+        var call = Bakes.Vary(service, Bakes.Hazelnut, new CallOptions(cancellationToken: leave.Token));
+        await started.Task.WaitAsync(Promptly);
+        await leave.CancelAsync();
+        var fault = await Assert.ThrowsAsync<RpcException>(async () => await call);
+        Assert.Equal(StatusCode.Cancelled, fault.StatusCode);
+        await stopped.Task.WaitAsync(Promptly);
+    }
+
+    [Fact]
+    public async Task A_deadline_that_passes_stops_the_solver()
+    {
+        var started = new TaskCompletionSource();
+        var stopped = new TaskCompletionSource();
+        await using var service = await RunningService.Start(new StandInSolver { Instead = WaitUntilStopped(started, stopped) });
+        var fault = await Assert.ThrowsAsync<RpcException>(async () =>
+            await Bakes.Vary(service, Bakes.Hazelnut, new CallOptions(deadline: DateTime.UtcNow.AddSeconds(2))));
+        Assert.Equal(StatusCode.DeadlineExceeded, fault.StatusCode);
+        await stopped.Task.WaitAsync(Promptly);
+    }
+
+    [Fact]
+    public async Task A_solver_that_finds_nothing_in_time_is_no_answer_of_no()
+    {
+        await using var service = await RunningService.Start(new StandInSolver { Instead = (_, _) => Solution.None(Outcome.OutOfTime) });
+        await OutOfTime(Bakes.Vary(service, Bakes.Hazelnut));
+        await OutOfTime(Bakes.Resize(service, Bakes.Hazelnut));
+        await OutOfTime(Bakes.Check(service, Bakes.Hazelnut));
+    }
+
+    [Fact]
+    public async Task A_loaf_that_time_did_not_prove_best_is_marked_as_such()
+    {
+        await using var service = await RunningService.Start(new StandInSolver
+        {
+            Instead = (solution, _) => solution with { Outcome = solution.HasPoint ? Outcome.Feasible : solution.Outcome },
+        });
+        var response = await Bakes.Vary(service, Bakes.Hazelnut);
+        Assert.All(response.Answers, answer =>
+        {
+            Assert.True(answer.BestSoFar);
+            Assert.Contains(answer.Notes, note => note.Contains("Time ran out", StringComparison.Ordinal));
+        });
+    }
+
+    [Fact]
+    public async Task Many_bakers_at_once_each_get_the_answer_to_their_own_question()
+    {
+        await using var service = await RunningService.Start();
+        var answers = await Task.WhenAll(Enumerable.Range(1, 12).Select(async number =>
+        {
+            var formula = Bakes.Rolls;
+            formula.DisplayName = $"Rolls {number}";
+            return await Bakes.Resize(service, formula);
+        }));
+        Assert.Equal(
+            Enumerable.Range(1, 12).Select(number => $"Rolls {number}"),
+            answers.Select(answer => answer.Answers[0].Formula.DisplayName));
+    }
+
+    private static async Task OutOfTime<T>(AsyncUnaryCall<T> call)
+    {
+        var fault = await Assert.ThrowsAsync<RpcException>(async () => await call);
+        Assert.Equal(StatusCode.DeadlineExceeded, fault.StatusCode);
+    }
+
+    private static Func<Solution, CancellationToken, Solution> WaitUntilStopped(TaskCompletionSource started, TaskCompletionSource stopped) => (_, cancel) =>
+    {
+        started.TrySetResult();
+        cancel.WaitHandle.WaitOne();
+        stopped.TrySetResult();
+        throw new OperationCanceledException(cancel);
+    };
+}

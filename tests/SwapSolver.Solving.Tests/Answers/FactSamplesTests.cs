@@ -1,0 +1,158 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Loaves;
+using SwapSolver.Solving.Answers;
+using SwapSolver.Solving.Wishes;
+
+namespace SwapSolver.Solving.Tests.Answers;
+
+public sealed class FactSamplesTests
+{
+    private const int Bags = 192;
+
+    [Fact]
+    public void No_bag_is_outside_the_range_of_its_facts()
+    {
+        foreach (var (ingredient, fact) in Ranged)
+        {
+            var range = ingredient.RangeOf(fact)!.Value;
+            Assert.All(Drawn(ingredient, fact), value => Assert.InRange(value, range.Low, range.High));
+        }
+    }
+
+    [Fact]
+    public void Every_slice_of_a_range_is_drawn_from_once()
+    {
+        // 192 bags: half of the slices lie between low and typical, half between typical and high.
+        foreach (var (ingredient, fact) in Ranged)
+        {
+            var range = ingredient.RangeOf(fact)!.Value;
+            var slices = Drawn(ingredient, fact).Select(value => (int)Math.Floor(Bags * (value < range.Typical
+                ? (value - range.Low) / (range.Typical - range.Low) / 2
+                : 0.5 + ((value - range.Typical) / (range.High - range.Typical) / 2))));
+            Assert.Equal(Enumerable.Range(0, Bags), slices.Order());
+        }
+    }
+
+    [Fact]
+    public void Two_facts_of_a_bag_are_shuffled_apart()
+    {
+        // In the same order their ranks would agree fully; by chance the rank correlation of 192 pairs has a standard
+        // deviation of 1 / sqrt(191) = 0.072, and four of these are 0.29.
+        var walnut = TestKitchen.Ingredient("walnut-meal");
+        Assert.InRange(Math.Abs(RankCorrelation(Drawn(walnut, Fact.Fat), Drawn(walnut, Fact.WaterBound))), 0, 0.29);
+    }
+
+    [Fact]
+    public void The_same_bags_are_drawn_each_time_and_whatever_else_is_in_the_bowl()
+    {
+        var walnut = TestKitchen.Ingredient("walnut-meal");
+        var alone = Drawn(walnut, Fact.Fat);
+        Assert.Equal(alone, Drawn(walnut, Fact.Fat));
+        Assert.Equal(alone, Drawn(walnut, Fact.Fat, TestKitchen.Ingredient("water"), TestKitchen.Ingredient("butter")));
+    }
+
+    [Fact]
+    public void A_loaf_that_did_not_change_balances_in_every_bag()
+    {
+        foreach (var (_, formula) in Loaf.All)
+        {
+            Assert.Equal(1, Chance(formula, formula));
+        }
+    }
+
+    [Theory]
+    [InlineData("almond-meal")]
+    [InlineData("sunflower-seed-flour")]
+    public void The_more_of_the_flour_is_swapped_the_less_sure_is_the_balance(string flour)
+    {
+        double[] chances = [.. new double[] { 0, 20, 60, 120, 200 }.Select(grams => Chance(Loaf.Walnut, Swapped(flour, grams)))];
+        Assert.Equal(chances.OrderDescending(), chances);
+        Assert.True(chances[^1] < chances[0], "a loaf of another flour is as sure as its own");
+        Assert.All(chances, chance => Assert.InRange(chance, 0, 1));
+    }
+
+    [Fact]
+    public void A_loaf_far_outside_its_bands_balances_in_no_bag() =>
+        Assert.Equal(0, Chance(Loaf.Walnut, Loaf.Walnut with { Lines = [.. Loaf.Walnut.Lines.Where(line => line.Ingredient.Id != "water")] }));
+
+    [Fact]
+    public void Every_answer_has_a_chance_between_none_and_sure() =>
+        Assert.All(BakedQuestions.Answers, baked => Assert.InRange(baked.Answer.ChanceOfBalance, 0, 1));
+
+    [Fact]
+    public void The_spread_of_a_reading_holds_nine_bags_in_ten()
+    {
+        // Fat of pure walnut meal, typical 65.21: by batter it is the fact itself, drawn evenly on each side.
+        var walnut = Bowl.Of(("walnut-meal", 100));
+        var rule = TestKitchen.Bakehouse.Balances.All.OfType<Richness>().Single();
+        var (low, high) = new FactSamples(walnut.Lines.Select(line => line.Ingredient)).SpreadOf(rule, walnut, walnut);
+        var range = TestKitchen.Ingredient("walnut-meal").RangeOf(Fact.Fat)!.Value;
+        // The 5th percentile lies a tenth of the way from low to typical; a slice is 1/96 of that way.
+        Assert.Equal((range.Low + (0.1 * (range.Typical - range.Low))) / 100, low.Value, (range.Typical - range.Low) / 96 / 100);
+        Assert.Equal((range.High - (0.1 * (range.High - range.Typical))) / 100, high.Value, (range.High - range.Typical) / 96 / 100);
+    }
+
+    /// <summary>Some facts of the walnut loaf with a range that is open on both sides.</summary>
+    private static IEnumerable<(Ingredient Ingredient, Fact Fact)> Ranged =>
+        from line in Loaf.Walnut.Lines
+        from fact in new[] { Fact.Water, Fact.Fat, Fact.Protein, Fact.WaterBound, Fact.Carbohydrate }
+        let range = line.Ingredient.RangeOf(fact)
+        where range is { } known && known.Low < known.Typical && known.Typical < known.High
+        select (line.Ingredient, fact);
+
+    private static Formula Swapped(string flour, double grams) => Loaf.Walnut with
+    {
+        Lines =
+        [
+            .. Loaf.Walnut.Lines.Select(line => line.Ingredient.Id == "walnut-meal" ? line with { Grams = new Grams(line.Grams.Value - grams) } : line),
+            new Line(TestKitchen.Ingredient(flour), new Grams(grams)),
+        ],
+    };
+
+    private static double Chance(Formula reference, Formula formula)
+    {
+        var holds = HoldList.Around(TestKitchen.Bakehouse.Balances, reference, []);
+        return new FactSamples(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient)).ChanceOfBalance(holds, reference, formula);
+    }
+
+    /// <summary>The figures of one fact in every bag, in the unit of the pantry.</summary>
+    private static List<double> Drawn(Ingredient ingredient, Fact fact, params Ingredient[] others)
+    {
+        var probe = new Probe(TestKitchen.Bakehouse.Balances.NetCarbohydrate.Settings, ingredient, fact);
+        var bowl = new Formula("bowl", [new Line(ingredient, new Grams(1))], 1, null, null, null);
+        new FactSamples([ingredient, .. others]).SpreadOf(probe, bowl, bowl);
+        Assert.Equal(Bags, probe.Seen.Count);
+        return probe.Seen;
+    }
+
+    private static double RankCorrelation(List<double> one, List<double> other)
+    {
+        int[] Ranks(List<double> values) => [.. values.Select(value => values.Count(less => less < value))];
+        var (first, second) = (Ranks(one), Ranks(other));
+        double squares = first.Zip(second, (a, b) => (double)(a - b) * (a - b)).Sum();
+        return 1 - (6 * squares / (Bags * ((double)Bags * Bags - 1)));
+    }
+
+    /// <summary>A rule that notes what it is shown.</summary>
+    private sealed record Probe(BalanceSettings Settings, Ingredient Of, Fact Fact) : Balance(Settings)
+    {
+        public List<double> Seen { get; } = [];
+
+        public override ImmutableArray<Fact> Reads => [Fact];
+
+        public override PerGram Numerator(FactSheet facts) => PerGram.None;
+
+        public override Basis Basis(Formula reference) => Kitchen.Balances.Basis.Batter;
+
+        public override Level? Read(Formula formula, Formula reference, Draw draw)
+        {
+            // Sheets hold g/g where the pantry holds g/100 g.
+            Seen.Add(draw(Of)[Fact] * (Fact.Unit == "g/100 g" ? 100 : 1));
+            return new Level(0);
+        }
+    }
+}

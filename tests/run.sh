@@ -1,0 +1,54 @@
+#!/usr/bin/env bash
+# Installs what the tests need where it is missing, builds, checks the format, and runs every test.
+# The last line is 'N passed, N failed, N skipped'; the exit code is 0 only where nothing failed or was skipped.
+set -uo pipefail
+cd "$(dirname "$0")/.."
+
+install_with_system_packages() {
+    local sudo=""
+    [ "$(id -u)" -eq 0 ] || sudo="sudo"
+    $sudo apt-get update -qq
+    DEBIAN_FRONTEND=noninteractive $sudo apt-get install -y -qq --no-install-recommends "$@"
+}
+
+# Independent general-purpose solvers, to check our optima with.
+missing=()
+command -v glpsol >/dev/null || missing+=(glpk-utils)
+command -v cbc >/dev/null || missing+=(coinor-cbc)
+if [ "${#missing[@]}" -gt 0 ]; then
+    install_with_system_packages "${missing[@]}" || echo "could not install ${missing[*]}: the tests that need them will fail" >&2
+fi
+
+results="$(mktemp -d)"
+trap 'rm -rf "$results"' EXIT
+broken=0
+
+dotnet build SwapSolver.sln --nologo -v quiet || { echo "0 passed, 1 failed, 0 skipped"; exit 1; }
+dotnet format SwapSolver.sln --verify-no-changes --no-restore || { echo "the format is not clean: run dotnet format SwapSolver.sln" >&2; broken=$((broken + 1)); }
+
+# One after another: several of them start processes of their own.
+for project in tests/*.Tests; do
+    dotnet test "$project" --no-build --nologo -v quiet \
+        --logger "trx;LogFileName=$(basename "$project").trx" --results-directory "$results" \
+        --logger "console;verbosity=minimal" || true
+    [ -f "$results/$(basename "$project").trx" ] || { echo "$project left no result" >&2; broken=$((broken + 1)); }
+done
+
+# Benchmarks are not timed here: one dry run shows that they compile and start.
+dotnet run --project tests/SwapSolver.Benchmarks --no-build -- --dry >"$results/benchmarks.txt" 2>&1 \
+    || { cat "$results/benchmarks.txt" >&2; echo "the benchmarks do not start" >&2; broken=$((broken + 1)); }
+
+count() { cat "$results"/*.trx 2>/dev/null | grep -o '<Counters [^>]*' | grep -o " $1=\"[0-9]*\"" | tr -dc '0-9\n' | awk '{ sum += $1 } END { print sum + 0 }'; }
+passed="$(count passed)"
+skipped=$(( $(count total) - $(count executed) ))
+failed=$(( $(count executed) - passed + broken ))
+echo "rows of reference tables, by how they are known (a row's own mark counts before its table's):"
+find tests -path '*/Reference/*.csv' -not -path '*/bin/*' -not -path '*/obj/*' -exec awk -F, '
+    FNR == 1 { mark = "unmarked"; column = 0; named = 0 }
+    /^# mark:/ { mark = $0; sub(/^# mark: */, "", mark); sub(/,.*/, "", mark) }
+    /^#/ || /^$/ { next }
+    !named { named = 1; for (i = 1; i <= NF; i++) if ($i == "mark") column = i; next }
+    { count[column && $column != "" ? $column : mark]++ }
+    END { for (m in count) printf "%6d %s\n", count[m], m }' {} + || true
+echo "$passed passed, ${failed} failed, ${skipped} skipped"
+[ "$failed" -eq 0 ] && [ "$skipped" -eq 0 ]
