@@ -16,7 +16,7 @@ internal static class EnumWord
             return (T)Enum.ToObject(typeof(T), found.Number);
         }
 
-        var known = descriptor.Values.Where(value => value.Number != 0).Select(value => value.Name.ToLowerInvariant().Replace('_', '-'));
+        var known = descriptor.Values.Where(value => value.Number != 0).Select(value => value.Name);
         return Checked<T>.Bad($"'{text}' is not known. Write one of {string.Join(", ", known)}.");
     }
 }

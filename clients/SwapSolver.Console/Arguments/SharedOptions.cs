@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using System.Globalization;
 
 namespace SwapSolver.Console.Arguments;
 
@@ -23,7 +24,7 @@ internal sealed class SharedOptions
         CustomParser = ParseServer,
     };
 
-    private readonly FigureOption deadline = new("--deadline", "SECONDS", "Longest wait for an answer. Without it: 30 seconds.")
+    private readonly FigureOption deadline = new("--deadline", "SECONDS", "Longest wait for an answer. Without it: 30 seconds.", OutOfRange)
     {
         Recursive = true,
     };
@@ -37,7 +38,6 @@ internal sealed class SharedOptions
     /// <summary>Offers the options under every verb of a command.</summary>
     public void AddTo(RootCommand root)
     {
-        deadline.Validators.Add(CheckDeadline);
         root.Add(json);
         root.Add(server);
         root.Add(deadline);
@@ -65,11 +65,7 @@ internal sealed class SharedOptions
         return null;
     }
 
-    private void CheckDeadline(OptionResult result)
-    {
-        if (!result.Errors.Any() && result.GetValueOrDefault<double?>() is double seconds && seconds is not (> 0 and <= LongestDeadlineSeconds))
-        {
-            result.AddError($"--deadline {seconds} is out of range. Write seconds above 0, at most {LongestDeadlineSeconds}.");
-        }
-    }
+    private static string? OutOfRange(double seconds) => seconds is > 0 and <= LongestDeadlineSeconds
+        ? null
+        : string.Create(CultureInfo.InvariantCulture, $"{seconds} is out of range. Write seconds above 0, at most {LongestDeadlineSeconds}.");
 }

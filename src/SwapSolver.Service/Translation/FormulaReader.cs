@@ -55,7 +55,7 @@ internal sealed class FormulaReader(Pantry pantry, ProblemList problems)
         var batter = lines.Sum(line => line.Grams.Value);
         if (lines.Length == formula.Lines.Count && batter < LeastBatterGrams)
         {
-            problems.Add($"{path}.lines", batter, "grams are the whole batter", $"give lines of {LeastBatterGrams} g or more in all");
+            problems.Add($"{path}.lines", $"{batter:0.##} g", "is the whole batter", $"give lines of {LeastBatterGrams} g or more in all");
         }
 
         return lines;

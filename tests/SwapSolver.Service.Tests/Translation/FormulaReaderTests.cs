@@ -10,7 +10,7 @@ public sealed class FormulaReaderTests(StrictKitchen kitchen)
 
     [Theory]
     [InlineData("""{ "slices": 12 }""", "formula.lines", "no lines", "give at least one ingredient")]
-    [InlineData("""{ "lines": [{ "ingredient": "ingredients/water", "grams": 0 }], "slices": 12 }""", "formula.lines", "0 g", "more than 0 g")]
+    [InlineData("""{ "lines": [{ "ingredient": "ingredients/water", "grams": 0 }], "slices": 12 }""", "formula.lines", "0 g", "1 g or more")]
     [InlineData("""{ "lines": [{ "ingredient": "ingredients/almonds-ground", "grams": 200 }], "slices": 12 }""", "formula.lines[0].ingredient", "ingredients/almonds-ground", "almond-meal")]
     [InlineData("""{ "lines": [{ "ingredient": "", "grams": 200 }], "slices": 12 }""", "formula.lines[0].ingredient", "missing", "name it")]
     [InlineData("""{ "lines": [{ "ingredient": "ingredients/almond-meal" }], "slices": 12 }""", "formula.lines[0].grams", "almond-meal", "give 'grams'")]
