@@ -7,12 +7,16 @@ namespace SwapSolver.Data.Files;
 /// <param name="Title">What it is called.</param>
 /// <param name="Year">When it appeared; null where not known.</param>
 /// <param name="Place">Table, page or section; empty where the whole is meant.</param>
-public sealed record Source(string Author, string Title, int? Year, string Place)
+/// <param name="Note">How the figures were taken or chosen; empty where there is nothing to say.</param>
+public sealed record Source(string Author, string Title, int? Year, string Place, string Note)
 {
     /// <summary>The entry in one line.</summary>
-    public override string ToString() =>
-        string.Join(", ", new[] { Author, Title, Year?.ToString(System.Globalization.CultureInfo.InvariantCulture), Place }
+    public override string ToString()
+    {
+        var entry = string.Join(", ", new[] { Author, Title, Year?.ToString(System.Globalization.CultureInfo.InvariantCulture), Place }
             .Where(part => !string.IsNullOrEmpty(part)));
+        return Note.Length == 0 ? entry : $"{entry} ({Note})";
+    }
 }
 
 /// <summary>The bibliography, <c>sources.json</c>.</summary>
@@ -35,7 +39,8 @@ public sealed class SourceKeys
                     entry.Find("author")?.Text ?? string.Empty,
                     entry.Get("title").Text,
                     entry.Find("year") is { } year ? (int)year.Number : null,
-                    entry.Find("place")?.Text ?? string.Empty);
+                    entry.Find("place")?.Text ?? string.Empty,
+                    entry.Find("note")?.Text ?? string.Empty);
             },
             StringComparer.Ordinal));
     }

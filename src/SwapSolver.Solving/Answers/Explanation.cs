@@ -69,16 +69,25 @@ public sealed record Explanation(Phrases Phrases)
             .Take(ReasonsSaid)
             .Select(hold => Missed(hold, problem.Reference, undone))
             .ToList();
-        return (missed.Count, start == Grams.None) switch
+        var all = Kitchen.Wording.Phrases.List(missed);
+        if (start > Grams.None)
         {
-            (0, true) => Phrases.Say("reason-new-closer"),
-            (0, false) => Phrases.Say("reason-closer"),
-            (_, true) => Phrases.Say("reason-new", ("missed", Kitchen.Wording.Phrases.List(missed))),
-            (_, false) => Phrases.Say(
-                "reason-moved",
-                ("grams", NumberWords.Grams(start)),
-                ("missed", Kitchen.Wording.Phrases.List(missed))),
-        };
+            return missed.Count == 0
+                ? Phrases.Say("reason-closer")
+                : Phrases.Say("reason-moved", ("grams", NumberWords.Grams(start)), ("missed", all));
+        }
+
+        var why = missed.Count == 0 ? Phrases.Say("reason-new-closer") : Phrases.Say("reason-new", ("missed", all));
+        var gone = StandsInFor(problem, ingredient);
+        return gone.Length == 0 ? why : Phrases.Say("reason-in-place", ("gone", gone), ("why", why));
+    }
+
+    /// <summary>What was left out and did the same in the bowl; where nothing did, all that was left out.</summary>
+    private static string StandsInFor(FormulaProblem problem, Ingredient ingredient)
+    {
+        var gone = problem.Start.Lines.Select(line => line.Ingredient).Where(problem.IsLeftOut).Distinct().ToList();
+        var same = gone.Where(other => other.Role == ingredient.Role).ToList();
+        return Kitchen.Wording.Phrases.List((same.Count > 0 ? same : gone).Select(other => other.Name));
     }
 
     /// <summary>How far a reading lies outside its band, relative to the end that it misses. The rules of the crumb come
