@@ -15,14 +15,10 @@ internal static class AnswerScreen
         screen.Heading(heading);
         ChangesTable.Show(screen, answer.Changes);
         BowlTable.Show(screen, answer.Formula);
-        ReadingBars.Show(screen, [.. answer.Readings.Where(TellsSomething)]);
+        ReadingBars.Show(screen, [.. answer.Readings.Where(ReadingBars.TellsSomething)]);
         Confidence.Show(screen, answer);
         SliceLine.Show(screen, answer.Nutrition);
         AllergenLines.Show(screen, answer.Allergens);
         Cautions.Show(screen, cautions);
     }
-
-    // A mass that kept its room tells a baker nothing that the bowl does not; --json has it.
-    private static bool TellsSomething(Reading reading) =>
-        reading.Standing != Reading.Types.Standing.Inside || !reading.Balance.EndsWith("-mass", StringComparison.Ordinal);
 }

@@ -15,7 +15,7 @@ internal static class CheckScreen
         }
 
         ConflictLines.Show(screen, response.Conflict);
-        ReadingBars.Show(screen, response.Readings, "Readings with the swap as proposed");
+        ReadingBars.Show(screen, [.. response.Readings.Where(ReadingBars.TellsSomething)], "Readings with the swap as proposed");
         if (response.Repair is { } repair)
         {
             RepairScreen.Show(screen, repair);
@@ -27,7 +27,7 @@ internal static class CheckScreen
             screen.Sentence(response.Reply);
         }
 
-        Cautions.Show(screen, response.Cautions);
+        Cautions.Show(screen, [.. response.Cautions.Except(response.Repair?.Cautions ?? [])]);
     }
 
     private static string Sentence(CheckSwapResponse response) => response.Verdict switch

@@ -31,6 +31,11 @@ internal static class ReadingBars
         }
     }
 
+    /// <summary>Whether a reading is worth a line: a mass that kept its room tells a baker nothing that the bowl does
+    /// not, and is left to <c>--json</c>.</summary>
+    public static bool TellsSomething(Reading reading) =>
+        reading.Standing != Reading.Types.Standing.Inside || !reading.Balance.EndsWith("-mass", StringComparison.Ordinal);
+
     private static void Sentences(Screen screen, IEnumerable<Reading> readings)
     {
         foreach (var reading in readings)

@@ -82,7 +82,10 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
             problems.Add($"{path}.grams", swap.Grams, "cannot be weighed", "give 0 to 100000 g");
         }
 
-        return from is null ? null : new Swap(from, to, swap.HasGrams ? new Grams(swap.Grams) : null);
+        // Nothing of something is nothing: the swap leaves out.
+        return from is null ? null
+            : swap is { HasGrams: true, Grams: 0 } ? new Swap(from, null, null)
+            : new Swap(from, to, swap.HasGrams ? new Grams(swap.Grams) : null);
     }
 
     private static IEnumerable<string> Ids(Domain.Formula formula) =>

@@ -28,9 +28,9 @@ public sealed record CautionList(Pantry Pantry, Phrases Phrases)
             .. If(ingredients.Any(ingredient => ingredient.Allergens.Carries("egg")), () => Phrases.Say("caution-egg")),
             .. ingredients.SelectMany(ingredient => ingredient.Cautions
                 .Select(caution => Phrases.Say("caution-of-ingredient", ("ingredient", ingredient.Name), ("caution", caution)))),
-            .. ingredients.SelectMany(ingredient => ingredient.Behaviours)
+            .. ingredients.SelectMany(ingredient => ingredient.Behaviours
                 .Where(behaviour => hasBase && behaviour.Kind.EndsWith(WithAlkali, StringComparison.Ordinal))
-                .Select(behaviour => behaviour.Note).Distinct(StringComparer.Ordinal),
+                .Select(behaviour => Phrases.Say("caution-of-ingredient", ("ingredient", ingredient.Name), ("caution", behaviour.Note)))),
             Phrases.Say("caution-net-carbs"),
             Phrases.Say("caution-estimates"),
         ];
@@ -42,7 +42,7 @@ public sealed record CautionList(Pantry Pantry, Phrases Phrases)
         var before = AllergensOf(reference);
         var brought = Names(AllergensOf(formula).Except(before));
         var leftOut = wishes
-            .Where(wish => wish.LeftOut is not null)
+            .Where(wish => wish.LeftOut?.MayBeReadAsClaim == true)
             .Select(wish => wish.Balance.Settings.Title)
             .ToList();
         return

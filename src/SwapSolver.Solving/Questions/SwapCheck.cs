@@ -88,7 +88,7 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Immu
     {
         var leftOut = Swaps
             .Where(swap => Swaps.All(other => !swap.From.Equals(other.To)))
-            .Select(swap => LeavingOut.Of(swap.From));
+            .Select(swap => LeavingOut.BySwap(swap.From));
         var holds = HoldList.WithRoomForWater(HoldList.Around(balances, reference, [.. leftOut, .. Wishes]), reference);
         var touches = Swaps.Any(swap => Leavens(swap.From) || (swap.To is { } to && Leavens(to)))
             || balances.Leavening.Read(reference, reference, Draws.Typical) != balances.Leavening.Read(swapped, reference, Draws.Typical);

@@ -56,6 +56,10 @@ public sealed record LeavingOut(Pantry Pantry, Phrases Phrases)
     /// <summary>The wish to leave one ingredient out.</summary>
     public static Hold Of(Ingredient ingredient) => Make(ingredient.Id, ingredient.Name, ingredient.Equals);
 
+    /// <summary>What a swap takes out: nobody reads a claim in it.</summary>
+    public static Hold BySwap(Ingredient ingredient) =>
+        Make(ingredient.Id, ingredient.Name, ingredient.Equals, mayBeReadAsClaim: false);
+
     /// <summary>The wish to meet a way of eating.</summary>
     public Hold Of(Diet diet) => diet switch
     {
@@ -70,10 +74,10 @@ public sealed record LeavingOut(Pantry Pantry, Phrases Phrases)
 
     private static bool Names(string id, ImmutableArray<string> also, string word) => id == word || also.Contains(word);
 
-    private static Hold Make(string id, string name, Func<Ingredient, bool> carries)
+    private static Hold Make(string id, string name, Func<Ingredient, bool> carries, bool mayBeReadAsClaim = true)
     {
         var settings = new BalanceSettings(
             $"without:{id}", name, "g / g batter", Band.Nothing, null, null, null, string.Empty, string.Empty, []);
-        return new Hold(settings.Id, new LeftOut(settings, carries), Band.Nothing, FromCaller: true);
+        return new Hold(settings.Id, new LeftOut(settings, carries) { MayBeReadAsClaim = mayBeReadAsClaim }, Band.Nothing, FromCaller: true);
     }
 }

@@ -23,12 +23,12 @@ public sealed class SourceKeysTests
     }
 
     [Fact]
-    public void A_source_is_described_with_author_title_year_and_place()
+    public void A_source_is_described_with_author_title_year_place_and_note()
     {
         var sources = SourceKeys.Read(TestKitchen.Folder);
 
         Assert.Equal(
-            "U.S. Department of Agriculture, Agricultural Research Service, National Nutrient Database for Standard Reference, release 26, 2013, abbreviated file",
+            "U.S. Department of Agriculture, Agricultural Research Service, National Nutrient Database for Standard Reference, release 26, 2013, abbreviated file (public domain)",
             sources.Describe("usda-sr26"));
         Assert.Equal("hearsay", sources.Describe("hearsay"));
     }

@@ -11,6 +11,10 @@ namespace SwapSolver.Kitchen.Balances;
 /// <param name="Carries">Whether an ingredient is what is to be left out.</param>
 public sealed record LeftOut(BalanceSettings Settings, Func<Ingredient, bool> Carries) : Balance(Settings)
 {
+    /// <summary>Whether leaving it out may be read as a claim, as where a reader asks for a loaf without it; not so where
+    /// one ingredient is swapped for another.</summary>
+    public bool MayBeReadAsClaim { get; init; } = true;
+
     /// <inheritdoc/>
     public override ImmutableArray<Fact> Reads => [];
 
