@@ -17,11 +17,16 @@ public sealed partial class GuideTests
     public void The_readme_shows_a_command_and_its_answer() =>
         Assert.Contains(Commands("README.md"), command => command.Printed is not null);
 
-    [Theory]
-    [InlineData("README.md")]
-    [InlineData("DEVELOPERS.md")]
-    public async Task Every_command_of_the_guide_prints_what_the_guide_says(string guide)
+    [Fact]
+    public void The_projects_and_scripts_that_the_developers_guide_names_are_there() =>
+        Assert.All(
+            PathInGuide().Matches(SourceTree.Text("DEVELOPERS.md")).Select(match => match.Value),
+            path => Assert.True(Path.Exists(SourceTree.At(path)), $"DEVELOPERS.md names {path}, which is not there"));
+
+    [Fact]
+    public async Task Every_command_of_the_readme_prints_what_it_says()
     {
+        const string guide = "README.md";
         foreach (var (command, printed) in Commands(guide))
         {
             var (exitCode, output, error) = await Run(command);
@@ -117,4 +122,7 @@ public sealed partial class GuideTests
 
     [GeneratedRegex(@"\\\n\s*")]
     private static partial Regex Continued();
+
+    [GeneratedRegex(@"(src|clients|tests|protos|data)/[A-Za-z0-9_./-]*[A-Za-z0-9_-]")]
+    private static partial Regex PathInGuide();
 }

@@ -20,13 +20,25 @@ internal static class ServiceFault
         {
             WriteAll(await service.ExplainSilenceAsync());
         }
+        else if (Refusals(fault) is { Count: > 0 } refusals)
+        {
+            // The status says the first of them in the same words.
+            WriteAll(refusals);
+        }
         else
         {
             ErrorOutput.Write(Sentence(fault));
+            WriteMetadata(fault);
         }
 
-        WriteDetails(fault);
+        WriteRetry(fault);
     }
+
+    private static List<string> Refusals(RpcException fault) =>
+    [
+        .. (fault.GetRpcStatus()?.GetDetail<BadRequest>()?.FieldViolations ?? [])
+            .Select(violation => $"{violation.Field}: {violation.Description}"),
+    ];
 
     // A status that the service itself sent has no exception of ours behind it.
     private static bool IsSilence(RpcException fault) =>
@@ -35,25 +47,17 @@ internal static class ServiceFault
     private static string Sentence(RpcException fault) =>
         fault.Status.Detail.Length > 0 ? fault.Status.Detail : $"the service answered {fault.StatusCode}.";
 
-    private static void WriteDetails(RpcException fault)
+    private static void WriteMetadata(RpcException fault)
     {
-        var status = fault.GetRpcStatus();
-        var refused = status?.GetDetail<BadRequest>();
-        foreach (var violation in refused?.FieldViolations ?? [])
+        foreach (var (key, value) in fault.GetRpcStatus()?.GetDetail<ErrorInfo>()?.Metadata ?? [])
         {
-            ErrorOutput.WriteMore($"{violation.Field}: {violation.Description}");
+            ErrorOutput.WriteMore($"{key}: {value}");
         }
+    }
 
-        // The violations say the same in sentences, so the bare words stand in only where there are none.
-        if (refused is null)
-        {
-            foreach (var (key, value) in status?.GetDetail<ErrorInfo>()?.Metadata ?? [])
-            {
-                ErrorOutput.WriteMore($"{key}: {value}");
-            }
-        }
-
-        if (status?.GetDetail<RetryInfo>()?.RetryDelay is { } delay)
+    private static void WriteRetry(RpcException fault)
+    {
+        if (fault.GetRpcStatus()?.GetDetail<RetryInfo>()?.RetryDelay is { } delay)
         {
             ErrorOutput.WriteMore($"Try again in {Math.Ceiling(delay.ToTimeSpan().TotalSeconds)} s.");
         }

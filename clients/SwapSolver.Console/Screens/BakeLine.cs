@@ -41,7 +41,7 @@ internal static class BakeLine
         Shape.KindOneofCase.FreeForm when shape.FreeForm is { HasLengthMm: true, HasWidthMm: true } form =>
             $"set on a tray, {form.LengthMm:0.#} x {form.WidthMm:0.#} mm",
         Shape.KindOneofCase.FreeForm => "set on a tray",
-        Shape.KindOneofCase.Pieces => $"{shape.Pieces.Count} pieces",
+        Shape.KindOneofCase.Pieces => $"{shape.Pieces.Count} {(shape.Pieces.Count == 1 ? "piece" : "pieces")}",
         _ => null,
     };
 }

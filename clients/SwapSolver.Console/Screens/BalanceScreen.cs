@@ -14,7 +14,7 @@ internal static class BalanceScreen
         ReadingBars.Show(screen, response.Readings);
         NutritionTable.Show(screen, response.Nutrition);
         AllergenLines.Show(screen, response.Allergens);
-        Cautions.Show(screen, response.Cautions);
+        Cautions.Show(screen, [.. response.Cautions.Except(response.Repair?.Cautions ?? [])]);
         if (response.Repair is { } repair)
         {
             RepairScreen.Show(screen, repair);

@@ -11,10 +11,12 @@ internal static class Confidence
     {
         screen.Gap();
         screen.Sentence($"Balances in {Kitchens(answer.ChanceOfBalance)} of 100 kitchens, as ingredients vary.");
-        if (answer.Binding.Count > 0)
+        // What the table above does not show is not named here either.
+        var binding = answer.Readings.Where(reading => answer.Binding.Contains(reading.Balance) && ReadingBars.TellsSomething(reading)).ToList();
+        if (binding.Count > 0)
         {
-            var titles = answer.Binding.Select(balance => TitleOf(answer, balance));
-            var bands = answer.Binding.Count == 1 ? "its band" : "their bands";
+            var titles = binding.Select(ReadingTitle.Of);
+            var bands = binding.Count == 1 ? "its band" : "their bands";
             screen.Sentence($"Near an end of {bands}, with little room left: {string.Join(", ", titles)}.");
         }
 
@@ -37,10 +39,4 @@ internal static class Confidence
         > 0 and < 1 => "fewer than 1",
         var kitchens => kitchens.ToString("0", CultureInfo.InvariantCulture),
     };
-
-    private static string TitleOf(Answer answer, string balance)
-    {
-        var reading = answer.Readings.FirstOrDefault(reading => reading.Balance == balance);
-        return reading is null ? IngredientName.Of(balance) : ReadingTitle.Of(reading);
-    }
 }

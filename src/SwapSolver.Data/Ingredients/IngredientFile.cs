@@ -30,6 +30,13 @@ internal sealed record IngredientFile(SourceKeys Sources, Vocabulary Vocabulary)
             throw basis.Fault($"carbohydrate on the basis '{basis.Text}' is not read; write it by difference, fibre within");
         }
 
+        var allergens = AllergensOf(root.Get("allergens"));
+        var suits = SuitsOf(root.Get("suits"));
+        if (suits.GlutenFree && (allergens.Carries("wheat") || allergens.Carries("gluten-cereals")))
+        {
+            throw root.Get("suits").Fault("'glutenFree' is true, but a cereal with gluten stands among the allergens; one of them is wrong");
+        }
+
         var (figures, none) = new FactReader(Sources).Read(root);
         return new Ingredient
         {
@@ -41,8 +48,8 @@ internal sealed record IngredientFile(SourceKeys Sources, Vocabulary Vocabulary)
             Made = root.Get("made").Text,
             UsdaFoodNumber = root.Find("usdaFoodNumber")?.Text,
             Groups = [.. root.Get("groups").Items.Select(Vocabulary.Group)],
-            Allergens = AllergensOf(root.Get("allergens")),
-            Suits = SuitsOf(root.Get("suits")),
+            Allergens = allergens,
+            Suits = suits,
             Figures = figures,
             NoneByNature = none,
             Usage = UsageOf(root.Get("usage"), root.Get("scaleStepGrams")),

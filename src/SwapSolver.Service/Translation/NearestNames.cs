@@ -9,8 +9,8 @@ internal static class NearestNames
 
     private const int MostLetters = 100;
 
-    /// <summary>The nearest names, nearest first. Words that two names share count before letters do: 'almonds ground'
-    /// is nearer to 'almond-meal' than to 'salmon'.</summary>
+    /// <summary>The nearest names, nearest first. Words count before letters do: 'almonds ground' is nearer
+    /// to 'almond-meal' than to 'salmon'.</summary>
     public static IReadOnlyList<string> To(string name, IEnumerable<string> known)
     {
         var wanted = (name.Length > MostLetters ? name[..MostLetters] : name).ToLowerInvariant();
@@ -28,12 +28,18 @@ internal static class NearestNames
     public static string WayOut(string name, IEnumerable<string> known) =>
         $"did you mean {string.Join(", ", To(name, known))}?";
 
+    /// <summary>Each word wanted against the word of the other that is most like it; a name of more words comes a
+    /// little later.</summary>
     private static double Distance(string wanted, string[] words, string other)
     {
-        var letters = (double)Levenshtein.GetDistance(wanted, other) / Math.Max(wanted.Length, other.Length);
-        var shared = WordsOf(other).Count(word => words.Any(mine => mine.StartsWith(word, StringComparison.Ordinal) || word.StartsWith(mine, StringComparison.Ordinal)));
-        return letters - (0.5 * shared);
+        var others = WordsOf(other);
+        var apart = words.Length == 0 ? 1 : words.Average(word => others.Min(one => Apart(word, one)));
+        return apart + (0.1 * Apart(wanted, other)) + (0.01 * others.Length);
     }
+
+    private static double Apart(string one, string other) => one.StartsWith(other, StringComparison.Ordinal) || other.StartsWith(one, StringComparison.Ordinal)
+        ? 0.1 * Math.Abs(one.Length - other.Length) / Math.Max(one.Length, other.Length)
+        : (double)Levenshtein.GetDistance(one, other) / Math.Max(one.Length, other.Length);
 
     private static string[] WordsOf(string name) => name.Split(['-', ' ', '_', '/'], StringSplitOptions.RemoveEmptyEntries);
 }

@@ -70,7 +70,7 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
             formula,
             readings,
             new Explanation(phrases).Changes(original, problem, formula),
-            new CautionList(Bakehouse.Pantry, phrases).Of(original, formula, problem.Holds),
+            new CautionList(Bakehouse).Of(original, formula, problem.Holds),
             samples.ChanceOfBalance(problem.Holds, reference, formula),
             Readings.Binding(readings),
             isBestSoFar ? way.Notes.Add(phrases.Say("note-best-so-far")) : way.Notes,

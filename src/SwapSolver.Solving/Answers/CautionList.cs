@@ -1,16 +1,18 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Kitchen.Wording;
 using SwapSolver.Solving.Wishes;
 
 namespace SwapSolver.Solving.Answers;
 
 /// <summary>Cautions, shown where the danger is.</summary>
-/// <param name="Pantry">The pantry with its allergen names.</param>
-/// <param name="Phrases">The words.</param>
-public sealed record CautionList(Pantry Pantry, Phrases Phrases)
+/// <param name="Bakehouse">Facts, rules and words.</param>
+public sealed record CautionList(Bakehouse Bakehouse)
 {
+    private Phrases Phrases => Bakehouse.Phrases;
+
     /// <summary>Behaviour that needs alkali to show; a formula without base does not show it.</summary>
     private const string WithAlkali = "-with-alkali";
 
@@ -31,6 +33,8 @@ public sealed record CautionList(Pantry Pantry, Phrases Phrases)
             .. ingredients.SelectMany(ingredient => ingredient.Behaviours
                 .Where(behaviour => hasBase && behaviour.Kind.EndsWith(WithAlkali, StringComparison.Ordinal))
                 .Select(behaviour => Phrases.Say("caution-of-ingredient", ("ingredient", ingredient.Name), ("caution", behaviour.Note)))),
+            .. If(IsHungry(formula), () => Phrases.Say("caution-yeast-hungry")),
+            .. formula.Merged().Lines.Select(line => AboveUsage(formula, line)).OfType<string>(),
             Phrases.Say("caution-net-carbs"),
             Phrases.Say("caution-estimates"),
         ];
@@ -48,9 +52,45 @@ public sealed record CautionList(Pantry Pantry, Phrases Phrases)
         return
         [
             .. If(brought.Count > 0, () => Phrases.Say("caution-brought-in", ("allergens", Kitchen.Wording.Phrases.List(brought)))),
+            .. NetCarbohydrateRise(reference, formula) is { } rise ? [rise] : Array.Empty<string>(),
             .. If(leftOut.Count > 0, () => Phrases.Say("caution-made-without", ("wishes", Kitchen.Wording.Phrases.List(leftOut)))),
             .. Of(formula),
         ];
+    }
+
+    /// <summary>That a slice costs clearly more net carbohydrate than the reference's; null where it does not.</summary>
+    public string? NetCarbohydrateRise(Formula reference, Formula formula)
+    {
+        var balance = Bakehouse.Balances.NetCarbohydrate;
+        var before = balance.Read(reference, reference, Draws.Typical);
+        var after = balance.Read(formula, formula, Draws.Typical);
+        return before is { } was && after is { } now
+            && now.Value - was.Value > Math.Max(was.Value * Models.Weights.NetCarbohydrateStep, Models.Weights.NetCarbohydrateLeastStep)
+            ? Phrases.Say("caution-net-carbs-rise", ("before", NumberWords.Level(was)), ("after", NumberWords.Level(now)))
+            : null;
+    }
+
+    /// <summary>Whether there is yeast and nothing for it to eat.</summary>
+    private static bool IsHungry(Formula formula) =>
+        formula.Lines.Any(line => line.Ingredient.Typical[Fact.YeastGas] > 0)
+        && formula.Lines.All(line => line.Ingredient.Typical[Fact.Fermentable] * line.Grams.Value == 0);
+
+    private string? AboveUsage(Formula formula, Line line)
+    {
+        var usage = line.Ingredient.Usage;
+        var flours = formula.MassOf(Role.Flour);
+        var ofBatter = line.Grams / formula.BatterMass * 100;
+        if (usage.MaximumOfBatter is { } batter && ofBatter > batter.Value)
+        {
+            return Phrases.Say(
+                "caution-above-batter", ("ingredient", line.Ingredient.Name), ("value", NumberWords.Level(new Level(ofBatter))), ("limit", NumberWords.Level(new Level(batter.Value))));
+        }
+
+        var ofFlour = flours > Grams.None ? line.Grams / flours * 100 : 0;
+        return usage.MaximumOfFlour is { } flour && ofFlour > flour.Value
+            ? Phrases.Say(
+                "caution-above-flour", ("ingredient", line.Ingredient.Name), ("value", NumberWords.Level(new Level(ofFlour))), ("limit", NumberWords.Level(new Level(flour.Value))))
+            : null;
     }
 
     private static IEnumerable<string> If(bool holds, Func<string> caution) => holds ? [caution()] : [];
@@ -61,6 +101,6 @@ public sealed record CautionList(Pantry Pantry, Phrases Phrases)
     private List<string> Names(IEnumerable<string> allergens) =>
     [
         .. allergens.Distinct().Order(StringComparer.Ordinal)
-            .Select(id => Pantry.Allergens.First(allergen => allergen.Id == id).Name),
+            .Select(id => Bakehouse.Pantry.Allergens.First(allergen => allergen.Id == id).Name),
     ];
 }

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Kitchen.Wording;
 using SwapSolver.Solving.Models;
 using SwapSolver.Solving.Wishes;
@@ -14,6 +16,8 @@ namespace SwapSolver.Solving.Answers;
 public sealed record ConflictSearch(FormulaSolve Solve, Phrases Phrases)
 {
     private const string NewIngredients = "new-ingredients";
+
+    private const string WholeEggs = "whole-eggs";
 
     /// <summary>A smallest set of wishes that cannot be met together: without any one of them the rest of the set can.
     /// Found by leaving wishes away one at a time, the kitchen's defaults first, so that the caller's own remain.</summary>
@@ -33,17 +37,29 @@ public sealed record ConflictSearch(FormulaSolve Solve, Phrases Phrases)
         return new FoundConflict([.. fighting.Select(wish => Describe(problem, wish, clock, cancel))], endedEarly || clock.IsOver);
     }
 
-    /// <summary>The formula that misses the bands by least, what is to be left out being left out; null where not found.</summary>
-    public Formula? Nearest(FormulaProblem problem, Deadline clock, CancellationToken cancel) =>
-        Solve.Run(
-            problem with { MayGiveWay = [.. problem.Holds.Where(hold => hold.LeftOut is null).Select(hold => hold.Id)] },
-            clock,
-            cancel).Formula;
+    /// <summary>The formula that misses the wishes by least, what is to be left out being left out; null where not found.
+    /// More new ingredients give way first, then the bands of the crumb, and the fill of the tin last.</summary>
+    public Formula? Nearest(FormulaProblem problem, Deadline clock, CancellationToken cancel)
+    {
+        var bands = problem.Holds.Where(hold => hold.LeftOut is null).ToList();
+        FormulaProblem[] tries =
+        [
+            Without(problem, NewIngredients),
+            problem with { MayGiveWay = [.. bands.Where(hold => hold.Balance is not BatterMass).Select(hold => hold.Id)] },
+            problem with { MayGiveWay = [.. bands.Select(hold => hold.Id)] },
+        ];
+        return tries.Select(one => Solve.Run(one, clock, cancel).Formula).FirstOrDefault(formula => formula is not null);
+    }
 
     private (List<string> Fighting, bool EndedEarly) Fighting(
         FormulaProblem problem, Func<Hold, bool> isWish, Deadline clock, CancellationToken cancel)
     {
         var wishes = problem.Holds.Where(isWish).OrderBy(hold => hold.FromCaller).Select(hold => hold.Id).Prepend(NewIngredients).Distinct();
+        if (problem.Start.Lines.Any(line => !line.Ingredient.CountedUnits.IsEmpty) && !problem.Habits.WeighedEgg)
+        {
+            wishes = wishes.Prepend(WholeEggs);
+        }
+
         var left = problem;
         var fighting = new List<string>();
         var endedEarly = false;
@@ -65,16 +81,24 @@ public sealed record ConflictSearch(FormulaSolve Solve, Phrases Phrases)
         return (fighting, endedEarly);
     }
 
-    private static FormulaProblem Without(FormulaProblem problem, string wish) => wish == NewIngredients
-        ? problem with { Habits = problem.Habits with { NewIngredients = problem.Candidates.Length } }
-        : problem with { Holds = problem.Holds.RemoveAll(hold => hold.Id == wish) };
+    private static FormulaProblem Without(FormulaProblem problem, string wish) => wish switch
+    {
+        NewIngredients => problem with { Habits = problem.Habits with { NewIngredients = problem.Candidates.Length } },
+        WholeEggs => problem with { Habits = problem.Habits with { WeighedEgg = true } },
+        _ => problem with { Holds = problem.Holds.RemoveAll(hold => hold.Id == wish) },
+    };
 
     private Conflict Describe(FormulaProblem problem, string wish, Deadline clock, CancellationToken cancel)
     {
         if (wish == NewIngredients)
         {
-            var count = problem.Habits.NewIngredients.ToString(System.Globalization.CultureInfo.InvariantCulture);
-            return new Conflict(wish, null, Phrases.Say("conflict-new-ingredients", ("count", count)));
+            return DescribeNewIngredients(problem, clock, cancel);
+        }
+
+        if (wish == WholeEggs)
+        {
+            var doesIt = Solve.CanBeMet(Without(problem, wish), clock, cancel) == Outcome.Optimal;
+            return new Conflict(wish, null, Phrases.Say(doesIt ? "conflict-whole-eggs" : "conflict-whole-eggs-not-enough"));
         }
 
         var hold = problem.Holds.First(one => one.Id == wish);
@@ -92,6 +116,15 @@ public sealed record ConflictSearch(FormulaSolve Solve, Phrases Phrases)
         return relaxed is not null && hold.Balance.Read(relaxed, problem.Reference, Draws.Typical) is { } level
             ? new Conflict(wish, level, Phrases.Say("conflict-relaxed", ("wish", words), ("value", NumberWords.Enough(level, hold.Band))))
             : new Conflict(wish, null, Phrases.Say("conflict-not-enough", ("wish", words)));
+    }
+
+    private Conflict DescribeNewIngredients(FormulaProblem problem, Deadline clock, CancellationToken cancel)
+    {
+        var count = ("count", problem.Habits.NewIngredients.ToString(CultureInfo.InvariantCulture));
+        return Solve.Run(Without(problem, NewIngredients), clock, cancel).Formula is { } formula
+            && new Level(Recheck.NewIngredients(problem.Start, formula).Length) is var enough
+            ? new Conflict(NewIngredients, enough, Phrases.Say("conflict-new-ingredients-enough", count, ("value", NumberWords.Level(enough))))
+            : new Conflict(NewIngredients, null, Phrases.Say("conflict-new-ingredients", count));
     }
 
     private string Words(Hold hold)

@@ -59,7 +59,7 @@ public sealed record Explanation(Phrases Phrases)
         var now = formula.MassOf(ingredient);
         if (now == start)
         {
-            return Phrases.Say("reason-scaled", ("factor", Factor(problem)));
+            return Scaled(problem);
         }
 
         var undone = Undone(formula, ingredient, start);
@@ -78,17 +78,19 @@ public sealed record Explanation(Phrases Phrases)
         }
 
         var why = missed.Count == 0 ? Phrases.Say("reason-new-closer") : Phrases.Say("reason-new", ("missed", all));
-        var gone = StandsInFor(problem, ingredient);
-        return gone.Length == 0 ? why : Phrases.Say("reason-in-place", ("gone", gone), ("why", why));
-    }
-
-    /// <summary>What was left out and did the same in the bowl; where nothing did, all that was left out.</summary>
-    private static string StandsInFor(FormulaProblem problem, Ingredient ingredient)
-    {
         var gone = problem.Start.Lines.Select(line => line.Ingredient).Where(problem.IsLeftOut).Distinct().ToList();
         var same = gone.Where(other => other.Role == ingredient.Role).ToList();
-        return Kitchen.Wording.Phrases.List((same.Count > 0 ? same : gone).Select(other => other.Name));
+        return (same.Count, gone.Count) switch
+        {
+            // A flour for a flour explains itself.
+            ( > 0, _) => Phrases.Say("reason-takes-place", ("gone", NamesOf(same))),
+            (_, > 0) => Phrases.Say("reason-in-place", ("gone", NamesOf(gone)), ("why", why)),
+            _ => why,
+        };
     }
+
+    private static string NamesOf(IEnumerable<Ingredient> ingredients) =>
+        Kitchen.Wording.Phrases.List(ingredients.Select(ingredient => ingredient.Name));
 
     /// <summary>How far a reading lies outside its band, relative to the end that it misses. The rules of the crumb come
     /// before those of mere mass.</summary>
@@ -107,13 +109,22 @@ public sealed record Explanation(Phrases Phrases)
         var (value, limit) = NumberWords.Apart(level, (isLow ? hold.Band.Low : hold.Band.High)!.Value);
         return Phrases.Say(
             isLow ? "missed-low" : "missed-high",
+            ("meaning", isLow ? hold.Balance.Settings.BelowMeans : hold.Balance.Settings.AboveMeans),
             ("balance", hold.Balance.Settings.Title),
             ("value", value),
             ("limit", limit));
     }
 
-    private static string Factor(FormulaProblem problem) =>
-        NumberWords.Level(new Level(problem.Reference.BatterMass / (problem.ScaledFrom ?? problem.Reference).BatterMass));
+    private string Scaled(FormulaProblem problem)
+    {
+        var factor = new Level(problem.Reference.BatterMass / (problem.ScaledFrom ?? problem.Reference).BatterMass);
+        return factor.Value switch
+        {
+            > 1.0005 => Phrases.Say("reason-grows", ("factor", NumberWords.Level(factor))),
+            < 0.9995 => Phrases.Say("reason-shrinks", ("factor", NumberWords.Level(factor))),
+            _ => Phrases.Say("reason-stays"),
+        };
+    }
 
     private static Formula Undone(Formula formula, Ingredient ingredient, Grams start)
     {

@@ -39,6 +39,9 @@ public sealed record FormulaProblem(
     /// <summary>Whether a fat or liquid line keeps, by itself, the room that its role has. Loosened only where nothing fits.</summary>
     public bool LinesKeepTheirRoom { get; init; } = true;
 
+    /// <summary>Whether a line of the start that is above its usage must come down to it; else it may stay as it was.</summary>
+    public bool UsageBinds { get; init; }
+
     /// <summary>Wishes that may give way at a price, to find the nearest formula; none in an ordinary solve.</summary>
     public ImmutableHashSet<string> MayGiveWay { get; init; } = [];
 

@@ -24,6 +24,7 @@ internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, 
         {
             lines.Add(problem.Fixed.TryGetValue(line.Ingredient, out var grams)
                 ? AddFixed(line.Ingredient, grams, isNew: false)
+                : room.StaysAsItIs(line) ? AddFixed(line.Ingredient, line.Grams, isNew: false)
                 : AddKept(line));
         }
 
@@ -53,10 +54,11 @@ internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, 
         var grams = AddGrams(line.Ingredient, line.Size, low, high, isNew: false);
         var changed = builder.Choice($"changed_{line.Ingredient.Id}", Weights.ChangedLine);
         var moved = Weights.BatterMoved / problem.Reference.BatterMass.Value;
-        var more = builder.Column($"more_{line.Ingredient.Id}", 0, high - before, moved);
+        var growth = Math.Max(0, high - before);
+        var more = builder.Column($"more_{line.Ingredient.Id}", 0, growth, moved);
         var less = builder.Column($"less_{line.Ingredient.Id}", 0, before, moved);
         builder.Row($"move_{line.Ingredient.Id}", [new(grams.Column, grams.GramsPerUnit), new(more, -1), new(less, 1)], before, before);
-        builder.Row($"more_{line.Ingredient.Id}", [new(more, 1), new(changed, before - high)], double.NegativeInfinity, 0);
+        builder.Row($"more_{line.Ingredient.Id}", [new(more, 1), new(changed, -growth)], double.NegativeInfinity, 0);
         builder.Row($"less_{line.Ingredient.Id}", [new(less, 1), new(changed, -before)], double.NegativeInfinity, 0);
         var least = Math.Min(line.Ingredient.Usage.SensibleMinimum.Value, before);
         if (low == 0 && least > 0)
@@ -77,7 +79,7 @@ internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, 
         foreach (var ingredient in problem.Candidates)
         {
             var (least, most) = room.OfNew(ingredient);
-            if (most < least || problem.Fixed.ContainsKey(ingredient))
+            if (most < least || problem.Fixed.ContainsKey(ingredient) || problem.IsLeftOut(ingredient))
             {
                 continue;
             }
@@ -99,7 +101,7 @@ internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, 
         foreach (var found in problem.Found)
         {
             // At least one of the earlier answer's new ingredients must be missing now.
-            builder.Row("found", found.Select(ingredient => new Term(choices[ingredient], 1)), 0, found.Length - 1);
+            builder.Row("found", found.Where(choices.ContainsKey).Select(ingredient => new Term(choices[ingredient], 1)), 0, found.Length - 1);
         }
     }
 

@@ -14,9 +14,8 @@ internal sealed class Room(FormulaProblem problem)
     /// <summary>Share of itself that a line keeps at the least [1]; common practice, no source.</summary>
     private const double LeastOfALine = 0.5;
 
-    /// <summary>Times itself that a line of flavour, salt or yeast may grow to, whatever its role may [1]; common practice,
-    /// no source.</summary>
-    private const double MostOfASeasoning = 1.35;
+    /// <summary>Share of the batter below which a flavour is a seasoning and not a food [1]; common practice, no source.</summary>
+    private const double MostOfASeasoning = 0.02;
 
     private readonly double batter = problem.Reference.BatterMass.Value;
 
@@ -34,12 +33,9 @@ internal sealed class Room(FormulaProblem problem)
             most = Math.Min(most, high.Value * problem.Reference.MassOf(line.Ingredient).Value);
         }
 
-        if (line.Ingredient.Role is Role.Flavour or Role.Salt or Role.Yeast)
-        {
-            most = Math.Min(most, before * MostOfASeasoning);
-        }
-
-        return (Least(line), Math.Max(most, before));
+        return problem.UsageBinds && before > UsageMost(line.Ingredient)
+            ? (0, UsageMost(line.Ingredient))
+            : (Least(line), Math.Max(most, before));
     }
 
     /// <summary>Least and most grams of a new line, where it is in the bowl at all.</summary>
@@ -54,6 +50,22 @@ internal sealed class Room(FormulaProblem problem)
             : Math.Max(
                 Math.Min(line.Ingredient.Usage.SensibleMinimum.Value, line.Grams.Value),
                 line.Grams.Value * LeastOfALine);
+
+    /// <summary>Whether a line is no ballast to hit a band with: salt, yeast and spice season the loaf, and sweetness is
+    /// a matter of taste. They move only where a wish is about them.</summary>
+    public bool StaysAsItIs(Line line) => line.Ingredient.Role switch
+    {
+        Role.Salt => !problem.Holds.Any(hold => hold.FromCaller && hold.Balance is Salt),
+        Role.Yeast => true,
+        Role.Flavour => line.Grams.Value < MostOfASeasoning * batter,
+        Role.Sweetener => !SweetnessIsAsked(line.Ingredient),
+        _ => false,
+    };
+
+    private bool SweetnessIsAsked(Ingredient sweetener) =>
+        problem.Start.Lines.Any(other => other.Ingredient.Role == Role.Sweetener && problem.IsLeftOut(other.Ingredient))
+        || (problem.NetCarbohydrate.Numerator(sweetener.Typical).Value > 0
+            && problem.Holds.Any(hold => hold.FromCaller && hold.Balance is NetCarbohydrate));
 
     private double UsageMost(Ingredient ingredient)
     {

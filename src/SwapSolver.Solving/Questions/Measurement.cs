@@ -27,7 +27,7 @@ public sealed record Measurement(Formula Formula)
             ? search.Best(Formula, [new Way(Repair(bakehouse, reference, holds), 0, [])], clock, cancel)
             : (null, false);
         return new MeasuredFormula(
-            readings, new CautionList(bakehouse.Pantry, bakehouse.Phrases).Of(Formula), repair.Answer, repair.EndedEarly);
+            readings, new CautionList(bakehouse).Of(Formula), repair.Answer, repair.EndedEarly);
     }
 
     /// <summary>The holds with leavening held to its fixed band: judged by itself, a loaf that leaves soda over is not
@@ -38,14 +38,23 @@ public sealed record Measurement(Formula Formula)
         new Hold(balances.Leavening.Id, balances.Leavening, balances.Leavening.Settings.Fixed, FromCaller: false),
     ];
 
-    private static FormulaProblem Repair(Bakehouse bakehouse, Formula reference, ImmutableArray<Hold> holds) => new(
-        reference,
-        reference,
-        holds,
-        bakehouse.Balances.Anchored,
-        bakehouse.Balances.NetCarbohydrate,
-        new Candidates(bakehouse.Pantry, bakehouse.Balances.NetCarbohydrate).For(reference, holds, Role.Acid, Role.Liquid),
-        Habits.Usual);
+    private static FormulaProblem Repair(Bakehouse bakehouse, Formula reference, ImmutableArray<Hold> holds)
+    {
+        // So much soda that no loaf bears it says nothing of how much gas the loaf should have.
+        var isAboveUsage = reference.Lines.Any(line => line.Ingredient.Typical[Fact.Base] > 0
+            && line.Ingredient.Usage.MaximumOfBatter is { } most && line.Grams > reference.BatterMass * most.Share);
+        return new FormulaProblem(
+            reference,
+            reference,
+            isAboveUsage ? holds.RemoveAll(hold => hold.Balance is Gas) : holds,
+            bakehouse.Balances.Anchored,
+            bakehouse.Balances.NetCarbohydrate,
+            new Candidates(bakehouse.Pantry, bakehouse.Balances.NetCarbohydrate).For(reference, holds, Role.Acid, Role.Liquid),
+            Habits.Usual)
+        {
+            UsageBinds = isAboveUsage,
+        };
+    }
 }
 
 /// <summary>What was measured of a formula.</summary>

@@ -32,7 +32,7 @@ public sealed record Resize(
         ImmutableArray<string> notes = [search.Bakehouse.Phrases.Say("note-slices", ("slices", slices))];
         if (!Wishes.IsEmpty)
         {
-            var limited = Problem(search.Bakehouse, Role.Flour, Role.Sweetener, Role.Egg, Role.Liquid, Role.Gel);
+            var limited = Problem(search.Bakehouse, [Role.Flour, Role.Egg, Role.Liquid, Role.Gel, .. Variant.SweetenerOf(Formula)]);
             return search.Find(Formula, [new Way(limited, 0, notes)], clock, cancel);
         }
 

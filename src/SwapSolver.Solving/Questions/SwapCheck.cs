@@ -24,25 +24,33 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Immu
         var bakehouse = search.Bakehouse;
         var reference = Formula.Merged();
         var swapped = Swapped(reference);
-        var holds = Holds(bakehouse.Balances, reference, swapped);
+        var holds = Holds(bakehouse.Balances, reference);
         var samples = new FactSamples(reference.Lines.Concat(swapped.Lines).Select(line => line.Ingredient));
         var held = holds.Select(hold => hold.Balance).Where(balance => balance is not LeftOut);
         var readings = Readings.Of(bakehouse.Balances.Ratios.Union(held), holds, swapped, reference, samples);
         var words = new SwapWords(bakehouse.Phrases, Swaps);
-        var cautions = new CautionList(bakehouse.Pantry, bakehouse.Phrases).Of(reference, swapped, []);
+        var list = new CautionList(bakehouse);
+        string Rise(Formula formula) => list.NetCarbohydrateRise(reference, formula) ?? string.Empty;
+        ImmutableArray<string> Cautions(Formula formula) => list.Of(reference, formula, []);
+        var chance = samples.ChanceOfBalance(holds, reference, swapped);
         var missed = readings.Where(reading => reading.Standing != Standing.Inside).ToImmutableArray();
         if (missed.IsEmpty)
         {
-            return new SwapVerdict(Verdict.Balances, swapped, readings, null, [], words.Yes(), cautions, [], EndedEarly: false);
+            return new SwapVerdict(
+                Verdict.Balances, swapped, readings, null, [], words.Yes(chance, Rise(swapped)), Cautions(swapped), [], EndedEarly: false);
         }
 
-        var repairs = new SwapRepairs(bakehouse, reference, swapped, Swaps, holds, Habits);
+        // A repair of the leavening aims at the fixed band, not at what the reference left over.
+        var aim = missed.Any(reading => reading.Balance == bakehouse.Balances.Leavening)
+            ? Measurement.StrictLeavening(bakehouse.Balances, holds)
+            : holds;
+        var repairs = new SwapRepairs(bakehouse, reference, swapped, Swaps, aim, Habits);
         var reasons = words.Reasons(missed);
         var kept = search.Best(Formula, repairs.WithThisDose(), clock, cancel);
         if (kept.Answer is { } repair && !PutsBackWhatWasLeftOut(repair, swapped))
         {
             return new SwapVerdict(
-                Verdict.BalancesWithRepair, swapped, readings, repair, reasons, words.YesIf(repair), cautions, [], kept.EndedEarly);
+                Verdict.BalancesWithRepair, swapped, readings, repair, reasons, words.YesIf(repair, Rise(repair.Formula)), Cautions(repair.Formula), [], kept.EndedEarly);
         }
 
         var instead = search.Best(Formula, repairs.WithAnyDose(), clock, cancel);
@@ -56,7 +64,7 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Immu
             instead.Answer,
             reasons,
             words.No(reasons, instead.Answer),
-            cautions,
+            Cautions(instead.Answer?.Formula ?? swapped),
             none?.Conflict ?? [],
             kept.EndedEarly || instead.EndedEarly || none?.EndedEarly == true);
     }
@@ -82,17 +90,15 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Immu
         return reference with { Lines = [.. lines] };
     }
 
-    /// <summary>What the swapped formula must keep. Leavening is held to its fixed band as soon as the swap touches what
-    /// leavens; a swap that leaves it alone is not blamed for what the reference does.</summary>
-    private ImmutableArray<Hold> Holds(BalanceList balances, Formula reference, Formula swapped)
+    /// <summary>What the swapped formula must keep: a swap is not blamed for what the reference does, as long as it makes
+    /// nothing worse. Where the dose of an ingredient itself is asked about, leavening is held to its fixed band.</summary>
+    private ImmutableArray<Hold> Holds(BalanceList balances, Formula reference)
     {
         var leftOut = Swaps
             .Where(swap => Swaps.All(other => !swap.From.Equals(other.To)))
             .Select(swap => LeavingOut.BySwap(swap.From));
         var holds = HoldList.WithRoomForWater(HoldList.Around(balances, reference, [.. leftOut, .. Wishes]), reference);
-        var touches = Swaps.Any(swap => Leavens(swap.From) || (swap.To is { } to && Leavens(to)))
-            || balances.Leavening.Read(reference, reference, Draws.Typical) != balances.Leavening.Read(swapped, reference, Draws.Typical);
-        return touches ? Measurement.StrictLeavening(balances, holds) : holds;
+        return Swaps.Any(swap => swap.From.Equals(swap.To)) ? Measurement.StrictLeavening(balances, holds) : holds;
     }
 
     /// <summary>Whether something was to be left out, and the repair brings the same back by way of another line: that is

@@ -32,7 +32,7 @@ internal sealed class SwapRepairs(
             && !holds.Any(hold => hold.LeftOut is { } rule && rule.Carries(found))
             ? ImmutableArray.Create(found)
             : [];
-        var strict = Problem(swapped, water) with { Fixed = doses, Habits = habits with { NewIngredients = 1 } };
+        var strict = Problem(swapped, [.. water, .. AcidsForSoda()]) with { Fixed = doses, Habits = habits with { NewIngredients = 1 } };
         return [new Way(strict, 0, []), new Way(strict with { LinesKeepTheirRoom = false }, Weights.RoomOutgrown, [])];
     }
 
@@ -40,23 +40,43 @@ internal sealed class SwapRepairs(
     public ImmutableArray<Way> WithAnyDose()
     {
         var candidates = new Candidates(bakehouse.Pantry, bakehouse.Balances.NetCarbohydrate)
-            .For(reference, holds, Role.Acid, Role.Liquid);
+            .For(reference, holds, Role.Acid, Role.Liquid)
+            .RemoveAll(BringsBackWhatWentOut);
         var wanted = swaps
             .Select(swap => swap.To)
             .OfType<Ingredient>()
             .Where(ingredient => reference.MassOf(ingredient) == Grams.None)
             .ToImmutableHashSet();
-        var asked = Problem(reference, [.. wanted]) with
+        var acids = AcidsForSoda();
+        var asked = Problem(reference, [.. wanted, .. acids.Where(acid => !wanted.Contains(acid))]) with
         {
             LinesKeepTheirRoom = false,
             Required = wanted,
-            Habits = habits with { NewIngredients = Math.Max(wanted.Count, habits.NewIngredients) },
+            Habits = habits with { NewIngredients = wanted.Count + (acids.IsEmpty ? 0 : 1) },
         };
         var free = Problem(reference, candidates) with { LinesKeepTheirRoom = false };
         return wanted.IsEmpty
             ? [new Way(free, 0, [])]
             : [new Way(asked, 0, []), new Way(free, Weights.OtherThanAsked, [])];
     }
+
+    /// <summary>Where soda comes in, acid must come with it.</summary>
+    private ImmutableArray<Ingredient> AcidsForSoda() => swaps.Any(swap => swap.To?.Role == Role.Base)
+        ? [.. bakehouse.Pantry.Ingredients.Where(ingredient =>
+            ingredient.Role == Role.Acid && ingredient.Usage.Offered && swapped.MassOf(ingredient) == Grams.None && !BringsBackWhatWentOut(ingredient))]
+        : [];
+
+    /// <summary>Whoever swaps an egg away wants no egg white in its place: what shares an allergen or a group with what
+    /// goes out is not proposed, unless what the reader asks to bring in shares it too.</summary>
+    private bool BringsBackWhatWentOut(Ingredient ingredient)
+    {
+        var broughtByWish = swaps.Select(swap => swap.To).OfType<Ingredient>().SelectMany(KindsOf).ToHashSet();
+        var gone = swaps.SelectMany(swap => KindsOf(swap.From)).Where(kind => !broughtByWish.Contains(kind));
+        return KindsOf(ingredient).Intersect(gone).Any();
+    }
+
+    private static IEnumerable<string> KindsOf(Ingredient ingredient) =>
+        ingredient.Allergens.Us.Union(ingredient.Allergens.Eu).Union(ingredient.Groups);
 
     private FormulaProblem Problem(Formula start, ImmutableArray<Ingredient> candidates) => new(
         reference,

@@ -9,12 +9,22 @@ namespace SwapSolver.Solving.Questions;
 /// <summary>The words that a check is answered with.</summary>
 internal sealed record SwapWords(Phrases Phrases, ImmutableArray<Swap> Swaps)
 {
+    /// <summary>Chance below which a 'yes' says that it is one on paper [1].</summary>
+    private const double EvenChance = 0.5;
+
     /// <summary>The swap balances.</summary>
-    public string Yes() => Phrases.Say("reply-balances", ("swap", Proposal));
+    /// <param name="chance">Share of sampled facts in which it does.</param>
+    /// <param name="besides">What a reader should know besides; may be empty.</param>
+    public string Yes(double chance, string besides) =>
+        Sentences(Phrases.Say("reply-balances", ("swap", Proposal)), Unsure(chance), besides);
 
     /// <summary>The swap balances if other lines move.</summary>
-    public string YesIf(Answer repair) =>
-        Phrases.Say("reply-with-repair", ("swap", Proposal), ("changes", Changes(repair, apartFromSwap: true)));
+    /// <param name="repair">What moves.</param>
+    /// <param name="besides">What a reader should know besides; may be empty.</param>
+    public string YesIf(Answer repair, string besides) => Sentences(
+        Phrases.Say("reply-with-repair", ("swap", Proposal), ("changes", Changes(repair, apartFromSwap: true))),
+        Unsure(repair.ChanceOfBalance),
+        besides);
 
     /// <summary>The swap does not balance.</summary>
     public string No(ImmutableArray<string> reasons, Answer? instead)
@@ -40,6 +50,13 @@ internal sealed record SwapWords(Phrases Phrases, ImmutableArray<Swap> Swaps)
                 ("meaning", reading.Meaning));
         }),
     ];
+
+    private static string Sentences(params IEnumerable<string> sentences) =>
+        string.Join(' ', sentences.Where(sentence => sentence.Length > 0));
+
+    private string Unsure(double chance) => chance >= EvenChance
+        ? string.Empty
+        : Phrases.Say("reply-unsure", ("count", Math.Round(chance * 100).ToString(System.Globalization.CultureInfo.InvariantCulture)));
 
     private static bool IsLow(Reading reading) => reading.Standing == Standing.Below;
 

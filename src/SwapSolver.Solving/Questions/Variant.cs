@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Kitchen.Wording;
 using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Models;
@@ -40,6 +41,10 @@ public sealed record Variant(Formula Formula, ImmutableArray<Hold> Wishes, Habit
             cancel);
     }
 
+    /// <summary>A loaf without sweetener is given none to keep a limit with.</summary>
+    internal static Role[] SweetenerOf(Formula formula) =>
+        formula.MassOf(Role.Sweetener) > Grams.None ? [Role.Sweetener] : [];
+
     /// <summary>The name of a variant says what it does without: a nut-free hazelnut loaf is not to be taken for the other.</summary>
     private string Named(Phrases phrases, Formula formula)
     {
@@ -56,7 +61,7 @@ public sealed record Variant(Formula Formula, ImmutableArray<Hold> Wishes, Habit
         var reference = merged with { DisplayName = Named(bakehouse.Phrases, merged) };
         var holds = HoldList.Around(bakehouse.Balances, reference, Wishes);
         var limits = Wishes.Any(wish => wish.LeftOut is null);
-        Role[] further = limits ? [Role.Flour, Role.Sweetener, Role.Liquid, Role.Gel] : [];
+        Role[] further = limits ? [Role.Flour, Role.Liquid, Role.Gel, .. SweetenerOf(reference)] : [];
         return new FormulaProblem(
             reference,
             reference,

@@ -21,7 +21,8 @@ public sealed record Candidates(Pantry Pantry, NetCarbohydrate NetCarbohydrate)
     private const double MoistWater = 0.7;
 
     /// <summary>Ingredients that can do the work of what is left out, and never undo what the reference is: gluten
-    /// free, vegan and vegetarian formulas stay so.</summary>
+    /// free, vegan and vegetarian formulas stay so. Those that a wish leaves out are among them: the model keeps them
+    /// out for as long as the wish holds, and a search for conflicts may drop the wish.</summary>
     /// <param name="reference">The formula that is known to work.</param>
     /// <param name="holds">What the answer must keep.</param>
     /// <param name="roles">Further roles to look in.</param>
@@ -42,7 +43,6 @@ public sealed record Candidates(Pantry Pantry, NetCarbohydrate NetCarbohydrate)
                 (ingredient.Usage.Offered || gone.Any(other => other.Groups.Intersect(ingredient.Groups).Any()))
                 && (wanted.Contains(ingredient.Role) || (eggIsGone && (Sets(ingredient) || IsMoistFood(ingredient))))
                 && reference.MassOf(ingredient) == Grams.None
-                && !leftOut.Any(rule => rule.Carries(ingredient))
                 && KeepsWhatTheReferenceIs(flours, ingredient)
                 && (ingredient.Role != Role.Flour || NetCarbohydrate.Numerator(ingredient.Typical).Value <= mostCarbohydrate)),
         ];

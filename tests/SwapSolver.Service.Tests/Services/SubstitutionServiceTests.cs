@@ -90,7 +90,18 @@ public sealed class SubstitutionServiceTests(OpenKitchen kitchen)
         Assert.All(response.Conflict, conflict => Assert.NotEmpty(conflict.Words));
         Assert.NotNull(response.Nearest);
         Assert.DoesNotContain(response.Nearest.Formula.Lines, line => line.Ingredient == "ingredients/egg-whole");
-        Assert.Contains(response.Nearest.Readings, reading => reading.Standing != Reading.Types.Standing.Inside);
+        // The nearest gives way on what costs least: a new ingredient, not a band of the crumb.
+        Assert.Contains(response.Nearest.Changes, change => change.BeforeGrams == 0);
+        Assert.All(response.Nearest.Readings, reading => Assert.Equal(Reading.Types.Standing.Inside, reading.Standing));
+    }
+
+    [Fact]
+    public async Task A_cap_that_no_loaf_keeps_has_a_nearest_formula_that_misses_it()
+    {
+        var habits = new Habits { Limits = { new ReadingLimit { Balance = "net-carbohydrate", High = 0.05 } } };
+        var response = await kitchen.Service.Substitutions.VaryFormulaAsync(new VaryFormulaRequest { Formula = Bakes.Hazelnut, Habits = habits });
+        Assert.Empty(response.Answers);
+        Assert.Contains(response.Nearest.Readings, reading => reading is { Balance: "net-carbohydrate", Standing: Reading.Types.Standing.Above });
     }
 
     [Fact]

@@ -6,7 +6,7 @@ namespace SwapSolver.Solving.Tests.Answers;
 
 public sealed class CautionListTests
 {
-    private static readonly CautionList Cautions = new(TestKitchen.Bakehouse.Pantry, TestKitchen.Bakehouse.Phrases);
+    private static readonly CautionList Cautions = new(TestKitchen.Bakehouse);
 
     private static string Of(Formula formula) => string.Join('\n', Cautions.Of(formula));
 

@@ -113,6 +113,7 @@ public sealed class ConflictSearchTests(ITestOutputHelper output)
         Holds = [.. problem.Holds.Where(hold => wishes.Contains(hold.Id) || (!hold.FromCaller && hold.Balance is RoleMass or BatterMass))],
         Habits = problem.Habits with
         {
+            WeighedEgg = !wishes.Contains("whole-eggs"),
             NewIngredients = wishes.Contains(NewIngredients) ? problem.Habits.NewIngredients : problem.Candidates.Length,
         },
     };

@@ -80,10 +80,6 @@ public sealed class FactSamplesTests
         Assert.Equal(0, Chance(Loaf.Walnut, Loaf.Walnut with { Lines = [.. Loaf.Walnut.Lines.Where(line => line.Ingredient.Id != "water")] }));
 
     [Fact]
-    public void Every_answer_has_a_chance_between_none_and_sure() =>
-        Assert.All(BakedQuestions.Answers, baked => Assert.InRange(baked.Answer.ChanceOfBalance, 0, 1));
-
-    [Fact]
     public void The_spread_of_a_reading_holds_nine_bags_in_ten()
     {
         // Fat of pure walnut meal, typical 65.21: by batter it is the fact itself, drawn evenly on each side.

@@ -48,6 +48,11 @@ public sealed record Gas(BalanceSettings Settings) : Balance(Settings)
             : new Level((Least(FromSoda, formula, draw) + Least(FromYeast, formula, draw)) / batter);
     }
 
+    /// <summary>Around the reference's own reading; open where the reference gives no gas, for then something other than
+    /// gas raises it, or nothing does.</summary>
+    public override Band Band(Formula reference, Draw draw) =>
+        Read(reference, reference, draw) is { Value: > 0 } ? base.Band(reference, draw) : Balances.Band.Open;
+
     /// <summary>The terms that are smaller in the reference.</summary>
     public override Func<FactSheet, PerGram> Anchor(Formula reference, Draw draw)
     {
