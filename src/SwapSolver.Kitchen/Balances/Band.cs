@@ -39,16 +39,3 @@ public sealed record Band(Level? Low, Level? High)
         Low is { } low && other.Low is { } otherLow ? new Level(Math.Max(low.Value, otherLow.Value)) : Low ?? other.Low,
         High is { } high && other.High is { } otherHigh ? new Level(Math.Min(high.Value, otherHigh.Value)) : High ?? other.High);
 }
-
-/// <summary>Where a level stands against a band.</summary>
-public enum Standing
-{
-    /// <summary>Within, ends included.</summary>
-    Inside,
-
-    /// <summary>Too low.</summary>
-    Below,
-
-    /// <summary>Too high.</summary>
-    Above,
-}

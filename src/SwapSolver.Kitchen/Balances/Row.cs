@@ -3,16 +3,6 @@ using SwapSolver.Kitchen.Quantities;
 
 namespace SwapSolver.Kitchen.Balances;
 
-/// <summary>Which side of a band a row holds.</summary>
-public enum Side
-{
-    /// <summary>The floor: the reading is not below the low end.</summary>
-    Low,
-
-    /// <summary>The ceiling: the reading is not above the high end.</summary>
-    High,
-}
-
 /// <summary>One linear row over the grams x: <c>sum coefficient(i) x_i &gt;= least</c>.</summary>
 /// <param name="Balance">Id of the balance that asks for it.</param>
 /// <param name="Side">The side of the band that it holds.</param>

@@ -18,9 +18,3 @@ public sealed record Allergens(
     /// <summary>Whether the ingredient carries the allergen by either list.</summary>
     public bool Carries(string allergen) => Us.Contains(allergen) || Eu.Contains(allergen);
 }
-
-/// <summary>Who can eat an ingredient, by its nature.</summary>
-/// <param name="Vegan">Nothing from animals.</param>
-/// <param name="Vegetarian">No meat, fish or gelatine.</param>
-/// <param name="GlutenFree">No gluten grain.</param>
-public sealed record Suits(bool Vegan, bool Vegetarian, bool GlutenFree);

@@ -42,14 +42,3 @@ public sealed class FactSheet
         return new FactSheet(ingredient, values.MoveToImmutable());
     }
 }
-
-/// <summary>Which sheet of an ingredient is looked at.</summary>
-/// <param name="ingredient">The ingredient.</param>
-public delegate FactSheet Draw(Ingredient ingredient);
-
-/// <summary>The draws that need no sampling.</summary>
-public static class Draws
-{
-    /// <summary>Every fact at its typical value.</summary>
-    public static readonly Draw Typical = static ingredient => ingredient.Typical;
-}

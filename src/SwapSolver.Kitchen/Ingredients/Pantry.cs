@@ -37,16 +37,3 @@ public sealed class Pantry
     /// <summary>Finds an ingredient by its id.</summary>
     public bool TryGet(string id, [NotNullWhen(true)] out Ingredient? ingredient) => byId.TryGetValue(id, out ingredient);
 }
-
-/// <summary>An allergen of a list.</summary>
-/// <param name="Id">Its id, as <c>tree-nuts</c>.</param>
-/// <param name="Name">Its name for a sentence.</param>
-/// <param name="Also">Other words that mean it.</param>
-/// <param name="Lists">The lists that name it: <c>us</c>, <c>eu</c> or both.</param>
-public sealed record AllergenName(string Id, string Name, ImmutableArray<string> Also, ImmutableArray<string> Lists);
-
-/// <summary>A group of ingredients.</summary>
-/// <param name="Id">Its id, as <c>seeds</c>.</param>
-/// <param name="Name">Its name for a sentence.</param>
-/// <param name="Also">Other words that mean it.</param>
-public sealed record GroupName(string Id, string Name, ImmutableArray<string> Also);

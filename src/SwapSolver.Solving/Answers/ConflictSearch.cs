@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
@@ -140,8 +139,3 @@ public sealed record ConflictSearch(FormulaSolve Solve, Phrases Phrases)
         };
     }
 }
-
-/// <summary>The wishes that fight each other.</summary>
-/// <param name="Wishes">The wishes.</param>
-/// <param name="EndedEarly">Whether the time ran out before the set was proven smallest.</param>
-public sealed record FoundConflict(ImmutableArray<Conflict> Wishes, bool EndedEarly);

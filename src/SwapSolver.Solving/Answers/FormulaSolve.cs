@@ -1,4 +1,3 @@
-using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Solving.Models;
 
 namespace SwapSolver.Solving.Answers;
@@ -51,29 +50,4 @@ public sealed record FormulaSolve(ISolver Solver)
         return new FoundFormula(
             solution.Outcome, solution.HasPoint ? model.At(problem, solution.Values) : null, solution.Objective);
     }
-}
-
-/// <summary>What a solve found.</summary>
-/// <param name="Outcome">How it ended.</param>
-/// <param name="Formula">The formula; null where there is none.</param>
-/// <param name="Objective">What the formula counts by the <see cref="Weights"/>; NaN where there is none.</param>
-public sealed record FoundFormula(Outcome Outcome, Formula? Formula, double Objective);
-
-/// <summary>Time that is left for a question.</summary>
-/// <param name="Time">The clock.</param>
-/// <param name="End">When it must be answered.</param>
-public sealed record Deadline(TimeProvider Time, DateTimeOffset End)
-{
-    /// <summary>Time left; never below a millisecond, so that a native limit is always a limit.</summary>
-    public TimeSpan Left
-    {
-        get
-        {
-            var left = End - Time.GetUtcNow();
-            return left > TimeSpan.FromMilliseconds(1) ? left : TimeSpan.FromMilliseconds(1);
-        }
-    }
-
-    /// <summary>Whether the time is over.</summary>
-    public bool IsOver => Time.GetUtcNow() >= End;
 }

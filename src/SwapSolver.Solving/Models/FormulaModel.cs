@@ -5,14 +5,6 @@ using SwapSolver.Kitchen.Quantities;
 
 namespace SwapSolver.Solving.Models;
 
-/// <summary>The grams of one ingredient in a model.</summary>
-/// <param name="Ingredient">The ingredient.</param>
-/// <param name="Column">Its column.</param>
-/// <param name="GramsPerUnit">Grams that one unit of the column stands for: 1, a scale step or one egg [g].</param>
-/// <param name="Size">The egg size where it is counted; else null.</param>
-/// <param name="IsNew">Whether the start has it not.</param>
-public sealed record LineColumn(Ingredient Ingredient, int Column, double GramsPerUnit, EggSize? Size, bool IsNew);
-
 /// <summary>A model whose columns are the grams of a formula.</summary>
 /// <param name="Model">The model.</param>
 /// <param name="Lines">The columns that are lines, those of the start first.</param>

@@ -10,32 +10,3 @@ public interface ISolver
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
     Solution Solve(Model model, TimeSpan budget, CancellationToken cancel);
 }
-
-/// <summary>How a solve ended.</summary>
-public enum Outcome
-{
-    /// <summary>The best point was found and proven best.</summary>
-    Optimal,
-
-    /// <summary>Time ran out; a point was found that keeps every row, not proven best.</summary>
-    Feasible,
-
-    /// <summary>Proven: no point keeps every row.</summary>
-    Infeasible,
-
-    /// <summary>Time ran out before any point was found.</summary>
-    OutOfTime,
-}
-
-/// <summary>What a solve found.</summary>
-/// <param name="Outcome">How it ended.</param>
-/// <param name="Values">One value a column; empty where there is no point.</param>
-/// <param name="Objective">Objective at the point; NaN where there is none.</param>
-public sealed record Solution(Outcome Outcome, IReadOnlyList<double> Values, double Objective)
-{
-    /// <summary>Whether there is a point.</summary>
-    public bool HasPoint => Outcome is Outcome.Optimal or Outcome.Feasible;
-
-    /// <summary>An end without a point.</summary>
-    public static Solution None(Outcome outcome) => new(outcome, [], double.NaN);
-}

@@ -5,19 +5,6 @@ using SwapSolver.Kitchen.Wording;
 
 namespace SwapSolver.Solving.Wishes;
 
-/// <summary>A way of eating.</summary>
-public enum Diet
-{
-    /// <summary>No meat, fish or gelatine.</summary>
-    Vegetarian,
-
-    /// <summary>Nothing from animals.</summary>
-    Vegan,
-
-    /// <summary>No milk, nor anything made of it.</summary>
-    DairyFree,
-}
-
 /// <summary>Turns words into wishes to leave something out.</summary>
 /// <param name="Pantry">The pantry with its allergens and groups.</param>
 /// <param name="Phrases">The words.</param>

@@ -31,14 +31,3 @@ public sealed record NetCarbohydrate(BalanceSettings Settings, NetCarbohydrateCo
     /// <summary>Open: a cap is the caller's to set.</summary>
     public override Band Band(Formula reference, Draw draw) => Settings.Fixed;
 }
-
-/// <summary>What a convention takes off the carbohydrate, besides fibre and organic acid.</summary>
-/// <param name="Name">The convention in words.</param>
-/// <param name="ErythritolTakenOff">Share of the erythritol [%].</param>
-/// <param name="OtherPolyolsTakenOff">Share of the other polyols [%].</param>
-/// <param name="AlluloseTakenOff">Share of the allulose [%].</param>
-public sealed record NetCarbohydrateConvention(
-    string Name,
-    Percent ErythritolTakenOff,
-    Percent OtherPolyolsTakenOff,
-    Percent AlluloseTakenOff);

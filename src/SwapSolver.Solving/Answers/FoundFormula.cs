@@ -1,0 +1,10 @@
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Solving.Models;
+
+namespace SwapSolver.Solving.Answers;
+
+/// <summary>What a solve found.</summary>
+/// <param name="Outcome">How it ended.</param>
+/// <param name="Formula">The formula; null where there is none.</param>
+/// <param name="Objective">What the formula counts by the <see cref="Weights"/>; NaN where there is none.</param>
+public sealed record FoundFormula(Outcome Outcome, Formula? Formula, double Objective);
