@@ -6,6 +6,7 @@ using Microsoft.Extensions.Diagnostics.HealthChecks;
 using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
 using SwapSolver.Data.Ingredients;
+using SwapSolver.Data.Practice;
 using SwapSolver.Data.Wording;
 using SwapSolver.OrTools;
 using SwapSolver.Service.Faults;
@@ -111,7 +112,7 @@ internal static class ServiceHost
         var folder = new DataFolder(options.DataPath);
         var sources = SourceKeys.Read(folder);
         var bakehouse = new Bakehouse(
-            PantryFiles.Read(folder, sources), BalanceFiles.Read(folder, sources), PhraseFile.Read(folder));
+            PantryFiles.Read(folder, sources), BalanceFiles.Read(folder, sources), PhraseFile.Read(folder), PracticeFile.Read(folder, sources));
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<ISolver>(new OrToolsSolver());
         services.AddSingleton(bakehouse);

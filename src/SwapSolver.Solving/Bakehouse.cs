@@ -1,5 +1,6 @@
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Practice;
 using SwapSolver.Kitchen.Wording;
 
 namespace SwapSolver.Solving;
@@ -8,4 +9,5 @@ namespace SwapSolver.Solving;
 /// <param name="Pantry">The ingredients.</param>
 /// <param name="Balances">The rules of the kitchen.</param>
 /// <param name="Phrases">The words of answers and cautions.</param>
-public sealed record Bakehouse(Pantry Pantry, BalanceList Balances, Phrases Phrases);
+/// <param name="Practice">The habits of the trade.</param>
+public sealed record Bakehouse(Pantry Pantry, BalanceList Balances, Phrases Phrases, KitchenPractice Practice);

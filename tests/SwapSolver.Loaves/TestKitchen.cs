@@ -1,6 +1,7 @@
 using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
 using SwapSolver.Data.Ingredients;
+using SwapSolver.Data.Practice;
 using SwapSolver.Data.Wording;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Solving;
@@ -25,6 +26,6 @@ public static class TestKitchen
     private static Bakehouse Open()
     {
         var sources = SourceKeys.Read(Folder);
-        return new Bakehouse(PantryFiles.Read(Folder, sources), BalanceFiles.Read(Folder, sources), PhraseFile.Read(Folder));
+        return new Bakehouse(PantryFiles.Read(Folder, sources), BalanceFiles.Read(Folder, sources), PhraseFile.Read(Folder), PracticeFile.Read(Folder, sources));
     }
 }

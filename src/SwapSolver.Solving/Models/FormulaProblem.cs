@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Practice;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Solving.Wishes;
 
@@ -15,6 +16,7 @@ namespace SwapSolver.Solving.Models;
 /// <param name="NetCarbohydrate">The balance that counts net carbohydrate.</param>
 /// <param name="Candidates">Ingredients that may be new.</param>
 /// <param name="Habits">How the kitchen wants its answers.</param>
+/// <param name="Practice">The habits of the trade.</param>
 public sealed record FormulaProblem(
     Formula Reference,
     Formula Start,
@@ -22,7 +24,8 @@ public sealed record FormulaProblem(
     ImmutableArray<Balance> Anchors,
     NetCarbohydrate NetCarbohydrate,
     ImmutableArray<Ingredient> Candidates,
-    Habits Habits)
+    Habits Habits,
+    KitchenPractice Practice)
 {
     /// <summary>Lines whose grams are given and may not move; they need not be in the start.</summary>
     public ImmutableDictionary<Ingredient, Grams> Fixed { get; init; } = ImmutableDictionary<Ingredient, Grams>.Empty;

@@ -9,9 +9,6 @@ namespace SwapSolver.Solving.Models;
 /// a change of it counts.</summary>
 internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, bool wholeSteps)
 {
-    /// <summary>Water content from which a liquid is water and nothing else [g/g].</summary>
-    private const double PlainWater = 0.995;
-
     private readonly Room room = new(problem);
 
     /// <summary>Adds the lines of the start that are not left out, then the fixed and the new ones.</summary>
@@ -85,7 +82,7 @@ internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, 
             }
 
             var brought = ingredient.Allergens.Us.Union(ingredient.Allergens.Eu).Count(allergen => !present.Contains(allergen));
-            var isWater = ingredient.Typical[Fact.Water] >= PlainWater;
+            var isWater = ingredient.Typical[Fact.Water] >= problem.Practice.PlainWater.Share;
             var cost = (isWater ? Weights.NewWater : Weights.NewIngredient) + (brought > 0 ? Weights.NewAllergen : 0);
             var grams = AddGrams(ingredient, null, 0, most, isNew: true);
             var used = problem.Required.Contains(ingredient)

@@ -7,21 +7,11 @@ namespace SwapSolver.Solving.Models;
 /// <summary>Between which grams each line may lie: usage ranges, sensible minima and the room of its role.</summary>
 internal sealed class Room(FormulaProblem problem)
 {
-    /// <summary>Share of the batter that flours make up where a formula has none, so that usage by flour still means
-    /// something [1]; common practice, no source.</summary>
-    private const double FloursOfBatter = 0.35;
-
-    /// <summary>Share of itself that a line keeps at the least [1]; common practice, no source.</summary>
-    private const double LeastOfALine = 0.5;
-
-    /// <summary>Share of the batter below which a flavour is a seasoning and not a food [1]; common practice, no source.</summary>
-    private const double MostOfASeasoning = 0.02;
-
     private readonly double batter = problem.Reference.BatterMass.Value;
 
     private readonly double flours = problem.Reference.MassOf(Role.Flour) is { Value: > 0 } mass
         ? mass.Value
-        : problem.Reference.BatterMass.Value * FloursOfBatter;
+        : problem.Reference.BatterMass.Value * problem.Practice.FloursOfBatter.Share;
 
     /// <summary>Least and most grams of a line of the start.</summary>
     public (double Low, double High) OfKept(Line line)
@@ -44,12 +34,12 @@ internal sealed class Room(FormulaProblem problem)
 
     /// <summary>A line that nobody asked to leave out stays in the bowl with its character: a cocoa cake keeps its cocoa.
     /// Only what leavens, and what wets, may be balanced away.</summary>
-    private static double Least(Line line) =>
+    private double Least(Line line) =>
         line.Ingredient.Role is Role.Acid or Role.Base or Role.LeaveningBlend or Role.Liquid
             ? 0
             : Math.Max(
                 Math.Min(line.Ingredient.Usage.SensibleMinimum.Value, line.Grams.Value),
-                line.Grams.Value * LeastOfALine);
+                line.Grams.Value * problem.Practice.LeastOfALine.Share);
 
     /// <summary>Whether a line is no ballast to hit a band with: salt, yeast and spice season the loaf, and sweetness is
     /// a matter of taste. They move only where a wish is about them.</summary>
@@ -57,7 +47,7 @@ internal sealed class Room(FormulaProblem problem)
     {
         Role.Salt => !problem.Holds.Any(hold => hold.FromCaller && hold.Balance is Salt),
         Role.Yeast => true,
-        Role.Flavour => line.Grams.Value < MostOfASeasoning * batter,
+        Role.Flavour => line.Grams.Value < problem.Practice.SeasoningOfBatter.Share * batter,
         Role.Sweetener => !SweetnessIsAsked(line.Ingredient),
         _ => false,
     };

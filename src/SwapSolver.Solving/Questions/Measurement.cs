@@ -49,8 +49,9 @@ public sealed record Measurement(Formula Formula)
             isAboveUsage ? holds.RemoveAll(hold => hold.Balance is Gas) : holds,
             bakehouse.Balances.Anchored,
             bakehouse.Balances.NetCarbohydrate,
-            new Candidates(bakehouse.Pantry, bakehouse.Balances.NetCarbohydrate).For(reference, holds, Role.Acid, Role.Liquid),
-            Habits.Usual)
+            new Candidates(bakehouse).For(reference, holds, Role.Acid, Role.Liquid),
+            Habits.Usual,
+            bakehouse.Practice)
         {
             UsageBinds = isAboveUsage,
         };

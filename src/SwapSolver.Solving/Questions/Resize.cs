@@ -18,10 +18,6 @@ namespace SwapSolver.Solving.Questions;
 public sealed record Resize(
     Formula Formula, double Factor, int Slices, Shape? Shape, ImmutableArray<Hold> Wishes, Habits Habits)
 {
-    /// <summary>How far the new batter may miss the size that was asked for, either way [1]; whole eggs need a little
-    /// room; common practice, no source.</summary>
-    private const double SizeTolerance = 0.02;
-
     /// <summary>Answers the question.</summary>
     /// <param name="search">The solving.</param>
     /// <param name="clock">Time left.</param>
@@ -50,10 +46,11 @@ public sealed record Resize(
         var merged = Formula.Merged();
         var reference = merged.Scaled(Factor) with { Slices = Slices, Shape = Shape };
         var balances = bakehouse.Balances;
+        var tolerance = bakehouse.Practice.SizeTolerance.Share;
         var size = new Hold(
             balances.BatterMass.Id,
             balances.BatterMass,
-            new Kitchen.Balances.Band(new Level(1 - SizeTolerance), new Level(1 + SizeTolerance)),
+            new Kitchen.Balances.Band(new Level(1 - tolerance), new Level(1 + tolerance)),
             FromCaller: true);
         ImmutableArray<Hold> holds =
         [
@@ -68,8 +65,9 @@ public sealed record Resize(
             balances.NetCarbohydrate,
             newRoles.IsEmpty
                 ? []
-                : new Candidates(bakehouse.Pantry, balances.NetCarbohydrate).For(reference, holds, newRoles),
-            Habits)
+                : new Candidates(bakehouse).For(reference, holds, newRoles),
+            Habits,
+            bakehouse.Practice)
         {
             ScaledFrom = merged,
         };

@@ -17,8 +17,6 @@ internal sealed class SwapRepairs(
     ImmutableArray<Hold> holds,
     Habits habits)
 {
-    private const string Water = "water";
-
     /// <summary>The proposed dose stays; only the other lines move, and water may come in.</summary>
     public ImmutableArray<Way> WithThisDose()
     {
@@ -28,10 +26,10 @@ internal sealed class SwapRepairs(
             .Distinct()
             .Where(ingredient => swapped.MassOf(ingredient) > Grams.None)
             .ToImmutableDictionary(ingredient => ingredient, swapped.MassOf);
-        var water = bakehouse.Pantry.TryGet(Water, out var found) && swapped.MassOf(found) == Grams.None
-            && !holds.Any(hold => hold.LeftOut is { } rule && rule.Carries(found))
-            ? ImmutableArray.Create(found)
-            : [];
+        var water = bakehouse.Pantry.Ingredients.Where(ingredient =>
+            ingredient.Typical[Fact.Water] >= bakehouse.Practice.PlainWater.Share
+            && swapped.MassOf(ingredient) == Grams.None
+            && !holds.Any(hold => hold.LeftOut is { } rule && rule.Carries(ingredient)));
         var strict = Problem(swapped, [.. water, .. AcidsForSoda()]) with { Fixed = doses, Habits = habits with { NewIngredients = 1 } };
         return [new Way(strict, 0, []), new Way(strict with { LinesKeepTheirRoom = false }, Weights.RoomOutgrown, [])];
     }
@@ -39,7 +37,7 @@ internal sealed class SwapRepairs(
     /// <summary>The dose is free: what was asked to come in does the work alone if it can; else anything that does it.</summary>
     public ImmutableArray<Way> WithAnyDose()
     {
-        var candidates = new Candidates(bakehouse.Pantry, bakehouse.Balances.NetCarbohydrate)
+        var candidates = new Candidates(bakehouse)
             .For(reference, holds, Role.Acid, Role.Liquid)
             .RemoveAll(BringsBackWhatWentOut);
         var wanted = swaps
@@ -85,5 +83,6 @@ internal sealed class SwapRepairs(
         bakehouse.Balances.Anchored,
         bakehouse.Balances.NetCarbohydrate,
         candidates,
-        habits);
+        habits,
+        bakehouse.Practice);
 }

@@ -68,7 +68,8 @@ public sealed record Variant(Formula Formula, ImmutableArray<Hold> Wishes, Habit
             holds,
             bakehouse.Balances.Anchored,
             bakehouse.Balances.NetCarbohydrate,
-            new Candidates(bakehouse.Pantry, bakehouse.Balances.NetCarbohydrate).For(reference, holds, further),
-            Habits);
+            new Candidates(bakehouse).For(reference, holds, further),
+            Habits,
+            bakehouse.Practice);
     }
 }

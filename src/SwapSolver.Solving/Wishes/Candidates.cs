@@ -7,18 +7,10 @@ using SwapSolver.Kitchen.Quantities;
 namespace SwapSolver.Solving.Wishes;
 
 /// <summary>Chooses which ingredients a formula may newly take in, before any model is built.</summary>
-/// <param name="Pantry">The pantry.</param>
-/// <param name="NetCarbohydrate">The rule that counts net carbohydrate.</param>
-public sealed record Candidates(Pantry Pantry, NetCarbohydrate NetCarbohydrate)
+/// <param name="Bakehouse">Facts, rules and habits.</param>
+public sealed record Candidates(Bakehouse Bakehouse)
 {
-    /// <summary>Net carbohydrate that a flour may bring to a formula of low-carb flours [g/g]; common practice, no source.</summary>
-    private const double LowCarbohydrateFlour = 0.3;
-
-    /// <summary>Share of the protein that must set for an ingredient to be tried in an egg's place [1].</summary>
-    private const double SetsLikeEgg = 0.2;
-
-    /// <summary>Water from which a food counts as moist [g/g].</summary>
-    private const double MoistWater = 0.7;
+    private NetCarbohydrate NetCarbohydrate => Bakehouse.Balances.NetCarbohydrate;
 
     /// <summary>Ingredients that can do the work of what is left out, and never undo what the reference is: gluten
     /// free, vegan and vegetarian formulas stay so. Those that a wish leaves out are among them: the model keeps them
@@ -39,7 +31,7 @@ public sealed record Candidates(Pantry Pantry, NetCarbohydrate NetCarbohydrate)
         var flours = reference.Lines.Select(line => line.Ingredient).ToList();
         return
         [
-            .. Pantry.Ingredients.Where(ingredient =>
+            .. Bakehouse.Pantry.Ingredients.Where(ingredient =>
                 (ingredient.Usage.Offered || gone.Any(other => other.Groups.Intersect(ingredient.Groups).Any()))
                 && (wanted.Contains(ingredient.Role) || (eggIsGone && (Sets(ingredient) || IsMoistFood(ingredient))))
                 && reference.MassOf(ingredient) == Grams.None
@@ -93,14 +85,16 @@ public sealed record Candidates(Pantry Pantry, NetCarbohydrate NetCarbohydrate)
         var mass = flours.Sum(line => line.Grams.Value);
         var average = mass > 0 ? flours.Sum(line => line.Grams.Value * Of(line.Ingredient)) / mass : 0;
         var ofGone = gone.Where(ingredient => ingredient.Role == Role.Flour).Select(Of).DefaultIfEmpty(0).Max();
-        return Math.Max(LowCarbohydrateFlour, 1.5 * Math.Max(average, ofGone));
+        return Math.Max(
+            Bakehouse.Practice.LowCarbohydrateFlour.Value,
+            Bakehouse.Practice.CarbohydrateOverReference.Share * Math.Max(average, ofGone));
     }
 
     /// <summary>Fruit, vegetables and cultured dairy, which bakers put in an egg's place for its water.</summary>
-    private static bool IsMoistFood(Ingredient ingredient) => ingredient.Typical[Fact.Water] >= MoistWater
+    private bool IsMoistFood(Ingredient ingredient) => ingredient.Typical[Fact.Water] >= Bakehouse.Practice.MoistFoodWater.Share
         && (ingredient.Role == Role.Flavour || (ingredient.Role == Role.Acid && ingredient.Typical[Fact.Protein] > 0.01));
 
-    private static bool Sets(Ingredient ingredient) => ingredient.Typical[Fact.SettingShareOfProtein] >= SetsLikeEgg
+    private bool Sets(Ingredient ingredient) => ingredient.Typical[Fact.SettingShareOfProtein] >= Bakehouse.Practice.SetsLikeEgg.Share
         && ingredient.Typical[Fact.Protein] >= 0.5;
 
     private static bool KeepsWhatTheReferenceIs(List<Ingredient> present, Ingredient ingredient) =>

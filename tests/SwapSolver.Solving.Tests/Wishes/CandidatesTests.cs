@@ -8,8 +8,7 @@ namespace SwapSolver.Solving.Tests.Wishes;
 
 public sealed class CandidatesTests
 {
-    private static readonly Candidates Pantry =
-        new(TestKitchen.Bakehouse.Pantry, TestKitchen.Bakehouse.Balances.NetCarbohydrate);
+    private static readonly Candidates Pantry = new(TestKitchen.Bakehouse);
 
     private static HashSet<string> For(Formula formula, params ReadOnlySpan<Hold> wishes) =>
         [.. Pantry.For(formula, [.. wishes]).Select(ingredient => ingredient.Id)];
