@@ -61,7 +61,7 @@ internal static class Ask
 
     /// <summary>What a resize by a factor gives.</summary>
     public static Outcomes Sized(Formula formula, double factor, int slices, params ReadOnlySpan<Hold> wishes) =>
-        new Resize(formula, factor, slices, null, [.. wishes], Habits.Usual).Answer(Search, Ample, CancellationToken.None);
+        new Resize(formula, new NewSize(factor, slices, null), [.. wishes], Habits.Usual).Answer(Search, Ample, CancellationToken.None);
 
     /// <summary>Grams by ingredient in words, to compare two formulas whatever the order of their lines.</summary>
     public static string Weights(Formula formula) => string.Join(", ", formula.Lines

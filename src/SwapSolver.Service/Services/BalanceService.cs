@@ -77,9 +77,9 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
             problems.Add($"{path}.from", swap.From, "is not in the formula", $"name one of its lines: {string.Join(", ", Ids(formula))}");
         }
 
-        if (swap.HasGrams && !(swap.Grams is >= 0 and <= 100_000))
+        if (swap.HasGrams && !(swap.Grams is >= 0 and <= LineReader.MostGrams))
         {
-            problems.Add($"{path}.grams", swap.Grams, "cannot be weighed", "give 0 to 100000 g");
+            problems.Add($"{path}.grams", swap.Grams, "cannot be weighed", $"give 0 to {LineReader.MostGrams} g");
         }
 
         // Nothing of something is nothing: the swap leaves out.

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Grpc.Core;
+using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Solves;
 using SwapSolver.Service.Translation;
@@ -18,8 +19,6 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
 
     private const double MostFactor = 100;
 
-    private const int MostSlices = 1000;
-
     private readonly AnswerWriter writer = new(search.Bakehouse);
 
     /// <inheritdoc/>
@@ -33,60 +32,58 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var limits = reader.ReadLimits(request.Habits);
         var size = ReadSize(request, formula!, problems);
         problems.ThrowIfAny();
-        var resize = new Resize(formula!, size.Factor, size.Slices, size.Shape, limits, habits);
+        var resize = new Resize(formula!, size!, limits, habits);
         return cache.Get(request, async () =>
         {
             var outcomes = await room.Run(context, (clock, cancel) => resize.Answer(search, clock, cancel));
             OutOfTime.ThrowIf(outcomes.RanOutOfTime);
-            return (Write(outcomes, size.Factor), outcomes.EndedEarly);
+            return (Write(outcomes, size!.Factor), outcomes.EndedEarly);
         });
     }
 
-    private static Size ReadSize(ResizeFormulaRequest request, Domain.Formula formula, ProblemList problems)
+    private static NewSize? ReadSize(ResizeFormulaRequest request, Domain.Formula formula, ProblemList problems)
     {
-        if (request.HasSlices && request.Slices is < 1 or > MostSlices)
+        if (request.HasSlices && request.Slices is < 1 or > FormulaReader.MostSlices)
         {
-            problems.Add("slices", request.Slices, "slices cannot be", $"give 1 to {MostSlices}");
-            return new Size(1, 1, formula.Shape);
+            problems.Add("slices", request.Slices, "slices cannot be", $"give 1 to {FormulaReader.MostSlices}");
+            return null;
         }
 
-        var (field, value, factor, shape) = ReadFactor(request, formula, problems);
-        if (!(factor is >= LeastFactor and <= MostFactor))
+        var (field, value, size) = ReadKind(request, formula, problems);
+        if (size is not null && !(size.Factor is >= LeastFactor and <= MostFactor))
         {
             problems.Add(field, value, "is no size that this formula can be made in", string.Create(CultureInfo.InvariantCulture, $"give a size between {LeastFactor} and {MostFactor} times the formula's own"));
-            return new Size(1, 1, shape);
         }
 
-        var slices = request.HasSlices ? request.Slices : Math.Max(1, (int)Math.Round(formula.Slices * factor, MidpointRounding.AwayFromZero));
-        return new Size(factor, slices, shape is Domain.Pieces ? new Domain.Pieces(slices) : shape);
+        return request.HasSlices ? size?.CutInto(request.Slices) : size;
     }
 
-    private static (string Field, string Value, double Factor, Domain.Shape? Shape) ReadFactor(
+    private static (string Field, string Value, NewSize? Size) ReadKind(
         ResizeFormulaRequest request, Domain.Formula formula, ProblemList problems)
     {
         switch (request.SizeCase)
         {
             case ResizeFormulaRequest.SizeOneofCase.MassGrams:
-                return ("massGrams", Plain(request.MassGrams), request.MassGrams / formula.BatterMass.Value, formula.Shape);
+                return ("massGrams", Plain(request.MassGrams), NewSize.OfMass(formula, new Grams(request.MassGrams)));
             case ResizeFormulaRequest.SizeOneofCase.Factor:
-                return ("factor", Plain(request.Factor), request.Factor, formula.Shape);
+                return ("factor", Plain(request.Factor), NewSize.Times(formula, request.Factor));
             case ResizeFormulaRequest.SizeOneofCase.Tin:
                 var tin = ShapeReader.ReadTin(request.Tin, "tin", problems);
                 if (formula.Shape is Domain.Tin own)
                 {
-                    return ("tin", $"{Plain(tin.Length.Value)} x {Plain(tin.Width.Value)} x {Plain(tin.Height.Value)} mm", tin.VolumeBy(own), tin);
+                    return ("tin", $"{Plain(tin.Length.Value)} x {Plain(tin.Width.Value)} x {Plain(tin.Height.Value)} mm", NewSize.OfTin(formula, own, tin));
                 }
 
                 problems.Add("tin", string.Empty, "the formula's own tin is not known, so nothing says how full the new one is to be", "give the formula a tin as its shape, or ask by mass, factor or slices");
-                return ("tin", string.Empty, 1, tin);
+                return ("tin", string.Empty, null);
             default:
-                if (!request.HasSlices)
+                if (request.HasSlices)
                 {
-                    problems.Add("size", string.Empty, "the new size is missing", "give massGrams, factor, tin or slices");
-                    return ("size", string.Empty, 1, formula.Shape);
+                    return ("slices", Plain(request.Slices), NewSize.OfSlices(formula, request.Slices));
                 }
 
-                return ("slices", Plain(request.Slices), request.Slices / (double)formula.Slices, formula.Shape);
+                problems.Add("size", string.Empty, "the new size is missing", "give massGrams, factor, tin or slices");
+                return ("size", string.Empty, null);
         }
     }
 
@@ -103,6 +100,4 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         written.Conflict.AddRange(outcomes.Conflict.Select(AnswerWriter.Write));
         return written;
     }
-
-    private sealed record Size(double Factor, int Slices, Domain.Shape? Shape);
 }

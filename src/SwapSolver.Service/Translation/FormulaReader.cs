@@ -9,9 +9,10 @@ namespace SwapSolver.Service.Translation;
 /// <summary>Reads a formula of the contract and names everything that is wrong with it.</summary>
 internal sealed class FormulaReader(Pantry pantry, ProblemList problems)
 {
-    private const int MostLines = 200;
+    /// <summary>Most slices of a formula.</summary>
+    public const int MostSlices = 1000;
 
-    private const int MostSlices = 1000;
+    private const int MostLines = 200;
 
     private const double LeastBatterGrams = 1;
 

@@ -8,7 +8,8 @@ namespace SwapSolver.Service.Translation;
 /// <summary>Reads one line of a formula.</summary>
 internal sealed class LineReader(Pantry pantry, ProblemList problems)
 {
-    private const double MostGrams = 100_000;
+    /// <summary>Most grams of a line.</summary>
+    public const double MostGrams = 100_000;
 
     private const double MostCount = 1000;
 

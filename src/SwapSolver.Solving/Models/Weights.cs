@@ -3,7 +3,8 @@ namespace SwapSolver.Solving.Models;
 /// <summary>
 /// What the objective counts, in one place. The order of importance is: the hard bands (rows, not weights); as few
 /// changed lines as possible; closest to the reference's readings; fewest grams moved. One changed line counts 1, and
-/// what ranks below it can never add up to 1, so no other gain buys a further changed line.
+/// readings and grams can never add up to 1, so neither buys a further changed line. Three things may, and are meant to: net
+/// carbohydrate that would rise, an allergen that would come in, and liquids that would outgrow their room.
 /// </summary>
 public static class Weights
 {

@@ -10,13 +10,10 @@ namespace SwapSolver.Solving.Questions;
 
 /// <summary>A formula in another size, in whole eggs, within limits.</summary>
 /// <param name="Formula">The formula.</param>
-/// <param name="Factor">New batter mass by the old, above 0.</param>
-/// <param name="Slices">Slices that the new loaf is cut into.</param>
-/// <param name="Shape">The new shape; null where it is not said.</param>
+/// <param name="Size">The size that it is wanted in.</param>
 /// <param name="Wishes">Limits on readings.</param>
 /// <param name="Habits">How the kitchen wants its answers.</param>
-public sealed record Resize(
-    Formula Formula, double Factor, int Slices, Shape? Shape, ImmutableArray<Hold> Wishes, Habits Habits)
+public sealed record Resize(Formula Formula, NewSize Size, ImmutableArray<Hold> Wishes, Habits Habits)
 {
     /// <summary>Answers the question.</summary>
     /// <param name="search">The solving.</param>
@@ -24,7 +21,7 @@ public sealed record Resize(
     /// <param name="cancel">Stops the search.</param>
     public Outcomes Answer(AnswerSearch search, Deadline clock, CancellationToken cancel)
     {
-        var slices = Slices.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        var slices = Size.Slices.ToString(System.Globalization.CultureInfo.InvariantCulture);
         ImmutableArray<string> notes = [search.Bakehouse.Phrases.Say("note-slices", ("slices", slices))];
         if (!Wishes.IsEmpty)
         {
@@ -44,7 +41,7 @@ public sealed record Resize(
     public FormulaProblem Problem(Bakehouse bakehouse, params ReadOnlySpan<Role> newRoles)
     {
         var merged = Formula.Merged();
-        var reference = merged.Scaled(Factor) with { Slices = Slices, Shape = Shape };
+        var reference = merged.Scaled(Size.Factor) with { Slices = Size.Slices, Shape = Size.Shape };
         var balances = bakehouse.Balances;
         var tolerance = bakehouse.Practice.SizeTolerance.Share;
         var size = new Hold(

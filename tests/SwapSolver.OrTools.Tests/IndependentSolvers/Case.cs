@@ -41,7 +41,7 @@ internal sealed record Case(string Name, Model Model)
                 new Variant(loaf.Formula, [wish], Habits.Usual).Problem(TestKitchen.Bakehouse);
 
             FormulaProblem Sized(double factor, params Role[] roles) =>
-                new Resize(loaf.Formula, factor, 16, null, roles.Length == 0 ? [] : [Cap(1.5)], Habits.Usual)
+                new Resize(loaf.Formula, new NewSize(factor, 16, null), roles.Length == 0 ? [] : [Cap(1.5)], Habits.Usual)
                     .Problem(TestKitchen.Bakehouse, roles);
         });
 
