@@ -50,7 +50,7 @@ public sealed class HabitsTests
     {
         // Half of the sunflower bread asks for 75 g: by weight that is 75 g and nothing else needs to move.
         var half = new Solving.Questions.Resize(
-            Loaf.Sunflower, 0.5, 6, null, [], Habits.Usual with { WeighedEgg = true }).Answer(Ask.Search, Ask.Ample, CancellationToken.None);
+            Loaf.Sunflower, new Solving.Questions.NewSize(0.5, 6, null), [], Habits.Usual with { WeighedEgg = true }).Answer(Ask.Search, Ask.Ample, CancellationToken.None);
         Assert.Equal(75, half.Answers[0].Formula.MassOf(TestKitchen.Ingredient("egg-whole")).Value);
     }
 
