@@ -6,7 +6,9 @@ using Microsoft.Extensions.Diagnostics.HealthChecks;
 using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
 using SwapSolver.Data.Ingredients;
+using SwapSolver.Data.Measures;
 using SwapSolver.Data.Wording;
+using SwapSolver.Lines;
 using SwapSolver.OrTools;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Services;
@@ -84,6 +86,7 @@ internal static class ServiceHost
         app.MapGrpcService<SubstitutionService>();
         app.MapGrpcService<ReformulationService>();
         app.MapGrpcService<IngredientService>();
+        app.MapGrpcService<MeasureService>();
         if (options.EmbeddedSocket is null)
         {
             app.MapGrpcHealthChecksService();
@@ -116,6 +119,7 @@ internal static class ServiceHost
         services.AddSingleton<ISolver>(new OrToolsSolver());
         services.AddSingleton(bakehouse);
         services.AddSingleton(bakehouse.Pantry);
+        services.AddSingleton(new IngredientLines(MeasureFiles.Read(folder, sources, bakehouse.Pantry), bakehouse.Pantry));
         services.AddSingleton(StoredFormulas.Read(options.DataPath));
         services.AddSingleton(new IngredientWriter(sources));
         services.AddSingleton<AnswerSearch>();

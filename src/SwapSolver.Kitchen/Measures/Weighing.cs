@@ -103,5 +103,5 @@ public sealed class Weighing(MeasureTables tables, MeasureSystem? kitchen)
             .FirstOrDefault(row => row.Unit is null && words.Any(word => IsOneOf(row.Head, word)));
 
     private static bool IsOneOf(string head, string word) =>
-        head.Split(' ').Any(part => part == word || part + "s" == word || part == word + "s");
+        head.Split(' ').Any(part => part == word || part == $"{word}s" || $"{part}s" == word || (part.Length > 3 && word.EndsWith(part, StringComparison.Ordinal)));
 }
