@@ -26,9 +26,9 @@ internal sealed class PartReader(UnitWords units, ImmutableDictionary<string, Am
         {
             var isAgain = IsAgain(chunks, at) && measures.Count > 0;
             var start = isAgain ? at + 1 : at;
-            if (StartsAmount(chunks, start, measures.Count == 0 && (name.Count == 0 || name[^1] == "of")) && ReadMeasure(chunks, start, words) is var (measured, isGrouped, end))
+            if (StartsAmount(chunks, start, measures.Count == 0 && (name.Count == 0 || name[^1].Equals("of", StringComparison.OrdinalIgnoreCase))) && ReadMeasure(chunks, start, words) is var (measured, isGrouped, end))
             {
-                var isOwn = measures.Count == 0 && (measured.Unit is not null || chunks[at - 1] is SignChunk { Kind: LineToken.Comma });
+                var isOwn = measures.Count == 0 && (measured.Unit is not null || (at > 0 && chunks[at - 1] is SignChunk { Kind: LineToken.Comma }));
                 var place = isNote && !isOwn ? Place.Note : isAgain ? Place.Again : lastMeasureEnds == at && measures[^1].Place is Place.Plain or Place.Joined ? Place.Joined : Place.Plain;
                 measures.Add(new Found(measured, place, isGrouped, false));
                 lastMeasureEnds = at = SkipOf(chunks, end);
