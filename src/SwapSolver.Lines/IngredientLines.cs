@@ -129,7 +129,7 @@ public sealed class IngredientLines
         var found = names.Find(part.Name, part.Notes);
         if (found.Ingredient is null && part.Name.Concat(part.Notes).Select(word => word.ToLowerInvariant()).FirstOrDefault(tables.Words.Foreign.ContainsKey) is { } word)
         {
-            return found with { Problem = $"'{word}' is a {tables.Words.Foreign[word]} measure, and such lines are not read; write tbsp, tsp, ml or g and the English name" };
+            return found with { Problem = $"'{word}' looks like a {tables.Words.Foreign[word]} measure, and such lines are not read; write tbsp, tsp, ml or g and the English name" };
         }
 
         return part.Name.IsEmpty && found.Ingredient is null ? found with { Problem = "no ingredient is named" } : found;
