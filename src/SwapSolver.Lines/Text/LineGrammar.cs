@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using SwapSolver.Kitchen.Quantities;
 using Superpower;
 using Superpower.Model;
 using Superpower.Parsers;
+using SwapSolver.Kitchen.Quantities;
 
 namespace SwapSolver.Lines.Text;
 
