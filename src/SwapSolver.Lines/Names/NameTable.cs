@@ -83,8 +83,14 @@ internal sealed class NameTable
             }
         }
 
-        return Unsure(words.AddRange(telling), null);
+        return SaidTwice(words, more) ?? Unsure(words.AddRange(telling), null);
     }
+
+    /// <summary>A name that a note says again in other words, as bicarbonate of soda (baking soda); null where it does not.</summary>
+    private FoundName? SaidTwice(ImmutableArray<string> words, ImmutableArray<string> more) =>
+        names.TryGetValue(Key(words), out var first) && names.TryGetValue(Key(Plain(more)), out var second) && first.Ingredient == second.Ingredient
+            ? new FoundName(first.Ingredient, first.Assumed, null, [])
+            : null;
 
     private IEnumerable<ImmutableArray<string>> Tries(ImmutableArray<string> words, ImmutableArray<string> more, ImmutableArray<string> telling)
     {

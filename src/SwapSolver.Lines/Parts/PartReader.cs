@@ -31,7 +31,7 @@ internal sealed class PartReader(UnitWords units, ImmutableDictionary<string, Am
                 var isOwn = measures.Count == 0 && (measured.Unit is not null || (at > 0 && chunks[at - 1] is SignChunk { Kind: LineToken.Comma }));
                 var place = isNote && !isOwn ? Place.Note : isAgain ? Place.Again : lastMeasureEnds == at && measures[^1].Place is Place.Plain or Place.Joined ? Place.Joined : Place.Plain;
                 measures.Add(new Found(measured, place, isGrouped, false));
-                lastMeasureEnds = at = SkipOf(chunks, end);
+                lastMeasureEnds = at = SkipOf(chunks, PastPacket(chunks, measured, end));
                 continue;
             }
 
@@ -72,6 +72,10 @@ internal sealed class PartReader(UnitWords units, ImmutableDictionary<string, Am
         at + 1 < chunks.Length && chunks[at + 1] is AmountChunk && chunks[at] is SignChunk { Kind: LineToken.Slash } or WordChunk { Lower: "or" };
 
     private static int SkipOf(ImmutableArray<Chunk> chunks, int at) => at < chunks.Length && chunks[at] is WordChunk { Lower: "of" } ? at + 1 : at;
+
+    // 7 g sachet, 400 g tin: the weight is said already. 'Whole' is no packet: it may belong to the name.
+    private int PastPacket(ImmutableArray<Chunk> chunks, Measured measured, int at) =>
+        measured.Unit is MassUnit && units.At(chunks, at) is { Unit: PieceUnit { Id: "packet" or "can" or "block" or "stick" } } packet ? at + packet.Length : at;
 
     private (Measured Measured, bool IsGrouped, int End) ReadMeasure(ImmutableArray<Chunk> chunks, int at, List<string> words)
     {
