@@ -37,6 +37,7 @@ internal static class SwapSolverCommand
             Variant.Create(errand),
             Check.Create(errand),
             Resize.Create(errand),
+            Verbs.Convert.Create(errand),
             Pantry.Create(errand),
         };
         shared.AddTo(root);

@@ -6,8 +6,10 @@ using Microsoft.Extensions.Diagnostics.HealthChecks;
 using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
 using SwapSolver.Data.Ingredients;
+using SwapSolver.Data.Measures;
 using SwapSolver.Data.Practice;
 using SwapSolver.Data.Wording;
+using SwapSolver.Lines;
 using SwapSolver.OrTools;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Services;
@@ -85,6 +87,7 @@ internal static class ServiceHost
         app.MapGrpcService<SubstitutionService>();
         app.MapGrpcService<ReformulationService>();
         app.MapGrpcService<IngredientService>();
+        app.MapGrpcService<MeasureService>();
         if (options.EmbeddedSocket is null)
         {
             app.MapGrpcHealthChecksService();
@@ -117,6 +120,7 @@ internal static class ServiceHost
         services.AddSingleton<ISolver>(new OrToolsSolver());
         services.AddSingleton(bakehouse);
         services.AddSingleton(bakehouse.Pantry);
+        services.AddSingleton(new IngredientLines(MeasureFiles.Read(folder, sources, bakehouse.Pantry), bakehouse.Pantry));
         services.AddSingleton(StoredFormulas.Read(options.DataPath));
         services.AddSingleton(new IngredientWriter(sources));
         services.AddSingleton<AnswerSearch>();

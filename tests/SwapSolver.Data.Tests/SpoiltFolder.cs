@@ -1,9 +1,11 @@
 using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
 using SwapSolver.Data.Ingredients;
+using SwapSolver.Data.Measures;
 using SwapSolver.Data.Wording;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Measures;
 using SwapSolver.Kitchen.Wording;
 using SwapSolver.Loaves;
 
@@ -44,6 +46,8 @@ internal sealed class SpoiltFolder : IDisposable
     public void Remove(string file) => File.Delete(Path.Combine(path, file));
 
     public Pantry ReadPantry() => PantryFiles.Read(Folder, SourceKeys.Read(Folder));
+
+    public MeasureTables ReadMeasures() => MeasureFiles.Read(Folder, SourceKeys.Read(Folder), ReadPantry());
 
     public BalanceList ReadBalances() => BalanceFiles.Read(Folder, SourceKeys.Read(Folder));
 

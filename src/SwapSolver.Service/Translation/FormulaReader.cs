@@ -1,13 +1,14 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Lines;
 using SwapSolver.Service.Faults;
 using Domain = SwapSolver.Kitchen.Formulas;
 
 namespace SwapSolver.Service.Translation;
 
 /// <summary>Reads a formula of the contract and names everything that is wrong with it.</summary>
-internal sealed class FormulaReader(Pantry pantry, ProblemList problems)
+internal sealed class FormulaReader(Pantry pantry, IngredientLines texts, ProblemList problems)
 {
     /// <summary>Most slices of a formula.</summary>
     public const int MostSlices = 1000;
@@ -49,12 +50,11 @@ internal sealed class FormulaReader(Pantry pantry, ProblemList problems)
         }
 
         var reader = new LineReader(pantry, problems);
-        ImmutableArray<Domain.Line> lines =
-        [
-            .. formula.Lines.Select((line, index) => reader.Read(line, $"{path}.lines[{index}]")).OfType<Domain.Line>(),
-        ];
+        var measures = new MeasureReader(texts, problems);
+        var read = formula.Lines.Select((line, index) => reader.Read(line, $"{path}.lines[{index}]", measures)).ToList();
+        ImmutableArray<Domain.Line> lines = [.. read.SelectMany(line => line)];
         var batter = lines.Sum(line => line.Grams.Value);
-        if (lines.Length == formula.Lines.Count && batter < LeastBatterGrams)
+        if (read.All(line => line.Length > 0) && batter < LeastBatterGrams)
         {
             problems.Add($"{path}.lines", $"{batter:0.##} g", "is the whole batter", $"give lines of {LeastBatterGrams} g or more in all");
         }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Service.Faults;
@@ -16,33 +17,29 @@ internal sealed class LineReader(Pantry pantry, ProblemList problems)
     /// <summary>How far grams may miss count times unit where a line gives both [g]: both were printed to a gram.</summary>
     private const double AgreementGrams = 0.51;
 
-    /// <summary>The line, or null where it cannot be read.</summary>
-    public Domain.Line? Read(V1.Line line, string path)
+    /// <summary>The lines that a line of the contract stands for: one, or several where its text joins them with a plus;
+    /// none where it cannot be read.</summary>
+    /// <param name="line">The line of the contract.</param>
+    /// <param name="path">Its field.</param>
+    /// <param name="measures">Reads household measures and words.</param>
+    public ImmutableArray<Domain.Line> Read(V1.Line line, string path, MeasureReader measures)
     {
-        if (!string.IsNullOrEmpty(line.Text) || line.HasAmount || line.HasUnit)
+        if (!string.IsNullOrEmpty(line.Text))
         {
-            var (field, value) = !string.IsNullOrEmpty(line.Text) ? ("text", line.Text) : ("unit", line.Unit);
-            problems.Add($"{path}.{field}", value, "is a household measure, which is not read yet", "weigh it and give 'ingredient' and 'grams'");
-            return null;
+            return measures.ReadText(line, path);
         }
 
         if (IngredientOf(line.Ingredient, $"{path}.ingredient") is not { } ingredient)
         {
-            return null;
+            return [];
         }
 
-        if (line.HasCount)
+        if (line.HasAmount || line.HasUnit)
         {
-            return ReadCounted(line, ingredient, path);
+            return measures.ReadAmount(line, ingredient, path);
         }
 
-        if (!line.HasGrams)
-        {
-            problems.Add($"{path}.grams", string.Empty, $"the line of {ingredient.Id} gives no amount", "give 'grams', or 'count' and 'size' for eggs");
-            return null;
-        }
-
-        return GramsOf(line.Grams, path) is { } grams ? new Domain.Line(ingredient, grams) : null;
+        return (line.HasCount ? ReadCounted(line, ingredient, path) : ReadWeighed(line, ingredient, path)) is { } read ? [read] : [];
     }
 
     /// <summary>The ingredient of a name, or null with a problem that offers the nearest names.</summary>
@@ -64,6 +61,17 @@ internal sealed class LineReader(Pantry pantry, ProblemList problems)
         }
 
         return null;
+    }
+
+    private Domain.Line? ReadWeighed(V1.Line line, Ingredient ingredient, string path)
+    {
+        if (!line.HasGrams)
+        {
+            problems.Add($"{path}.grams", string.Empty, $"the line of {ingredient.Id} gives no amount", "give 'grams', or 'count' and 'size' for eggs");
+            return null;
+        }
+
+        return GramsOf(line.Grams, path) is { } grams ? new Domain.Line(ingredient, grams) : null;
     }
 
     private Grams? GramsOf(double grams, string path)

@@ -1,4 +1,5 @@
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Lines;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Stored;
 using Domain = SwapSolver.Kitchen.Formulas;
@@ -6,7 +7,7 @@ using Domain = SwapSolver.Kitchen.Formulas;
 namespace SwapSolver.Service.Translation;
 
 /// <summary>Finds the formula that a question is about: a stored one by its name, or one that is given inline.</summary>
-internal sealed class Subject(Pantry pantry, StoredFormulas stored)
+internal sealed class Subject(Pantry pantry, IngredientLines texts, StoredFormulas stored)
 {
     /// <summary>The formula; where problems were added it is not to be used.</summary>
     /// <param name="name">Name of a stored formula; empty where the formula is inline.</param>
@@ -17,7 +18,7 @@ internal sealed class Subject(Pantry pantry, StoredFormulas stored)
     {
         if (inline is not null)
         {
-            return new FormulaReader(pantry, problems).Read(inline, "formula");
+            return new FormulaReader(pantry, texts, problems).Read(inline, "formula");
         }
 
         if (string.IsNullOrEmpty(name))
@@ -27,6 +28,6 @@ internal sealed class Subject(Pantry pantry, StoredFormulas stored)
         }
 
         var found = stored.Find(name) ?? throw ProblemList.NotFound(name, NearestNames.To(name, stored.Names));
-        return new FormulaReader(pantry, problems).Read(found, "formula");
+        return new FormulaReader(pantry, texts, problems).Read(found, "formula");
     }
 }

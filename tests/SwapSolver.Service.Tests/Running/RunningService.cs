@@ -26,6 +26,7 @@ public sealed class RunningService : IAsyncDisposable
         Substitutions = new SubstitutionService.SubstitutionServiceClient(channel);
         Reformulations = new ReformulationService.ReformulationServiceClient(channel);
         Ingredients = new IngredientService.IngredientServiceClient(channel);
+        Measures = new MeasureService.MeasureServiceClient(channel);
         Health = new Grpc.Health.V1.Health.HealthClient(channel);
     }
 
@@ -38,6 +39,8 @@ public sealed class RunningService : IAsyncDisposable
     public ReformulationService.ReformulationServiceClient Reformulations { get; }
 
     public IngredientService.IngredientServiceClient Ingredients { get; }
+
+    public MeasureService.MeasureServiceClient Measures { get; }
 
     public Grpc.Health.V1.Health.HealthClient Health { get; }
 

@@ -99,7 +99,7 @@ public sealed class FormulaReaderTests(StrictKitchen kitchen)
               "lines": [
                 { "ingredient": "ingredients/almond-meal", "grams": -1 },
                 { "ingredient": "ingredients/butterr", "grams": 10 },
-                { "text": "1 1/2 tsp baking soda" }
+                { "text": "1 1/2 tsp fresh yeast" }
               ],
               "slices": 0,
               "oven": { "celsius": 5 }

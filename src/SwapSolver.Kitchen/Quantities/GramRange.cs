@@ -1,0 +1,20 @@
+namespace SwapSolver.Kitchen.Quantities;
+
+/// <summary>A mass with what it may be [g].</summary>
+/// <param name="Low">Low end [g]; not above <paramref name="Typical"/>.</param>
+/// <param name="Typical">The mass that is used where one is needed [g].</param>
+/// <param name="High">High end [g]; not below <paramref name="Typical"/>.</param>
+public readonly record struct GramRange(Grams Low, Grams Typical, Grams High)
+{
+    /// <summary>Both together, low with low and high with high [g].</summary>
+    public static GramRange operator +(GramRange left, GramRange right) =>
+        new(left.Low + right.Low, left.Typical + right.Typical, left.High + right.High);
+
+    /// <summary>So many of it [g].</summary>
+    public static GramRange operator *(GramRange each, Amount amount) =>
+        new(each.Low * amount.Low, each.Typical * amount.Middle, each.High * amount.High);
+
+    /// <summary>The same with its ends drawn out to hold another mass [g].</summary>
+    public GramRange Holding(Grams other) =>
+        new(other < Low ? other : Low, Typical, other > High ? other : High);
+}

@@ -1,0 +1,173 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Measures;
+using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Lines.Names;
+using SwapSolver.Lines.Parts;
+using SwapSolver.Lines.Text;
+
+namespace SwapSolver.Lines;
+
+/// <summary>Reads lines of ingredients as cooks write them, into grams with a range. What is not sure is never guessed.</summary>
+public sealed class IngredientLines
+{
+    /// <summary>Longest line that is read [characters].</summary>
+    public const int MostLetters = 300;
+
+    /// <summary>No line of a kitchen weighs more [g].</summary>
+    private static readonly Grams Most = new(100_000);
+
+    private readonly MeasureTables tables;
+
+    private readonly NameTable names;
+
+    private readonly PartReader reader;
+
+    private readonly LineSplit split;
+
+    private readonly UnitWords units;
+
+    /// <summary>Makes a reader.</summary>
+    /// <param name="tables">What is known of measures.</param>
+    /// <param name="pantry">The ingredients.</param>
+    public IngredientLines(MeasureTables tables, Pantry pantry)
+    {
+        this.tables = tables;
+        names = new NameTable(tables.Names, pantry);
+        units = new UnitWords(tables);
+        reader = new PartReader(units, tables.Words.Numbers);
+        split = new LineSplit(reader);
+    }
+
+    /// <summary>What a line says: one reading, or one for each ingredient that a plus joins.</summary>
+    /// <param name="line">The line; any text.</param>
+    /// <param name="system">Whose cups stand in this kitchen; null: US customary, and said so.</param>
+    public ImmutableArray<LineReading> Read(string line, MeasureSystem? system)
+    {
+        if (line.Length > MostLetters)
+        {
+            return [LineReading.Refused($"the line is longer than {MostLetters} letters; write one ingredient a line")];
+        }
+
+        if (string.IsNullOrWhiteSpace(line))
+        {
+            return [LineReading.Refused("the line is empty")];
+        }
+
+        if (line.TrimStart() is ['-' or '−' or '–', >= '0' and <= '9', ..])
+        {
+            return [LineReading.Refused("an amount below nothing; leave a space behind a dash that opens a list")];
+        }
+
+        return Join([.. split.Parts(LineGrammar.Read(line)).Select(reader.Read)], system);
+    }
+
+    /// <summary>What an amount of a unit of an ingredient weighs.</summary>
+    /// <param name="amount">How many.</param>
+    /// <param name="unit">The unit in words; empty for pieces.</param>
+    /// <param name="ingredient">The ingredient.</param>
+    /// <param name="system">Whose cups stand in this kitchen; null: US customary, and said so.</param>
+    public Weighed Weigh(Amount amount, string unit, Ingredient ingredient, MeasureSystem? system)
+    {
+        var chunks = unit.Length > MostLetters ? [] : LineGrammar.Read(unit);
+        if (units.At(chunks, 0) is not { } found || found.Length != chunks.Length)
+        {
+            return new Weighed(null, null, [], $"'{unit}' is not a unit that is known; write g, ml, cup, tbsp, tsp or another measure");
+        }
+
+        var filling = found.Before.Select(units.FillingOf).FirstOrDefault(one => one is not null);
+        return new Weighing(tables, system).Weigh(new Measured(amount, found.Unit, found.System, filling, found.Before), ingredient);
+    }
+
+    private ImmutableArray<LineReading> Join(ImmutableArray<LinePart> parts, MeasureSystem? system)
+    {
+        var found = NamesOf(parts);
+        var readings = ImmutableArray.CreateBuilder<LineReading>();
+        for (var place = 0; place < parts.Length; place++)
+        {
+            var reading = ReadPart(parts[place], found[place], place > 0 ? parts[0].Words : [], system);
+            var same = readings.Count > 0 && reading.Ingredient is not null && reading.Ingredient == readings[^1].Ingredient;
+            if (same && reading.Grams is { } more && readings[^1] is { Grams: { } grams } last && reading.Egg == last.Egg)
+            {
+                readings[^1] = last with { Grams = grams + more, Assumed = [.. last.Assumed.Union(reading.Assumed)] };
+            }
+            else
+            {
+                readings.Add(reading);
+            }
+        }
+
+        return readings.ToImmutable();
+    }
+
+    /// <summary>The names of the parts. A part without a name takes that of the next part that has one, else of the last.</summary>
+    private FoundName[] NamesOf(ImmutableArray<LinePart> parts)
+    {
+        var found = new FoundName[parts.Length];
+        FoundName? last = null;
+        for (var place = 0; place < parts.Length; place++)
+        {
+            var own = IsNamed(parts[place]) || parts.Length == 1 ? place
+                : last is null ? Enumerable.Range(place, parts.Length - place).FirstOrDefault(other => IsNamed(parts[other]), place)
+                : -1;
+            found[place] = own < 0 ? last! : NameOf(parts[own], own > 0);
+            last = found[place];
+        }
+
+        return found;
+    }
+
+    private bool IsNamed(LinePart part) => part.Name.Any(word => !tables.Names.Describes.Contains(word.ToLowerInvariant()));
+
+    private FoundName NameOf(LinePart part, bool isBehindPlus)
+    {
+        if (isBehindPlus && names.PartOfEgg(part.Name) is { } egg)
+        {
+            return new FoundName(egg, null, null, []);
+        }
+
+        var found = names.Find(part.Name, part.Notes);
+        if (found.Ingredient is null && part.Name.Concat(part.Notes).Select(word => word.ToLowerInvariant()).FirstOrDefault(tables.Words.Foreign.ContainsKey) is { } word)
+        {
+            return found with { Problem = $"'{word}' looks like a {tables.Words.Foreign[word]} measure, and such lines are not read; write tbsp, tsp, ml or g and the English name" };
+        }
+
+        return part.Name.IsEmpty && found.Ingredient is null ? found with { Problem = "no ingredient is named" } : found;
+    }
+
+    private LineReading ReadPart(LinePart part, FoundName name, ImmutableArray<string> wordsBefore, MeasureSystem? system)
+    {
+        var choice = MeasureChoice.Of(part.Measures);
+        if (name.Ingredient is not { } ingredient)
+        {
+            return new LineReading(null, null, null, [], name.Candidates, name.Problem);
+        }
+
+        if (choice.Problem is not null)
+        {
+            return new LineReading(ingredient, null, null, [], [], choice.Problem);
+        }
+
+        if (choice.Counts.Any(one => one.Unit is VolumeUnit { Id: "litre" }) && ingredient.CountedUnits.Length > 0)
+        {
+            return new LineReading(ingredient, null, null, [], [], "L can be litres or the size of the eggs; write 'large' or 'litre'");
+        }
+
+        var said = part.Words.Select(units.FillingOf).FirstOrDefault(one => one is not null);
+        var words = part.Words.Any(IsEggSize) ? part.Words : part.Words.AddRange(wordsBefore);
+        var weighing = new Weighing(tables, system);
+        var weighed = choice.Counts.Select(one => weighing.Weigh(one with { Filling = one.Filling ?? said, Words = words }, ingredient)).ToList();
+        if (weighed.FirstOrDefault(one => one.Problem is not null) is { } refused)
+        {
+            return new LineReading(ingredient, null, null, [], [], refused.Problem);
+        }
+
+        var grams = weighed.Select(one => one.Grams!.Value).Aggregate((left, right) => left + right);
+        return grams.High > Most || !double.IsFinite(grams.High.Value)
+            ? new LineReading(ingredient, null, null, [], [], FormattableString.Invariant($"more than {Most.Value:0} g; no line of a kitchen weighs so much"))
+            : new LineReading(
+                ingredient, grams, weighed[0].Egg, [.. choice.Assumed, .. name.Assumed is null ? [] : new[] { name.Assumed }, .. weighed.SelectMany(one => one.Assumed).Distinct()], [], null);
+    }
+
+    private bool IsEggSize(string word) => tables.Eggs.All.Any(one => one.Names.Contains(word));
+}

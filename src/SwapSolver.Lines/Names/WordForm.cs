@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+
+namespace SwapSolver.Lines.Names;
+
+/// <summary>Brings words to one form, so that case, accents, plurals and spellings do not matter.</summary>
+/// <param name="sameWords">Spellings, each with the word that it stands for.</param>
+internal sealed class WordForm(ImmutableDictionary<string, string> sameWords)
+{
+    private const int LongestMatched = 40;
+
+    /// <summary>The words of a name, each in its one form.</summary>
+    public ImmutableArray<string> Words(string name) =>
+        [.. name.Split([' ', '-', '/', ','], StringSplitOptions.RemoveEmptyEntries).Select(Of)];
+
+    /// <summary>The one form of a word.</summary>
+    public string Of(string word)
+    {
+        var lower = (word.Length > LongestMatched ? word[..LongestMatched] : word).ToLowerInvariant().Replace('’', '\'');
+        if (sameWords.TryGetValue(lower, out var said))
+        {
+            lower = said;
+        }
+
+        var plain = Singular(WithoutAccents(lower));
+        return sameWords.TryGetValue(plain, out var same) ? same : plain;
+    }
+
+    private static string WithoutAccents(string word)
+    {
+        if (word.All(char.IsAscii))
+        {
+            return word;
+        }
+
+        var letters = new StringBuilder();
+        foreach (var letter in word)
+        {
+            // Half of a letter of two halves has no form of its own.
+            var text = char.IsSurrogate(letter) ? letter.ToString() : letter.ToString().Normalize(NormalizationForm.FormD);
+            letters.Append(text.Where(part => CharUnicodeInfo.GetUnicodeCategory(part) != UnicodeCategory.NonSpacingMark).ToArray());
+        }
+
+        return letters.ToString();
+    }
+
+    private static string Singular(string word)
+    {
+        if (word.EndsWith("'s", StringComparison.Ordinal))
+        {
+            return word[..^2];
+        }
+
+        word = word.Trim('\'');
+        return word.Length < 4 || word.EndsWith("ss", StringComparison.Ordinal) || word.EndsWith("us", StringComparison.Ordinal) || !word.EndsWith('s')
+            ? word
+            : word.EndsWith("ies", StringComparison.Ordinal) && word.Length > 5 ? $"{word[..^3]}y" : word[..^1];
+    }
+}

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Measures;
+
+namespace SwapSolver.Lines.Parts;
+
+/// <summary>Which of the measures of a part counts.</summary>
+/// <param name="Counts">The measures that are added up; empty where none counts.</param>
+/// <param name="Assumed">What was taken for granted.</param>
+/// <param name="Problem">Why none counts; null where some do.</param>
+internal sealed record MeasureChoice(ImmutableArray<Measured> Counts, ImmutableArray<string> Assumed, string? Problem)
+{
+    /// <summary>Chooses: a weight before a volume, a volume in millilitres before spoons and cups, else the first.</summary>
+    public static MeasureChoice Of(ImmutableArray<Found> measures)
+    {
+        if (measures.FirstOrDefault(found => found.Measured.Amount.Low > found.Measured.Amount.High) is { } backwards)
+        {
+            return Refused(FormattableString.Invariant($"the range {backwards.Measured.Amount.Low:0.##} to {backwards.Measured.Amount.High:0.##} runs backwards; write the smaller number first"));
+        }
+
+        // In a note only a weight can be the line's own amount; other numbers there are about something else.
+        var usable = measures.Where(found => found.Place != Place.Note || found.Measured.Unit is MassUnit).ToImmutableArray();
+        if (usable.IsEmpty)
+        {
+            return Refused("no amount is given; give grams, or a spoon, a cup or a count");
+        }
+
+        var chosen = usable.FirstOrDefault(found => found.Measured.Unit is MassUnit)
+            ?? usable.FirstOrDefault(found => found.Measured.Unit is VolumeUnit { DiffersBySystem: false })
+            ?? usable.FirstOrDefault(found => found.Place != Place.Bracket && found.Measured.Unit is not null)
+            ?? usable.FirstOrDefault(found => found.Place != Place.Bracket)
+            ?? usable[0];
+        var plain = usable.Where(found => found.Place == Place.Plain).ToList();
+        if (plain.Count > 1 && !plain.Any(found => found.Measured.Unit is MassUnit && found != plain[0]))
+        {
+            return Refused("two amounts stand in the line and it is not clear which counts; write one, or put the weight in brackets");
+        }
+
+        if (chosen.IsGrouped && chosen.Measured.Unit is not (MassUnit { Id: "gram" } or VolumeUnit { Id: "millilitre" }))
+        {
+            return Refused("a comma before three digits can be thousands or decimals; write the number without it");
+        }
+
+        var assumed = ImmutableArray.CreateBuilder<string>();
+        if (chosen.IsGrouped)
+        {
+            assumed.Add("a comma before three digits: thousands");
+        }
+
+        return Several(usable, chosen, assumed) is { } each
+            ? each
+            : new MeasureChoice([chosen.Measured, .. JoinedTo(usable, chosen)], assumed.ToImmutable(), null);
+    }
+
+    private static MeasureChoice Refused(string problem) => new([], [], problem);
+
+    /// <summary>A weight in brackets beside a count: of each, of all together, or not clear.</summary>
+    private static MeasureChoice? Several(ImmutableArray<Found> usable, Found chosen, ImmutableArray<string>.Builder assumed)
+    {
+        if (chosen.Place != Place.Bracket || usable[0].Place == Place.Bracket)
+        {
+            return null;
+        }
+
+        var count = usable[0].Measured;
+        if (chosen.IsEach)
+        {
+            assumed.Add("the weight in brackets is of each");
+            return new MeasureChoice([chosen.Measured with { Amount = chosen.Measured.Amount * count.Amount }], assumed.ToImmutable(), null);
+        }
+
+        if (count.Unit is PieceUnit { Id: "packet" or "can" or "block" } && count.Amount.High > 1)
+        {
+            return Refused("the weight in brackets can be of each or of all together; write 'each', or give the weight alone");
+        }
+
+        if (count.Unit is not MassUnit)
+        {
+            assumed.Add(chosen.Measured.Unit is MassUnit ? "the weight in brackets counts" : "the millilitres in brackets count");
+        }
+
+        return null;
+    }
+
+    // 1 lb 2 oz, 1 cup 2 tbsp: measures of one kind that stand side by side are added up.
+    private static IEnumerable<Measured> JoinedTo(ImmutableArray<Found> usable, Found chosen) => usable
+        .SkipWhile(found => found != chosen)
+        .Skip(1)
+        .TakeWhile(found => found.Place == Place.Joined)
+        .Where(found => found.Measured.Unit?.GetType() == chosen.Measured.Unit?.GetType() && found.Measured.Unit is not null)
+        .Select(found => found.Measured);
+}

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Superpower;
+using Superpower.Model;
+using Superpower.Parsers;
+using SwapSolver.Kitchen.Quantities;
+
+namespace SwapSolver.Lines.Text;
+
+/// <summary>The grammar of a line: numbers of every style, words, signs and brackets, which do not nest.</summary>
+internal static class LineGrammar
+{
+    private static readonly TokenListParser<LineToken, AmountChunk> Plain =
+        Token.EqualTo(LineToken.Number).Select(token => NumberOf(token.ToStringValue()));
+
+    private static readonly TokenListParser<LineToken, AmountChunk> Whole =
+        Token.EqualTo(LineToken.Number).Where(token => token.ToStringValue().All(char.IsAsciiDigit)).Select(token => NumberOf(token.ToStringValue()));
+
+    private static readonly TokenListParser<LineToken, AmountChunk> Vulgar =
+        Token.EqualTo(LineToken.Vulgar).Select(token => Exactly(char.GetNumericValue(token.ToStringValue()[0])));
+
+    private static readonly TokenListParser<LineToken, AmountChunk> Fraction = Vulgar.Or((
+        from over in Whole
+        from slash in Token.EqualTo(LineToken.Slash)
+        from under in Whole.Where(number => number.Amount.Low > 0)
+        select Exactly(over.Amount.Low / under.Amount.Low)).Try());
+
+    /// <summary>1 1/2, 1½, 1-1/2, 1 and 1/2.</summary>
+    private static readonly TokenListParser<LineToken, AmountChunk> Mixed = (
+        from whole in Whole
+        from between in Token.EqualTo(LineToken.Dash).Or(WordOf("and")).OptionalOrDefault()
+        from part in Fraction.Where(fraction => fraction.Amount.Low < 1)
+        select Exactly(whole.Amount.Low + part.Amount.Low)).Try();
+
+    private static readonly TokenListParser<LineToken, AmountChunk> Single = Mixed.Or(Fraction).Or(Plain);
+
+    private static readonly TokenListParser<LineToken, Chunk> Range =
+        from low in Single
+        from high in Token.EqualTo(LineToken.Dash).Or(WordOf("to")).Or(WordOf("or")).IgnoreThen(Single).Select(number => (AmountChunk?)number).Try().OptionalOrDefault()
+        select (Chunk)(high is null ? low : new AmountChunk(new Amount(low.Amount.Low, high.Amount.High), low.IsGrouped || high.IsGrouped));
+
+    private static readonly TokenListParser<LineToken, Chunk> Word =
+        Token.EqualTo(LineToken.Word).Select(token => (Chunk)new WordChunk(token.ToStringValue()));
+
+    private static readonly TokenListParser<LineToken, Chunk> Sign =
+        Token.Matching<LineToken>(kind => kind is not LineToken.Close, "sign").Select(token => (Chunk)new SignChunk(token.Kind));
+
+    private static readonly TokenListParser<LineToken, Chunk> Flat = Range.Or(Word).Or(Sign);
+
+    private static readonly TokenListParser<LineToken, Chunk> Bracket =
+        from open in Token.EqualTo(LineToken.Open)
+        from inside in Flat.Many()
+        from close in Token.EqualTo(LineToken.Close).OptionalOrDefault()
+        select (Chunk)new BracketChunk(Meaning(inside));
+
+    private static readonly TokenListParser<LineToken, Chunk[]> Line =
+        Bracket.Or(Flat).Or(Token.EqualTo(LineToken.Close).Select(token => (Chunk)new SignChunk(LineToken.Other))).Many().AtEnd();
+
+    /// <summary>The pieces of a line, without signs that say nothing.</summary>
+    public static ImmutableArray<Chunk> Read(string line) => Meaning(Line.Parse(LineTokens.Of(line)));
+
+    private static ImmutableArray<Chunk> Meaning(IEnumerable<Chunk> chunks) =>
+        [.. chunks.Where(chunk => chunk is not SignChunk { Kind: LineToken.Other or LineToken.Open })];
+
+    private static TokenListParser<LineToken, Token<LineToken>> WordOf(string word) =>
+        Token.EqualTo(LineToken.Word).Where(token => token.ToStringValue().Equals(word, StringComparison.OrdinalIgnoreCase));
+
+    private static AmountChunk Exactly(double number) => new(Amount.Of(number), false);
+
+    private static AmountChunk NumberOf(string text)
+    {
+        var comma = text.IndexOf(',', StringComparison.Ordinal);
+        var isGrouped = comma > 0 && text.Length - comma == 4 && text[0] != '0';
+        var plain = isGrouped ? text.Replace(",", string.Empty, StringComparison.Ordinal) : text.Replace(',', '.');
+        return new AmountChunk(Amount.Of(double.Parse(plain, NumberStyles.Float, CultureInfo.InvariantCulture)), isGrouped);
+    }
+}

@@ -1,0 +1,48 @@
+using Superpower;
+using Superpower.Model;
+using Superpower.Parsers;
+using Superpower.Tokenizers;
+
+namespace SwapSolver.Lines.Text;
+
+/// <summary>Cuts a line of text into its words, numbers and signs. Any text can be cut.</summary>
+internal static class LineTokens
+{
+    private static readonly TextParser<TextSpan> Digits = Span.WithAll(char.IsAsciiDigit);
+
+    private static readonly TextParser<TextSpan> Number = Span.MatchedBy(
+        Digits.Then(_ => Character.In('.', ',').IgnoreThen(Digits).Try().OptionalOrDefault())
+            .Or(Character.In('.', ',').IgnoreThen(Digits)));
+
+    private static readonly TextParser<TextSpan> Percentage = Span.MatchedBy(Number.Then(_ => Character.EqualTo('%')));
+
+    private static readonly TextParser<TextSpan> Word = Span.MatchedBy(
+        Character.Matching(letter => char.IsLetter(letter) || letter == '°', "letter").IgnoreThen(
+            Character.Matching(letter => char.IsLetterOrDigit(letter) || IsMark(letter), "letter or digit").Many()));
+
+    private static readonly Tokenizer<LineToken> Tokenizer = new TokenizerBuilder<LineToken>()
+        .Ignore(Character.Matching(char.IsWhiteSpace, "space"))
+        .Match(Percentage.Try(), LineToken.Word)
+        .Match(Number.Try(), LineToken.Number)
+        .Match(Character.Matching(IsVulgar, "fraction"), LineToken.Vulgar)
+        .Match(Word, LineToken.Word)
+        .Match(Character.In('-', '\u2010', '\u2011', '\u2012', '–', '—', '−'), LineToken.Dash)
+        .Match(Character.In('/', '\u2044', '\u2215'), LineToken.Slash)
+        .Match(Character.In('+', '&'), LineToken.Plus)
+        .Match(Character.In(',', ';'), LineToken.Comma)
+        .Match(Character.In('×', '*'), LineToken.Times)
+        .Match(Character.In('(', '[', '{'), LineToken.Open)
+        .Match(Character.In(')', ']', '}'), LineToken.Close)
+        .Match(Character.AnyChar, LineToken.Other)
+        .Build();
+
+    /// <summary>The parts of a line, in order.</summary>
+    public static TokenList<LineToken> Of(string line) => Tokenizer.Tokenize(line);
+
+    private static bool IsVulgar(char letter) =>
+        char.GetUnicodeCategory(letter) == System.Globalization.UnicodeCategory.OtherNumber && char.GetNumericValue(letter) is > 0 and < 1;
+
+    // An apostrophe or an accent that stands behind its letter belongs to the word.
+    private static bool IsMark(char letter) =>
+        letter is '\'' or '’' || char.GetUnicodeCategory(letter) == System.Globalization.UnicodeCategory.NonSpacingMark;
+}

@@ -1,0 +1,14 @@
+using SwapSolver.Data.Files;
+using SwapSolver.Data.Measures;
+using SwapSolver.Kitchen.Measures;
+using SwapSolver.Loaves;
+
+namespace SwapSolver.Lines.Tests;
+
+/// <summary>The reader of lines over the shipped data.</summary>
+internal static class TestLines
+{
+    public static MeasureTables Tables { get; } = MeasureFiles.Read(TestKitchen.Folder, SourceKeys.Read(TestKitchen.Folder), TestKitchen.Bakehouse.Pantry);
+
+    public static IngredientLines Reader { get; } = new(Tables, TestKitchen.Bakehouse.Pantry);
+}
