@@ -57,7 +57,6 @@ internal static class ServiceHost
         }
 
         await loading;
-
         return 0;
     }
 

@@ -17,4 +17,15 @@ public sealed record Usage(
     bool Offered,
     Grams ScaleStep,
     string Source,
-    Mark Mark);
+    Mark Mark)
+{
+    /// <summary>Most grams that a formula bears [g]: the smaller of both limits, and never more than the batter.</summary>
+    /// <param name="flours">Mass of all flours [g].</param>
+    /// <param name="batter">Batter mass [g].</param>
+    public Grams Most(Grams flours, Grams batter)
+    {
+        var ofFlour = MaximumOfFlour is { } byFlour ? flours * byFlour.Share : batter;
+        var ofBatter = MaximumOfBatter is { } byBatter ? batter * byBatter.Share : batter;
+        return new Grams(Math.Min(Math.Min(ofFlour.Value, ofBatter.Value), batter.Value));
+    }
+}

@@ -11,10 +11,10 @@ namespace SwapSolver.Solving.Answers;
 /// <param name="Bakehouse">Facts, rules and words.</param>
 public sealed record CautionList(Bakehouse Bakehouse)
 {
-    private Phrases Phrases => Bakehouse.Phrases;
-
     /// <summary>Behaviour that needs alkali to show; a formula without base does not show it.</summary>
     private const string WithAlkali = "-with-alkali";
+
+    private Phrases Phrases => Bakehouse.Phrases;
 
     /// <summary>The cautions of a formula by itself.</summary>
     public ImmutableArray<string> Of(Formula formula)

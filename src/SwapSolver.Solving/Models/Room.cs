@@ -1,17 +1,18 @@
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
 
 namespace SwapSolver.Solving.Models;
 
 /// <summary>Between which grams each line may lie: usage ranges, sensible minima and the room of its role.</summary>
 internal sealed class Room(FormulaProblem problem)
 {
-    private readonly double batter = problem.Reference.BatterMass.Value;
+    private readonly Grams batter = problem.Reference.BatterMass;
 
-    private readonly double flours = problem.Reference.MassOf(Role.Flour) is { Value: > 0 } mass
-        ? mass.Value
-        : problem.Reference.BatterMass.Value * problem.Practice.FloursOfBatter.Share;
+    private readonly Grams flours = problem.Reference.MassOf(Role.Flour) is { Value: > 0 } mass
+        ? mass
+        : problem.Reference.BatterMass * problem.Practice.FloursOfBatter.Share;
 
     /// <summary>Least and most grams of a line of the start.</summary>
     public (double Low, double High) OfKept(Line line)
@@ -47,7 +48,7 @@ internal sealed class Room(FormulaProblem problem)
     {
         Role.Salt => !problem.Holds.Any(hold => hold.FromCaller && hold.Balance is Salt),
         Role.Yeast => true,
-        Role.Flavour => line.Grams.Value < problem.Practice.SeasoningOfBatter.Share * batter,
+        Role.Flavour => line.Grams < batter * problem.Practice.SeasoningOfBatter.Share,
         Role.Sweetener => !SweetnessIsAsked(line.Ingredient),
         _ => false,
     };
@@ -57,13 +58,7 @@ internal sealed class Room(FormulaProblem problem)
         || (problem.NetCarbohydrate.Numerator(sweetener.Typical).Value > 0
             && problem.Holds.Any(hold => hold.FromCaller && hold.Balance is NetCarbohydrate));
 
-    private double UsageMost(Ingredient ingredient)
-    {
-        var usage = ingredient.Usage;
-        var byFlour = usage.MaximumOfFlour is { } ofFlour ? ofFlour.Share * flours : double.PositiveInfinity;
-        var byBatter = usage.MaximumOfBatter is { } ofBatter ? ofBatter.Share * batter : double.PositiveInfinity;
-        return Math.Min(Math.Min(byFlour, byBatter), batter);
-    }
+    private double UsageMost(Ingredient ingredient) => ingredient.Usage.Most(flours, batter).Value;
 
     private double RoleMost(Role role) =>
         RoleBand(role) is { High: { } high } && problem.Reference.MassOf(role) is { Value: > 0 } mass

@@ -42,7 +42,7 @@ public sealed record Measurement(Formula Formula)
     {
         // So much soda that no loaf bears it says nothing of how much gas the loaf should have.
         var isAboveUsage = reference.Lines.Any(line => line.Ingredient.Typical[Fact.Base] > 0
-            && line.Ingredient.Usage.MaximumOfBatter is { } most && line.Grams > reference.BatterMass * most.Share);
+            && line.Grams > line.Ingredient.Usage.Most(reference.MassOf(Role.Flour), reference.BatterMass));
         return new FormulaProblem(
             reference,
             reference,

@@ -10,8 +10,6 @@ namespace SwapSolver.Solving.Wishes;
 /// <param name="Phrases">The words.</param>
 public sealed record LeavingOut(Pantry Pantry, Phrases Phrases)
 {
-    private const string Milk = "milk";
-
     private const string Dairy = "dairy";
 
     /// <summary>Every word that can be left out.</summary>
@@ -52,10 +50,7 @@ public sealed record LeavingOut(Pantry Pantry, Phrases Phrases)
     {
         Diet.Vegetarian => Make("not-vegetarian", Phrases.Say("diet-vegetarian"), ingredient => !ingredient.Suits.Vegetarian),
         Diet.Vegan => Make("not-vegan", Phrases.Say("diet-vegan"), ingredient => !ingredient.Suits.Vegan),
-        Diet.DairyFree => Make(
-            Dairy,
-            Phrases.Say("diet-dairy-free"),
-            ingredient => ingredient.Allergens.Carries(Milk) || ingredient.Groups.Contains(Dairy)),
+        Diet.DairyFree => Make(Dairy, Phrases.Say("diet-dairy-free"), Of(Dairy)!.LeftOut!.Carries),
         _ => throw new ArgumentOutOfRangeException(nameof(diet), diet, "no such diet"),
     };
 
