@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Models;
 using SwapSolver.Solving.Wishes;
@@ -40,13 +41,16 @@ public sealed record Measurement(Formula Formula)
 
     private static FormulaProblem Repair(Bakehouse bakehouse, Formula reference, ImmutableArray<Hold> holds)
     {
-        // So much soda that no loaf bears it says nothing of how much gas the loaf should have.
-        var isAboveUsage = reference.Lines.Any(line => line.Ingredient.Typical[Fact.Base] > 0
-            && line.Grams > line.Ingredient.Usage.Most(reference.MassOf(Role.Flour), reference.BatterMass));
+        var flours = reference.MassOf(Role.Flour);
+        var batter = reference.BatterMass;
+        Grams Borne(Line line) => new(Math.Min(line.Grams.Value, line.Ingredient.Usage.Most(flours, batter).Value));
+        var bases = reference.Lines.Where(line => line.Ingredient.Typical[Fact.Base] > 0).ToList();
+        var isAboveUsage = bases.Any(line => line.Grams > Borne(line));
+        var mostGas = new Level(bases.Sum(line => line.Ingredient.Typical[Fact.Base] * Borne(line).Value) / batter.Value);
         return new FormulaProblem(
             reference,
             reference,
-            isAboveUsage ? holds.RemoveAll(hold => hold.Balance is Gas) : holds,
+            [.. holds.Select(hold => isAboveUsage && hold.Balance is Gas ? AsMuchAsIsBorne(hold, reference, mostGas) : hold)],
             bakehouse.Balances.Anchored,
             bakehouse.Balances.NetCarbohydrate,
             new Candidates(bakehouse).For(reference, holds, Role.Acid, Role.Liquid),
@@ -56,4 +60,11 @@ public sealed record Measurement(Formula Formula)
             UsageBinds = isAboveUsage,
         };
     }
+
+    /// <summary>More soda than any loaf bears says nothing of how much gas the loaf should have: between half of what it
+    /// bears and all of it then.</summary>
+    private static Hold AsMuchAsIsBorne(Hold gas, Formula reference, Level most) =>
+        gas.Balance.Read(reference, reference, Draws.Typical) is { } own && own.Value > most.Value
+            ? gas with { Band = new Band(new Level(most.Value / 2), most), IsAnchored = false }
+            : gas;
 }

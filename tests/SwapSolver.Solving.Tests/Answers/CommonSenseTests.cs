@@ -98,6 +98,18 @@ public sealed class CommonSenseTests
         Assert.True(soda / loaf.BatterMass <= 0.015, $"{soda.Value} g of soda stay");
     }
 
+    [Fact]
+    public void A_repair_of_the_leavening_does_not_make_the_loaf_flat()
+    {
+        // 10 g of soda in 580 g of batter, and a spoon of vinegar: the soda must come down, the gas must not go.
+        var loaf = Bowl.Of(("almond-meal", 260), ("water", 140), ("baking-soda", 10), ("vinegar-cider", 15), ("salt", 4)).WithEggs(3);
+        var repair = new Measurement(loaf).Answer(Ask.Search, Ask.Ample, CancellationToken.None).Repair;
+        Assert.NotNull(repair);
+        var (before, after) = (new Tally(loaf), new Tally(repair.Formula));
+        Assert.InRange(after.Leavening, 0.9, 1.05);
+        Assert.InRange(after.Gas / before.Gas, 0.899, 1.101);
+    }
+
     private static bool IsLeftOut(IEnumerable<Hold> wishes, Ingredient ingredient) =>
         wishes.Any(wish => wish.LeftOut is { } rule && rule.Carries(ingredient));
 }
