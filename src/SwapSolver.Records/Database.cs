@@ -20,7 +20,8 @@ internal sealed class Database(string path)
     public bool Exists => File.Exists(path);
 
     /// <summary>An open connection to the newest schema.</summary>
-    public SqliteConnection Open()
+    /// <exception cref="RecordsFaultException">The file cannot be reached or is none of ours.</exception>
+    public SqliteConnection Open() => Reach(() =>
     {
         lock (upgrading)
         {
@@ -32,11 +33,12 @@ internal sealed class Database(string path)
         }
 
         return OpenAsItIs();
-    }
+    });
 
     /// <summary>Writes in one transaction, which also counts the change.</summary>
     /// <param name="write">The writing; the result is whether anything changed.</param>
-    public void Write(Func<IDbConnection, IDbTransaction, bool> write)
+    /// <exception cref="RecordsFaultException">It could not be written; nothing was.</exception>
+    public void Write(Func<IDbConnection, IDbTransaction, bool> write) => Reach(() =>
     {
         using var connection = Open();
         // Deferred transactions of two writers can end in a deadlock that no waiting mends.
@@ -45,6 +47,21 @@ internal sealed class Database(string path)
         {
             connection.Execute("UPDATE change_counter SET changes = changes + 1", transaction: transaction);
             transaction.Commit();
+        }
+
+        return true;
+    });
+
+    /// <summary>Reaches the file; what goes wrong on the way is named with the file.</summary>
+    private T Reach<T>(Func<T> what)
+    {
+        try
+        {
+            return what();
+        }
+        catch (Exception fault) when (fault is SqliteException or IOException or UnauthorizedAccessException)
+        {
+            throw new RecordsFaultException($"the records at {path} cannot be reached: {fault.Message}", fault);
         }
     }
 

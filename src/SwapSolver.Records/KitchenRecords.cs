@@ -85,23 +85,14 @@ public sealed class KitchenRecords(string folder)
     }
 
     /// <summary>Writes down what was measured; an older figure of the same fact is replaced.</summary>
-    public void Put(IReadOnlyCollection<MeasuredFact> measured) => database.Write((connection, transaction) =>
+    public void Put(IReadOnlyCollection<MeasuredFact> measured)
     {
-        foreach (var one in measured)
+        // Nothing to write down makes no file.
+        if (measured.Count > 0)
         {
-            connection.Execute(
-                """
-                INSERT INTO measured_facts (ingredient, fact, low, typical, high, method)
-                VALUES (@Ingredient, @Fact, @Low, @Typical, @High, @Method)
-                ON CONFLICT (ingredient, fact) DO UPDATE
-                SET low = excluded.low, typical = excluded.typical, high = excluded.high, method = excluded.method
-                """,
-                new MeasuredRow(one.IngredientId, one.Fact.Id, one.Range.Low, one.Range.Typical, one.Range.High, one.Method),
-                transaction);
+            database.Write((connection, transaction) => Put(measured, connection, transaction));
         }
-
-        return measured.Count > 0;
-    });
+    }
 
     /// <summary>Forgets a food of this kitchen and what it measured of an ingredient. The result is whether there was anything.</summary>
     /// <param name="id">Id of the ingredient.</param>
@@ -119,6 +110,24 @@ public sealed class KitchenRecords(string folder)
         }
 
         return gone > 0;
+    }
+
+    private static bool Put(IEnumerable<MeasuredFact> measured, IDbConnection connection, IDbTransaction transaction)
+    {
+        foreach (var one in measured)
+        {
+            connection.Execute(
+                """
+                INSERT INTO measured_facts (ingredient, fact, low, typical, high, method)
+                VALUES (@Ingredient, @Fact, @Low, @Typical, @High, @Method)
+                ON CONFLICT (ingredient, fact) DO UPDATE
+                SET low = excluded.low, typical = excluded.typical, high = excluded.high, method = excluded.method
+                """,
+                new MeasuredRow(one.IngredientId, one.Fact.Id, one.Range.Low, one.Range.Typical, one.Range.High, one.Method),
+                transaction);
+        }
+
+        return true;
     }
 
     private sealed record FoodRow(string Id, string Document);

@@ -11,9 +11,9 @@ internal static class PantryRemove
     /// <summary>The verb.</summary>
     public static Command Create(Errand errand)
     {
-        var id = new Argument<string>("ID") { Description = "The ingredient, as our-coconut-flour." };
+        var id = new Argument<string>("ID") { Description = "The ingredient, as coconut-flour." };
         var verb = new VerbCommand(
-            "remove", "Forgets a food of this kitchen, or what it measured of a shipped ingredient.", "swapsolver pantry remove our-coconut-flour") { id };
+            "remove", "Forgets what this kitchen wrote down of an ingredient; a shipped one has its own figures again.", "swapsolver pantry remove coconut-flour") { id };
         verb.SetAction((parse, cancel) => errand.RunAsync(
             parse,
             new Question<DeleteIngredientResponse>(

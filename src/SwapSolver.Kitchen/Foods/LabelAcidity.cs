@@ -6,7 +6,7 @@ using Range = SwapSolver.Kitchen.Ingredients.Range;
 namespace SwapSolver.Kitchen.Foods;
 
 /// <summary>The acidity that a vinegar's label states, as acetic acid.</summary>
-/// <param name="Acidity">Acid [g/100 mL], taken as g/100 g as the shipped vinegars are: a vinegar weighs 1.01 g/mL.</param>
+/// <param name="Acidity">Acid [g/100 mL], taken as g/100 g, as the shipped vinegars are.</param>
 public sealed record LabelAcidity(Percent Acidity)
 {
     /// <summary>Whether a label's acidity says anything of an ingredient.</summary>

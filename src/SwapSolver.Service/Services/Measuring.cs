@@ -17,25 +17,20 @@ internal sealed class Measuring(MeasuringRules rules, Phrases phrases, ProblemLi
 {
     private const double MostGrams = 10_000;
 
-    /// <summary>The facts that a request states; where problems were added they are not to be used.</summary>
+    /// <summary>The facts that a request states, none where it only asks how to measure; where problems were added they are not to be used.</summary>
     public ImmutableArray<MeasuredFact> Read(MeasureIngredientRequest request, Ingredient ingredient)
     {
-        if (request.Soak is null && !request.HasAcidityPercent && !request.HasPricePerKg)
-        {
-            problems.Add("soak", string.Empty, "nothing was measured", $"give the soaking test, a vinegar's acidity, or a price; the test: {phrases.Say("method-soak")}");
-        }
-
-        return [.. Soaked(request.Soak, ingredient), .. Acid(request, ingredient), .. Price(request.HasPricePerKg ? request.PricePerKg : null, ingredient)];
+        return [.. Soaked(request.Soak, ingredient), .. Acid(request, ingredient), .. Price(request, ingredient)];
     }
 
-    /// <summary>A price as a fact; none where none was given.</summary>
-    public ImmutableArray<MeasuredFact> Price(double? perKg, Ingredient ingredient)
+    private ImmutableArray<MeasuredFact> Price(MeasureIngredientRequest request, Ingredient ingredient)
     {
-        if (perKg is not { } price)
+        if (!request.HasPricePerKg)
         {
             return [];
         }
 
+        var price = request.PricePerKg;
         if (price >= 0 && price <= Fact.Price.Most)
         {
             return [new MeasuredFact(ingredient.Id, Fact.Price, new Range(price, price, price), phrases.Say("measured-price"))];

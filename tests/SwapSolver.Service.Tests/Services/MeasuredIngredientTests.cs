@@ -38,5 +38,31 @@ public sealed class MeasuredIngredientTests
         Assert.Contains("soak.drainedG", refusal.Status.Detail, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Asked_without_a_figure_it_says_how_the_test_is_done_and_writes_nothing_down()
+    {
+        await using var service = await RunningService.Start();
+        var answer = await service.Ingredients.MeasureIngredientAsync(new MeasureIngredientRequest { Name = Coconut });
+
+        Assert.Contains("weigh", answer.Method, StringComparison.Ordinal);
+        Assert.Empty(answer.Measured);
+        var nothing = await Assert.ThrowsAsync<RpcException>(async () =>
+            await service.Ingredients.DeleteIngredientAsync(new DeleteIngredientRequest { Name = Coconut }));
+        Assert.Equal(StatusCode.NotFound, nothing.StatusCode);
+    }
+
+    [Fact]
+    public async Task A_vinegar_of_twice_the_acidity_is_twice_as_sour()
+    {
+        await using var service = await RunningService.Start();
+        var name = "ingredients/vinegar-distilled";
+        var shipped = await service.Ingredients.GetIngredientAsync(new GetIngredientRequest { Name = name });
+        var measured = await service.Ingredients.MeasureIngredientAsync(new MeasureIngredientRequest { Name = name, AcidityPercent = 10 });
+
+        // The shipped one is of 5 %; acetic acid weighs 60.052 g/mol (IUPAC standard atomic weights, from memory).
+        Assert.Equal(2, Held(measured.Ingredient, "acidMmolPerG") / Held(shipped, "acidMmolPerG"), 9);
+        Assert.Equal(100 / 60.052, Held(measured.Ingredient, "acidMmolPerG"), 0.001);
+    }
+
     private static double Held(Ingredient ingredient, string fact) => ingredient.Facts.Single(one => one.Fact_ == fact).Value;
 }
