@@ -1,9 +1,11 @@
 using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
+using SwapSolver.Data.Foods;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Data.Measures;
 using SwapSolver.Data.Wording;
 using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Measures;
 using SwapSolver.Kitchen.Wording;
@@ -48,6 +50,10 @@ internal sealed class SpoiltFolder : IDisposable
     public Pantry ReadPantry() => PantryFiles.Read(Folder, SourceKeys.Read(Folder));
 
     public MeasureTables ReadMeasures() => MeasureFiles.Read(Folder, SourceKeys.Read(Folder), ReadPantry());
+
+    public FoodRules ReadFoodRules() => FoodRulesFile.Read(Folder, SourceKeys.Read(Folder));
+
+    public TableRules ReadTableRules() => TableRulesFile.Read(Folder, SourceKeys.Read(Folder));
 
     public BalanceList ReadBalances() => BalanceFiles.Read(Folder, SourceKeys.Read(Folder));
 

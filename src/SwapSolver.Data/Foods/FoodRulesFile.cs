@@ -63,9 +63,12 @@ public static class FoodRulesFile
 
     private static Spread SpreadOf(JsonPlace place, SourceKeys sources)
     {
-        place.Only("percent", "least", "source");
+        place.Only("percent", "percentOfRest", "least", "source");
         return new Spread(
-            new Percent(Between(place.Get("percent"), 0, 100)).Share, Between(place.Get("least"), 0, 100), sources.Key(place.Get("source")));
+            new Percent(Between(place.Get("percent"), 0, 100)).Share, Between(place.Get("least"), 0, 100), sources.Key(place.Get("source")))
+        {
+            OfRest = place.Find("percentOfRest") is { } rest ? new Percent(Between(rest, 0, 100)) : null,
+        };
     }
 
     private static Usage UsageOf(JsonPlace place, SourceKeys sources)

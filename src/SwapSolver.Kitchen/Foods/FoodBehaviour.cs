@@ -10,20 +10,58 @@ namespace SwapSolver.Kitchen.Foods;
 internal sealed record FoodBehaviour(FoodRules Rules)
 {
     /// <summary>What a table or a panel does not print, and an ingredient behaves by.</summary>
-    private static readonly ImmutableArray<Fact> Behaviours =
+    internal static readonly ImmutableArray<Fact> Behaviours =
     [
         Fact.Polyols, Fact.Erythritol, Fact.Allulose, Fact.OrganicAcid, Fact.Alcohol, Fact.Other, Fact.WaterBound,
         Fact.WaterBoundCentrifuge, Fact.Acid, Fact.Base, Fact.SettingShareOfProtein, Fact.GelStrength, Fact.Sweetness,
         Fact.Fermentable, Fact.YeastGas,
     ];
 
+    /// <summary>Those of them that are a part of the carbohydrate.</summary>
+    private static readonly ImmutableArray<Fact> InCarbohydrate = [Fact.Polyols, Fact.Allulose, Fact.OrganicAcid];
+
+    /// <summary>Those of them that stand beside water, protein, fat, carbohydrate and ash.</summary>
+    private static readonly ImmutableArray<Fact> BesideTheRest = [Fact.Alcohol, Fact.Other];
+
     /// <summary>The figures that are not stated, from an ingredient that it behaves like. Composition that neither the
-    /// food nor behaviour gives stays unknown.</summary>
-    public IEnumerable<KeyValuePair<Fact, Figure>> After(Ingredient like, ImmutableDictionary<Fact, Figure> stated) =>
-        from fact in Behaviours
-        where !stated.ContainsKey(fact) && like.Figures.ContainsKey(fact)
-        let range = like.Figures[fact].Range
-        select KeyValuePair.Create(fact, new Figure(Wider(range, fact.Most), Rules.LikeSource, Mark.Memory, null));
+    /// food nor behaviour gives stays unknown; and what is taken is never more than what the food leaves room for.</summary>
+    public IEnumerable<KeyValuePair<Fact, Figure>> After(Ingredient like, ImmutableDictionary<Fact, Figure> stated)
+    {
+        var taken = Behaviours.Where(fact => !stated.ContainsKey(fact) && like.Figures.ContainsKey(fact))
+            .ToDictionary(fact => fact, fact => like.Figures[fact].Range);
+        double Stated(params ReadOnlySpan<Fact> facts)
+        {
+            var sum = 0.0;
+            foreach (var fact in facts)
+            {
+                sum += stated.TryGetValue(fact, out var figure) ? figure.Range.Typical : 0;
+            }
+
+            return sum;
+        }
+
+        Fit(taken, InCarbohydrate, Stated(Fact.Carbohydrate) - Stated(Fact.Fibre, Fact.Sugars, Fact.Starch) - Stated(InCarbohydrate.AsSpan()));
+        Fit(taken, BesideTheRest, 100 - Stated(Fact.Water, Fact.Protein, Fact.Fat, Fact.Carbohydrate, Fact.Ash) - Stated(BesideTheRest.AsSpan()));
+        Fit(taken, [Fact.Erythritol], taken.TryGetValue(Fact.Polyols, out var polyols) ? polyols.Typical : Stated(Fact.Polyols));
+        return taken.Select(pair => KeyValuePair.Create(
+            pair.Key, new Figure(Wider(pair.Value, pair.Key.Most), Rules.LikeSource, Mark.Memory, null)));
+    }
+
+    /// <summary>Makes parts smaller, all by the same share, until their typical values fit.</summary>
+    private static void Fit(Dictionary<Fact, Range> taken, ImmutableArray<Fact> parts, double room)
+    {
+        var wanted = parts.Sum(part => taken.GetValueOrDefault(part).Typical);
+        if (wanted <= room)
+        {
+            return;
+        }
+
+        var share = wanted > 0 ? Math.Max(0, room) / wanted : 0;
+        foreach (var part in parts.Where(taken.ContainsKey))
+        {
+            taken[part] = new Range(taken[part].Low * share, taken[part].Typical * share, taken[part].High * share);
+        }
+    }
 
     /// <summary>The figures that are not stated, guessed from the composition.</summary>
     public IEnumerable<KeyValuePair<Fact, Figure>> Guessed(ImmutableDictionary<Fact, Figure> stated) =>
@@ -36,7 +74,7 @@ internal sealed record FoodBehaviour(FoodRules Rules)
         double Of(Fact fact) => stated.TryGetValue(fact, out var figure) ? figure.Range.Typical : 0;
         var carbohydrate = Of(Fact.Carbohydrate);
         var fibre = stated.TryGetValue(Fact.Fibre, out var known)
-            ? new Range(known.Range.Typical, known.Range.Typical, known.Range.Typical)
+            ? known.Range
             : new Range(0, carbohydrate / 2, carbohydrate);
         var sugars = Of(Fact.Sugars);
         Range LeftBeside(Range other) => new(

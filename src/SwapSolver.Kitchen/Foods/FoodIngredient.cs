@@ -9,12 +9,6 @@ namespace SwapSolver.Kitchen.Foods;
 /// <param name="Words">Says what the ingredient is, in the words of <c>data/wording/</c>: about, not for, made.</param>
 public sealed record FoodIngredient(FoodRules Rules, ImmutableArray<AllergenName> Lists, FoodWords Words)
 {
-    private static readonly ImmutableArray<string> Animal = ["milk", "egg", "fish", "crustaceans", "molluscs"];
-
-    private static readonly ImmutableArray<string> Flesh = ["fish", "crustaceans", "molluscs"];
-
-    private static readonly ImmutableArray<string> Gluten = ["wheat", "gluten-cereals"];
-
     /// <summary>The ingredient.</summary>
     /// <param name="food">What is stated.</param>
     /// <param name="like">The ingredient that it behaves like; null where none was named, or it is gone.</param>
@@ -37,7 +31,7 @@ public sealed record FoodIngredient(FoodRules Rules, ImmutableArray<AllergenName
             Allergens = allergens,
             Suits = SuitsOf(food, like, allergens),
             Figures = food.Figures.AddRange(guessed),
-            NoneByNature = like is null ? [] : [.. like.NoneByNature.Where(fact => !food.Figures.ContainsKey(fact))],
+            NoneByNature = like is null ? [] : [.. like.NoneByNature.Intersect(FoodBehaviour.Behaviours).Except(food.Figures.Keys)],
             Usage = like?.Usage ?? Rules.Usage,
             CountedUnits = [],
             HouseholdMeasures = !food.HouseholdMeasures.IsEmpty ? food.HouseholdMeasures : like?.HouseholdMeasures ?? [],
@@ -50,22 +44,36 @@ public sealed record FoodIngredient(FoodRules Rules, ImmutableArray<AllergenName
     /// nobody typed it in. Where neither says anything, the allergens are not known.</summary>
     private Allergens AllergensOf(StatedFood food, Ingredient? like)
     {
-        var contains = food.Allergens?.Contains ?? [];
-        var mayContain = food.Allergens?.MayContain ?? [];
+        var contains = WithItsKind(food.Allergens?.Contains ?? [], like);
         ImmutableArray<string> On(string list, ImmutableArray<string>? ofLike) =>
         [
             .. contains.Where(id => Lists.Any(known => known.Id == id && known.Lists.Contains(list))).Union(ofLike ?? []),
         ];
         var us = On("us", like?.Allergens.Us);
         var eu = On("eu", like?.Allergens.Eu);
+        var mayContain = WithItsKind(food.Allergens?.MayContain ?? [], like);
+        var isTaken = food.Allergens is null && like is not null;
         return new Allergens(
             us,
             eu,
             [.. mayContain.Union(like?.Allergens.MayContain ?? []).Except(us.Union(eu))],
-            Rules.SourceOf(food.Origin),
-            Mark.Published)
+            isTaken ? Rules.LikeSource : Rules.SourceOf(food.Origin),
+            isTaken ? Mark.Memory : Mark.Published)
         {
             AreKnown = food.Allergens is not null || like is { Allergens.AreKnown: true },
+        };
+    }
+
+    /// <summary>The two lists name cereals differently, and a food that states one of the names is not free of the other:
+    /// wheat is a cereal with gluten; and a cereal with gluten may be wheat, unless its like is one that is not.</summary>
+    private static IEnumerable<string> WithItsKind(ImmutableArray<string> stated, Ingredient? like)
+    {
+        var isOther = like is not null && like.Allergens.Carries(SuitsAndAllergens.GlutenCereals) && !like.Allergens.Carries(SuitsAndAllergens.Wheat);
+        return (stated.Contains(SuitsAndAllergens.Wheat), stated.Contains(SuitsAndAllergens.GlutenCereals)) switch
+        {
+            (true, false) => stated.Append(SuitsAndAllergens.GlutenCereals),
+            (false, true) when !isOther => stated.Append(SuitsAndAllergens.Wheat),
+            _ => stated,
         };
     }
 
@@ -73,8 +81,8 @@ public sealed record FoodIngredient(FoodRules Rules, ImmutableArray<AllergenName
     {
         var said = food.Suits ?? like?.Suits ?? new Suits(false, false, false);
         return new Suits(
-            said.Vegan && !Animal.Any(allergens.Carries),
-            said.Vegetarian && !Flesh.Any(allergens.Carries),
-            said.GlutenFree && !Gluten.Any(allergens.Carries));
+            said.Vegan && !SuitsAndAllergens.AgainstVegan.Any(allergens.Carries),
+            said.Vegetarian && !SuitsAndAllergens.AgainstVegetarian.Any(allergens.Carries),
+            said.GlutenFree && !SuitsAndAllergens.AgainstGlutenFree.Any(allergens.Carries));
     }
 }
