@@ -53,6 +53,8 @@ internal sealed class SpoiltFolder : IDisposable
 
     public FoodRules ReadFoodRules() => FoodRulesFile.Read(Folder, SourceKeys.Read(Folder));
 
+    public TableRules ReadTableRules() => TableRulesFile.Read(Folder, SourceKeys.Read(Folder));
+
     public BalanceList ReadBalances() => BalanceFiles.Read(Folder, SourceKeys.Read(Folder));
 
     public Phrases ReadPhrases() => PhraseFile.Read(Folder);

@@ -15,6 +15,8 @@ internal static class Shelf
 
     public static FoodRules Rules { get; } = FoodRulesFile.Read(TestKitchen.Folder, Sources);
 
+    public static TableRules TableRules { get; } = TableRulesFile.Read(TestKitchen.Folder, Sources);
+
     private static FoodIngredient Maker { get; } =
         new(Rules, TestKitchen.Bakehouse.Pantry.Allergens, new FoodWords(TestKitchen.Bakehouse.Phrases));
 
