@@ -35,8 +35,9 @@ public sealed class IngredientLines
         this.tables = tables;
         names = new NameTable(tables.Names, pantry);
         units = new UnitWords(tables);
-        reader = new PartReader(units, tables.Words.Numbers);
-        split = new LineSplit(reader);
+        var amounts = new AmountReader(units, tables.Words.Numbers);
+        reader = new PartReader(units, amounts);
+        split = new LineSplit(amounts);
     }
 
     /// <summary>What a line says: one reading, or one for each ingredient that a plus joins.</summary>
@@ -49,17 +50,18 @@ public sealed class IngredientLines
             return [LineReading.Refused($"the line is longer than {MostLetters} letters; write one ingredient a line")];
         }
 
-        if (string.IsNullOrWhiteSpace(line))
+        var text = LineText.Of(line);
+        if (string.IsNullOrWhiteSpace(text))
         {
             return [LineReading.Refused("the line is empty")];
         }
 
-        if (line.TrimStart() is ['-' or '−' or '–', >= '0' and <= '9', ..])
+        if (text.TrimStart() is ['-' or '−' or '–', >= '0' and <= '9', ..])
         {
             return [LineReading.Refused("an amount below nothing; leave a space behind a dash that opens a list")];
         }
 
-        return Join([.. split.Parts(LineGrammar.Read(line)).Select(reader.Read)], system);
+        return Join([.. split.Parts(LineGrammar.Read(text)).Select(reader.Read)], system);
     }
 
     /// <summary>What an amount of a unit of an ingredient weighs.</summary>
@@ -123,7 +125,7 @@ public sealed class IngredientLines
     {
         if (isBehindPlus && names.PartOfEgg(part.Name) is { } egg)
         {
-            return new FoundName(egg, null, null, []);
+            return new FoundName(egg, [], null, [], []);
         }
 
         var found = names.Find(part.Name, part.Notes);
@@ -156,7 +158,7 @@ public sealed class IngredientLines
         var said = part.Words.Select(units.FillingOf).FirstOrDefault(one => one is not null);
         var words = part.Words.Any(IsEggSize) ? part.Words : part.Words.AddRange(wordsBefore);
         var weighing = new Weighing(tables, system);
-        var weighed = choice.Counts.Select(one => weighing.Weigh(one with { Filling = one.Filling ?? said, Words = words }, ingredient)).ToList();
+        var weighed = choice.Counts.Select(one => weighing.Weigh(one with { Filling = one.Filling ?? said, Words = words, UsualForm = name.Form }, ingredient)).ToList();
         if (weighed.FirstOrDefault(one => one.Problem is not null) is { } refused)
         {
             return new LineReading(ingredient, null, null, [], [], refused.Problem);
@@ -166,7 +168,7 @@ public sealed class IngredientLines
         return grams.High > Most || !double.IsFinite(grams.High.Value)
             ? new LineReading(ingredient, null, null, [], [], FormattableString.Invariant($"more than {Most.Value:0} g; no line of a kitchen weighs so much"))
             : new LineReading(
-                ingredient, grams, weighed[0].Egg, [.. choice.Assumed, .. name.Assumed is null ? [] : new[] { name.Assumed }, .. weighed.SelectMany(one => one.Assumed).Distinct()], [], null);
+                ingredient, grams, weighed[0].Egg, [.. choice.Assumed, .. name.Assumed, .. weighed.SelectMany(one => one.Assumed).Distinct()], [], null);
     }
 
     private bool IsEggSize(string word) => tables.Eggs.All.Any(one => one.Names.Contains(word));

@@ -10,7 +10,11 @@ namespace SwapSolver.Kitchen.Measures;
 /// <param name="System">Whose measure it is; null where that is not said.</param>
 /// <param name="Filling">How it was filled; null where that is not said.</param>
 /// <param name="Words">All other words of the line, in small letters: a form such as <c>ground</c>, or a size of egg.</param>
-public sealed record Measured(Amount Amount, Unit? Unit, MeasureSystem? System, Filling? Filling, ImmutableArray<string> Words);
+public sealed record Measured(Amount Amount, Unit? Unit, MeasureSystem? System, Filling? Filling, ImmutableArray<string> Words)
+{
+    /// <summary>The form that is meant where the words say none, as <c>whole</c>; empty where nothing says so.</summary>
+    public ImmutableArray<string> UsualForm { get; init; } = [];
+}
 
 /// <summary>What a measure of an ingredient weighs, or why that cannot be said.</summary>
 /// <param name="Grams">The mass [g]; null where there is a problem.</param>
@@ -29,6 +33,9 @@ public sealed record Weighed(GramRange? Grams, EggSize? Egg, ImmutableArray<stri
 /// <param name="kitchen">Whose cups stand in this kitchen; null where that is not said.</param>
 public sealed class Weighing(MeasureTables tables, MeasureSystem? kitchen)
 {
+    /// <summary>The piece that is the thing itself, as a whole egg or lemon.</summary>
+    private const string WholePiece = "whole";
+
     /// <summary>The mass of a measure of an ingredient, with what was assumed; or the problem.</summary>
     public Weighed Weigh(Measured measured, Ingredient ingredient) => measured.Unit switch
     {
@@ -47,7 +54,7 @@ public sealed class Weighing(MeasureTables tables, MeasureSystem? kitchen)
 
     private Weighed ByThePiece(Measured measured, PieceUnit piece, Ingredient ingredient)
     {
-        if (ingredient.CountedUnits.Length > 0 && piece.Of.All(weight => weight.IngredientId != ingredient.Id) && piece.Volume is null)
+        if (ingredient.CountedUnits.Length > 0 && piece.Id == WholePiece)
         {
             return Counted(measured, ingredient);
         }
@@ -68,14 +75,19 @@ public sealed class Weighing(MeasureTables tables, MeasureSystem? kitchen)
         }
 
         var weighing = new VolumeWeighing(tables, kitchen);
-        if (weighing.DensestRow(ingredient, measured.Words) is not { } dense)
+        if (weighing.DensestRow(ingredient, measured) is not { } dense)
         {
             return Weighed.Refused(VolumeWeighing.NoDensity(ingredient));
         }
 
-        Grams Holds(Millilitres millilitres) => dense.Each * (millilitres / VolumeWeighing.OfRow(dense));
-        var each = new GramRange(Holds(volume.Low), Holds(volume.Typical), Holds(volume.High));
-        return Weighed.As(each * measured.Amount, $"a {piece.Id} of {volume.Typical.Value:0.##} mL, as is common practice");
+        var weighs = dense.Estimate ?? new GramRange(dense.Each, dense.Each, dense.Each);
+        double Of(Millilitres millilitres) => millilitres / VolumeWeighing.OfRow(dense);
+        var each = new GramRange(weighs.Low * Of(volume.Low), weighs.Typical * Of(volume.Typical), weighs.High * Of(volume.High));
+        each = measured.Filling is not { } filling ? each : new GramRange(each.Low * filling.Low.Share, each.Typical * filling.Typical.Share, each.High * filling.High.Share);
+        var practice = $"a {piece.Id} of {volume.Typical.Value:0.##} mL, as is common practice";
+        return dense.Estimate is null
+            ? Weighed.As(each * measured.Amount, practice)
+            : Weighed.As(each * measured.Amount, practice, VolumeWeighing.IsEstimate(ingredient));
     }
 
     private Weighed Counted(Measured measured, Ingredient ingredient)
@@ -87,7 +99,7 @@ public sealed class Weighing(MeasureTables tables, MeasureSystem? kitchen)
                 return Weighed.As(tables.Fillings.Of(ingredient, null).Of(row.Each) * measured.Amount);
             }
 
-            return measured.Unit is null && tables.Pieces.SelectMany(piece => piece.Id == "whole" ? piece.Of : []).FirstOrDefault(weight => weight.IngredientId == ingredient.Id) is { } whole
+            return measured.Unit is null && tables.Pieces.SelectMany(piece => piece.Id == WholePiece ? piece.Of : []).FirstOrDefault(weight => weight.IngredientId == ingredient.Id) is { } whole
                 ? Weighed.As(whole.Each * measured.Amount, $"one gives {whole.Each.Typical.Value:0.##} g of {ingredient.Name}")
                 : Weighed.Refused($"so many of {ingredient.Name} cannot be weighed: the unit is missing; give grams, or a spoon or cup");
         }

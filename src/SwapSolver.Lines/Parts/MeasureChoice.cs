@@ -68,7 +68,7 @@ internal sealed record MeasureChoice(ImmutableArray<Measured> Counts, ImmutableA
             return new MeasureChoice([chosen.Measured with { Amount = chosen.Measured.Amount * count.Amount }], assumed.ToImmutable(), null);
         }
 
-        if (count.Unit is PieceUnit { Id: "packet" or "can" or "block" } && count.Amount.High > 1)
+        if (count.Unit is PieceUnit { IsContainer: true } && count.Amount.High > 1)
         {
             return Refused("the weight in brackets can be of each or of all together; write 'each', or give the weight alone");
         }
