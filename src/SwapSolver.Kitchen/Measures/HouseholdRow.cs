@@ -32,16 +32,19 @@ public sealed record HouseholdRow(VolumeUnit? Unit, string Head, ImmutableArray<
         var end = measure.Measure.IndexOfAny(Ends);
         var head = (end < 0 ? measure.Measure : measure.Measure[..end]).Trim().ToLowerInvariant();
         var unit = volumes.FirstOrDefault(known => known.Names.Any(name => head == name || head.StartsWith($"{name} ", StringComparison.Ordinal)));
-        if (unit is null)
-        {
-            return new HouseholdRow(null, head, [], each, estimate);
-        }
-
         var bracket = measure.Measure.IndexOf('(', StringComparison.Ordinal);
         var form = (bracket < 0 ? measure.Measure : measure.Measure[..bracket]).ToLowerInvariant();
+        if (unit is null)
+        {
+            return new HouseholdRow(null, head, WordsOf(form[Math.Min(head.Length, form.Length)..]), each, estimate);
+        }
+
         var name = unit.Names.Where(word => form.StartsWith(word, StringComparison.Ordinal)).MaxBy(word => word.Length)!;
         // '8 fl oz' behind a cup says how large it is, not which form is in it.
         return new HouseholdRow(
-            unit, head, [.. form[name.Length..].Split([' ', ','], StringSplitOptions.RemoveEmptyEntries).Where(word => word.All(char.IsLetter) && word is not ("fl" or "oz"))], each, estimate);
+            unit, head, [.. WordsOf(form[name.Length..]).Where(word => word is not ("fl" or "oz"))], each, estimate);
     }
+
+    private static ImmutableArray<string> WordsOf(string form) =>
+        [.. form.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries).Where(word => word.All(char.IsLetter))];
 }

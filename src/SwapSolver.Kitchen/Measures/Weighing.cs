@@ -33,87 +33,22 @@ public sealed record Weighed(GramRange? Grams, EggSize? Egg, ImmutableArray<stri
 /// <param name="kitchen">Whose cups stand in this kitchen; null where that is not said.</param>
 public sealed class Weighing(MeasureTables tables, MeasureSystem? kitchen)
 {
-    /// <summary>The piece that is the thing itself, as a whole egg or lemon.</summary>
-    private const string WholePiece = "whole";
-
     /// <summary>The mass of a measure of an ingredient, with what was assumed; or the problem.</summary>
     public Weighed Weigh(Measured measured, Ingredient ingredient) => measured.Unit switch
     {
-        MassUnit mass => OnTheScale(measured, mass),
+        MassUnit mass => OnTheScale(measured, mass, ingredient),
         VolumeUnit volume => new VolumeWeighing(tables, kitchen).Weigh(measured, volume, ingredient),
-        PieceUnit piece => ByThePiece(measured, piece, ingredient),
-        _ => Counted(measured, ingredient),
+        PieceUnit piece => new PieceWeighing(tables, kitchen).Weigh(measured, piece, ingredient),
+        _ => new PieceWeighing(tables, kitchen).Weigh(measured, ingredient),
     };
 
-    private Weighed OnTheScale(Measured measured, MassUnit unit)
+    private Weighed OnTheScale(Measured measured, MassUnit unit, Ingredient ingredient)
     {
         var each = unit.In(measured.System ?? kitchen ?? MeasureSystem.UsCustomary);
         var low = each * measured.Amount.Low - tables.Fillings.Scale;
-        return Weighed.As(new GramRange(low < Grams.None ? Grams.None : low, each * measured.Amount.Middle, each * measured.Amount.High + tables.Fillings.Scale));
+        var grams = new GramRange(low < Grams.None ? Grams.None : low, each * measured.Amount.Middle, each * measured.Amount.High + tables.Fillings.Scale);
+        return unit.Id == "ounce" && ingredient.Role == Role.Liquid
+            ? Weighed.As(grams, "ounces by weight, not fluid ounces")
+            : Weighed.As(grams);
     }
-
-    private Weighed ByThePiece(Measured measured, PieceUnit piece, Ingredient ingredient)
-    {
-        if (ingredient.CountedUnits.Length > 0 && piece.Id == WholePiece)
-        {
-            return Counted(measured, ingredient);
-        }
-
-        if (piece.Of.FirstOrDefault(weight => weight.IngredientId == ingredient.Id) is { } known)
-        {
-            return Weighed.As(known.Each * measured.Amount, $"a {piece.Id} of {known.Each.Typical.Value:0.##} g");
-        }
-
-        if (RowOf(ingredient, piece.Names) is { } row)
-        {
-            return Weighed.As(tables.Fillings.Of(ingredient, measured.Filling).Of(row.Each) * measured.Amount);
-        }
-
-        if (piece.Volume is not { } volume)
-        {
-            return Weighed.Refused($"what a {piece.Id} of {ingredient.Name} weighs is not known; give grams");
-        }
-
-        var weighing = new VolumeWeighing(tables, kitchen);
-        if (weighing.DensestRow(ingredient, measured) is not { } dense)
-        {
-            return Weighed.Refused(VolumeWeighing.NoDensity(ingredient));
-        }
-
-        var weighs = dense.Estimate ?? new GramRange(dense.Each, dense.Each, dense.Each);
-        double Of(Millilitres millilitres) => millilitres / VolumeWeighing.OfRow(dense);
-        var each = new GramRange(weighs.Low * Of(volume.Low), weighs.Typical * Of(volume.Typical), weighs.High * Of(volume.High));
-        each = measured.Filling is not { } filling ? each : new GramRange(each.Low * filling.Low.Share, each.Typical * filling.Typical.Share, each.High * filling.High.Share);
-        var practice = $"a {piece.Id} of {volume.Typical.Value:0.##} mL, as is common practice";
-        return dense.Estimate is null
-            ? Weighed.As(each * measured.Amount, practice)
-            : Weighed.As(each * measured.Amount, practice, VolumeWeighing.IsEstimate(ingredient));
-    }
-
-    private Weighed Counted(Measured measured, Ingredient ingredient)
-    {
-        if (ingredient.CountedUnits.IsEmpty)
-        {
-            if (ingredient.HouseholdMeasures.Length > 0 && RowOf(ingredient, measured.Words) is { } row)
-            {
-                return Weighed.As(tables.Fillings.Of(ingredient, null).Of(row.Each) * measured.Amount);
-            }
-
-            return measured.Unit is null && tables.Pieces.SelectMany(piece => piece.Id == WholePiece ? piece.Of : []).FirstOrDefault(weight => weight.IngredientId == ingredient.Id) is { } whole
-                ? Weighed.As(whole.Each * measured.Amount, $"one gives {whole.Each.Typical.Value:0.##} g of {ingredient.Name}")
-                : Weighed.Refused($"so many of {ingredient.Name} cannot be weighed: the unit is missing; give grams, or a spoon or cup");
-        }
-
-        var (size, assumed) = new EggWords(tables.Eggs, measured.System ?? kitchen).SizeOf(measured.Words);
-        return Formulas.Line.UnitOf(ingredient, size) is { } each
-            ? new Weighed(tables.Eggs.Of(size).Around(each) * measured.Amount, size, assumed, null)
-            : Weighed.Refused($"what {ingredient.Name} of that size weighs is not known; give grams");
-    }
-
-    private HouseholdRow? RowOf(Ingredient ingredient, ImmutableArray<string> words) =>
-        HouseholdRow.Of(ingredient, tables.Volumes)
-            .FirstOrDefault(row => row.Unit is null && words.Any(word => IsOneOf(row.Head, word)));
-
-    private static bool IsOneOf(string head, string word) =>
-        head.Split(' ').Any(part => part == word || part == $"{word}s" || $"{part}s" == word || (part.Length > 3 && word.EndsWith(part, StringComparison.Ordinal)));
 }

@@ -16,6 +16,10 @@ internal sealed record Meaning(Ingredient? Ingredient, string? Assumed, string? 
 /// <summary>The names that are known, by their words in any order.</summary>
 internal sealed class KnownNames
 {
+    private const string Gluten = "gluten-cereals";
+
+    private static readonly FrozenSet<string> Promises = FrozenSet.Create("gluten-free", "gf", "vegan");
+
     private readonly FrozenDictionary<string, Meaning> meanings;
 
     private readonly ImmutableArray<Meaning> describedThings;
@@ -35,7 +39,8 @@ internal sealed class KnownNames
         var ours = names.Names.Select(name => new Meaning(IngredientOf(name, pantry), name.Assumed, null, form.Words(name.Name), name.Form));
         // Where two rows come to the same words, the first one counts: other things before ours, an ingredient's own name before its by-names.
         meanings = others.Concat(ours).DistinctBy(meaning => Key(meaning.Words)).ToFrozenDictionary(meaning => Key(meaning.Words), StringComparer.Ordinal);
-        describedThings = [.. others.Where(other => other.Words.Any(describes.Contains))];
+        // What a packet promises is held against the facts of the ingredient instead.
+        describedThings = [.. others.Where(other => other.Words.Any(word => describes.Contains(word) && !Promises.Contains(word)))];
         vocabulary = meanings.Values.SelectMany(meaning => meaning.Words).Where(word => !describes.Contains(word)).ToFrozenSet(StringComparer.Ordinal);
     }
 
@@ -56,18 +61,23 @@ internal sealed class KnownNames
     public Meaning? Alone(ImmutableArray<string> words) =>
         Meant(words) ?? describedThings.FirstOrDefault(other => other.Words.All(words.Contains)) ?? Meant(Plain(words));
 
-    /// <summary>What is taken for granted with a meaning: by its name, and by words that were dropped.</summary>
-    public ImmutableArray<string> Assumed(Meaning meaning, ImmutableArray<string> words) =>
+    /// <summary>What is taken for granted with a meaning: by its name, by words that were dropped, by a promise of the packet.</summary>
+    public ImmutableArray<string> Assumed(Meaning meaning, ImmutableArray<string> words, ImmutableArray<string> more) =>
     [
         .. meaning.Assumed is { } assumed ? new[] { assumed } : [],
         .. words.Except(meaning.Words).Where(describesAssumed.ContainsKey).Select(word => describesAssumed[word]),
+        .. IsGlutenFree(words.AddRange(more)) && !meaning.Ingredient!.Suits.GlutenFree
+            ? new[] { $"'gluten-free' is the promise of that packet: {meaning.Ingredient.Name} counts as gluten here" } : [],
     ];
 
-    /// <summary>Why an ingredient cannot be what a word promises, by its facts; null where it can.</summary>
+    /// <summary>Why an ingredient cannot be what a word promises, by its facts; null where it can. What only comes into contact
+    /// with gluten, as oats, can be sold without.</summary>
     public static string? Contradiction(Ingredient ingredient, ImmutableArray<string> words) =>
-        words.Contains("gluten-free") && !ingredient.Suits.GlutenFree ? $"'gluten-free' is said, and {ingredient.Name} is not"
+        IsGlutenFree(words) && !ingredient.Suits.GlutenFree && !ingredient.Allergens.MayContain.Contains(Gluten) ? $"'gluten-free' is said, and {ingredient.Name} is not"
         : words.Contains("vegan") && !ingredient.Suits.Vegan ? $"'vegan' is said, and {ingredient.Name} is not"
         : null;
+
+    private static bool IsGlutenFree(ImmutableArray<string> words) => words.Contains("gluten-free") || words.Contains("gf");
 
     private static string Key(ImmutableArray<string> words) => string.Join(' ', words.Distinct().Order(StringComparer.Ordinal));
 }

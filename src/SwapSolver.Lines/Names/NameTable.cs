@@ -13,6 +13,9 @@ internal sealed class NameTable
     private static readonly FrozenSet<string> EndsNote = FrozenSet.Create(
         "or", "for", "plus", "with", "to", "such", "if", "until", "from", "preferably", "see", "note", "use", "then", "into", "weighed", "about", "not", "no", "without", "instead", "but");
 
+    /// <summary>A name is read up to one of these: what follows says what it is for.</summary>
+    private static readonly FrozenSet<string> Purpose = FrozenSet.Create("for", "to", "until", "if", "see", "then");
+
     /// <summary>So many telling words of a note are tried in all their joinings [1].</summary>
     private const int MostTelling = 5;
 
@@ -47,19 +50,54 @@ internal sealed class NameTable
         var words = WordForm.Join(name.Select(Form.Of));
         if (words.Contains("or"))
         {
-            return Unsure(words, "a choice of ingredients; write the one that you use");
+            return OneByTwoNames(words) ?? Unsure(words, "a choice of ingredients; write the one that you use");
+        }
+
+        if (words.Contains("each") && words.Contains("and"))
+        {
+            return Unsure(words, "one amount for each of several ingredients; write a line for each");
         }
 
         var more = WordForm.Join(notes.Select(Form.Of).TakeWhile(word => !EndsNote.Contains(word)));
         var telling = more.Where(known.IsTelling).Distinct().ToImmutableArray();
-        var meaning = (more.IsEmpty ? null : known.Meant(words.AddRange(more)) ?? known.Meant(known.Plain(words.AddRange(more)))) ?? WithNote(words, more, telling);
+        var meaning = WithWholeNote(words, more) ?? WithNote(words, more, telling) ?? BeforePurpose(words, more, telling);
         return meaning switch
         {
             { Ingredient: { } ingredient } when KnownNames.Contradiction(ingredient, words.AddRange(more)) is { } says => Unsure(words, says),
-            { Ingredient: { } ingredient } => new FoundName(ingredient, known.Assumed(meaning, words), null, [], meaning.Form),
+            { Ingredient: { } ingredient } => new FoundName(ingredient, known.Assumed(meaning, words, more), null, [], meaning.Form),
             { Says: { } says } => Unsure(words.AddRange(telling), $"'{string.Join(' ', name)}' is not taken for one of ours: {says}"),
             _ => Unsure(words.AddRange(telling), null),
         };
+    }
+
+    /// <summary>What a name means before words that say what it is for, as butter for greasing the tin; null where it says none.</summary>
+    private Meaning? BeforePurpose(ImmutableArray<string> words, ImmutableArray<string> more, ImmutableArray<string> telling) =>
+        words.TakeWhile(word => !Purpose.Contains(word)).ToImmutableArray() is { IsEmpty: false } before && before.Length < words.Length
+            ? WithNote(before, more, telling)
+            : null;
+
+    /// <summary>A choice between two names of the same thing, as tapioca starch or flour; null where it is a real choice.</summary>
+    private FoundName? OneByTwoNames(ImmutableArray<string> words)
+    {
+        var at = words.IndexOf("or");
+        var (left, right) = (words[..at], words[(at + 1)..]);
+        if (left.IsEmpty || right.Contains("or") || known.Alone(left) is not { Ingredient: { } ingredient } meaning)
+        {
+            return null;
+        }
+
+        var other = known.Alone(right) is { Ingredient: not null } whole ? whole : known.Alone(left[..^1].AddRange(right));
+        return other?.Ingredient == ingredient ? new FoundName(ingredient, known.Assumed(meaning, left, []), null, [], meaning.Form) : null;
+    }
+
+    /// <summary>What a name means with all words of its note; null where there is no note, or no such name.</summary>
+    private Meaning? WithWholeNote(ImmutableArray<string> words, ImmutableArray<string> more)
+    {
+        var plain = known.Plain(more);
+        return more.IsEmpty ? null
+            : known.Meant(words.AddRange(more)) is { } meaning ? meaning
+            : plain.IsEmpty ? null
+            : known.Meant(known.Plain(words).AddRange(plain));
     }
 
     /// <summary>What a name means beside the telling words of its note. The most of them that make a known name count; where

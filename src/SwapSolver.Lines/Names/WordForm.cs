@@ -10,6 +10,11 @@ internal sealed class WordForm(ImmutableDictionary<string, string> sameWords)
 {
     private const int LongestMatched = 40;
 
+    // Letter by letter, since the platform takes accents off only with its tables of languages, which the service leaves out.
+    private const string Accented = "àáâãäåçèéêëìíîïñòóôõöøùúûüýÿ";
+
+    private const string Unaccented = "aaaaaaceeeeiiiinoooooouuuuyy";
+
     /// <summary>The words of a name, each in its one form.</summary>
     public ImmutableArray<string> Words(string name) =>
         Join(name.Split([' ', '-', '/', ','], StringSplitOptions.RemoveEmptyEntries).Select(Of));
@@ -60,11 +65,9 @@ internal sealed class WordForm(ImmutableDictionary<string, string> sameWords)
         }
 
         var letters = new StringBuilder();
-        foreach (var letter in word)
+        foreach (var letter in word.Where(letter => CharUnicodeInfo.GetUnicodeCategory(letter) != UnicodeCategory.NonSpacingMark))
         {
-            // Half of a letter of two halves has no form of its own.
-            var text = char.IsSurrogate(letter) ? letter.ToString() : letter.ToString().Normalize(NormalizationForm.FormD);
-            letters.Append(text.Where(part => CharUnicodeInfo.GetUnicodeCategory(part) != UnicodeCategory.NonSpacingMark).ToArray());
+            letters.Append(Accented.IndexOf(letter, StringComparison.Ordinal) is var place and >= 0 ? Unaccented[place] : letter);
         }
 
         return letters.ToString();

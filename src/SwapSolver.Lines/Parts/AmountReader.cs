@@ -7,10 +7,10 @@ namespace SwapSolver.Lines.Parts;
 
 /// <summary>How many of what, as it stands in a line.</summary>
 /// <param name="Measured">The measure.</param>
-/// <param name="IsGrouped">Whether its number can be thousands or decimals.</param>
+/// <param name="Thousands">Whether its number can be thousands or decimals.</param>
 /// <param name="End">The place behind it.</param>
 /// <param name="Words">The words inside it that are no number and no unit, in small letters.</param>
-internal sealed record ReadAmount(Measured Measured, bool IsGrouped, int End, ImmutableArray<string> Words);
+internal sealed record ReadAmount(Measured Measured, ThousandsSign Thousands, int End, ImmutableArray<string> Words);
 
 /// <summary>Reads how many of what: numbers, words that are numbers, and the unit behind them.</summary>
 /// <param name="units">The units.</param>
@@ -24,6 +24,12 @@ internal sealed class AmountReader(UnitWords units, ImmutableDictionary<string, 
     /// <summary>Whether a number or number word with a unit behind it stands at a place, as a pinch.</summary>
     public bool StartsMeasure(ImmutableArray<Chunk> chunks, int at) => Starts(chunks, at, takesWords: true) && Read(chunks, at).Measured.Unit is not null;
 
+    /// <summary>Whether a unit stands at a place for one of it: pinch of salt, handful nuts, and at the end of a line: salt, pinch.</summary>
+    public bool StartsOne(ImmutableArray<Chunk> chunks, int at) => units.At(chunks, at) is { } found
+        && (found.Unit is PieceUnit { Volume: not null } or PieceUnit { Of.IsEmpty: false, IsContainer: false, Id: not "whole" }
+            || chunks.ElementAtOrDefault(at + found.Length) is WordChunk { Lower: "of" })
+        && chunks.ElementAtOrDefault(at + found.Length) is null or WordChunk;
+
     /// <summary>Whether a number ends right before a place.</summary>
     public bool EndsBefore(ImmutableArray<Chunk> chunks, int at) => Starts(chunks, at - 1, takesWords: true);
 
@@ -31,14 +37,14 @@ internal sealed class AmountReader(UnitWords units, ImmutableDictionary<string, 
     public ReadAmount Read(ImmutableArray<Chunk> chunks, int at)
     {
         var amount = Amount.One;
-        var isGrouped = false;
+        var thousands = ThousandsSign.None;
         var words = ImmutableArray.CreateBuilder<string>();
         for (var isFirst = true; at < chunks.Length; isFirst = false)
         {
             if (chunks[at] is AmountChunk number && (isFirst || IsFactor(chunks, at)))
             {
                 amount *= number.Amount;
-                isGrouped |= number.IsGrouped;
+                thousands = number.Thousands == ThousandsSign.None ? thousands : number.Thousands;
             }
             else if (Said(chunks, at) is { } said)
             {
@@ -49,6 +55,10 @@ internal sealed class AmountReader(UnitWords units, ImmutableDictionary<string, 
                 amount = new Amount(amount.Low + part, amount.High + part);
                 at += length;
                 continue;
+            }
+            else if (!isFirst && IsSaidAgain(chunks, at))
+            {
+                // One (1) tablespoon: the bracket says the number again.
             }
             else if (!IsBetweenNumbers(chunks, at, isFirst))
             {
@@ -62,10 +72,10 @@ internal sealed class AmountReader(UnitWords units, ImmutableDictionary<string, 
             at++;
         }
 
-        return WithUnit(chunks, at, amount, isGrouped, words);
+        return WithUnit(chunks, at, amount, thousands, words);
     }
 
-    private ReadAmount WithUnit(ImmutableArray<Chunk> chunks, int at, Amount amount, bool isGrouped, ImmutableArray<string>.Builder words)
+    private ReadAmount WithUnit(ImmutableArray<Chunk> chunks, int at, Amount amount, ThousandsSign thousands, ImmutableArray<string>.Builder words)
     {
         MeasureSystem? system = null;
         Unit? unit = null;
@@ -81,7 +91,7 @@ internal sealed class AmountReader(UnitWords units, ImmutableDictionary<string, 
         }
 
         var filling = words.Select(units.FillingOf).FirstOrDefault(one => one is not null);
-        return new ReadAmount(new Measured(amount, unit, system, filling, []), isGrouped, at, words.ToImmutable());
+        return new ReadAmount(new Measured(amount, unit, system, filling, []), thousands, at, words.ToImmutable());
     }
 
     private Amount? Said(ImmutableArray<Chunk> chunks, int at) =>
@@ -90,6 +100,12 @@ internal sealed class AmountReader(UnitWords units, ImmutableDictionary<string, 
     // A number multiplies what stands before it behind a times sign, or behind a word: 'one 8 oz block'.
     private static bool IsFactor(ImmutableArray<Chunk> chunks, int at) =>
         chunks[at - 1] is SignChunk { Kind: LineToken.Times } or WordChunk;
+
+    private bool IsSaidAgain(ImmutableArray<Chunk> chunks, int at) =>
+        chunks[at] is BracketChunk { Chunks: [var only] }
+        && (only as AmountChunk)?.Amount is var number && (number ?? Said([only], 0)) is { } again
+        && again == (chunks[at - 1] is AmountChunk { Amount: var before } ? before : Said(chunks, at - 1))
+        && units.At(chunks, at + 1) is not null;
 
     // 2 x 100 g; three quarters of a cup; a heaped 1/4 cup.
     private bool IsBetweenNumbers(ImmutableArray<Chunk> chunks, int at, bool isFirst) => chunks[at] switch

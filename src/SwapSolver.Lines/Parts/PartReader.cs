@@ -12,6 +12,10 @@ internal sealed class PartReader(UnitWords units, AmountReader amounts)
 {
     private static readonly FrozenSet<string> EachOfSeveral = FrozenSet.Create("each", "apiece", "ea");
 
+    /// <summary>An amount behind one of these, in a bracket or a note, is of something else or instead of the first.</summary>
+    private static readonly FrozenSet<string> SomethingElse =
+        FrozenSet.Create("or", "plus", "for", "with", "if", "instead", "substitute", "sub", "replace", "extra", "more", "per", "not", "use", "see");
+
     /// <summary>The part, its words sorted.</summary>
     public LinePart Read(ImmutableArray<Chunk> chunks)
     {
@@ -20,18 +24,25 @@ internal sealed class PartReader(UnitWords units, AmountReader amounts)
         var notes = new List<string>();
         var words = new List<string>();
         var isNote = false;
+        var isElse = false;
         var lastMeasureEnds = -1;
         for (var at = 0; at < chunks.Length;)
         {
-            var isAgain = IsAgain(chunks, at) && measures.Count > 0;
-            var start = isAgain ? at + 1 : at;
-            if (StartsAmount(chunks, start, measures.Count == 0, name))
+            var isLess = measures.Count > 0 && chunks[at] is WordChunk { Lower: "minus" or "less" } && amounts.StartsMeasure(chunks, at + 1);
+            var isAgain = measures.Count > 0 && IsAgain(chunks, at, lastMeasureEnds);
+            var start = isAgain || isLess ? at + 1 : at;
+            if (isLess || StartsAmount(chunks, start, measures.Count == 0, name))
             {
-                var (measured, isGrouped, end, inside) = amounts.Read(chunks, start);
+                var (measured, thousands, end, inside) = amounts.Read(chunks, start);
                 words.AddRange(inside);
                 var isOwn = measures.Count == 0 && (measured.Unit is not null || (at > 0 && chunks[at - 1] is SignChunk { Kind: LineToken.Comma }));
-                var place = isNote && !isOwn ? Place.Note : isAgain ? Place.Again : lastMeasureEnds == at && measures[^1].Place is Place.Plain or Place.Joined ? Place.Joined : Place.Plain;
-                measures.Add(new Found(measured, place, isGrouped, false));
+                var place = isLess ? Place.Less : isNote && !isOwn ? Place.Note : isAgain ? Place.Again : lastMeasureEnds == at && measures[^1].Place is Place.Plain or Place.Joined ? Place.Joined : Place.Plain;
+                isElse |= isNote && isAgain && measures.Count > 0;
+                if (!isElse)
+                {
+                    measures.Add(new Found(measured, place, thousands, false));
+                }
+
                 var past = PastPacket(chunks, measured, end);
                 // What it is sold in can tell what it is: a carton of coconut milk is a drink, a stick of cinnamon no powder.
                 if ((measured.Unit is PieceUnit || past > end) && chunks[past - 1] is WordChunk packet)
@@ -61,6 +72,7 @@ internal sealed class PartReader(UnitWords units, AmountReader amounts)
                     (isNote ? notes : name).Add("or");
                     break;
                 case WordChunk word:
+                    isElse |= isNote && measures.Count > 0 && SomethingElse.Contains(word.Lower);
                     (isNote ? notes : name).Add(word.Text);
                     words.Add(word.Lower);
                     break;
@@ -75,10 +87,13 @@ internal sealed class PartReader(UnitWords units, AmountReader amounts)
     // A word is a number before the name, behind 'of' (juice of a lemon), or with a unit (salt, a pinch).
     private bool StartsAmount(ImmutableArray<Chunk> chunks, int at, bool isFirst, List<string> name) =>
         amounts.Starts(chunks, at, isFirst && (name.Count == 0 || name[^1].Equals("of", StringComparison.OrdinalIgnoreCase)))
-        || (isFirst && amounts.StartsMeasure(chunks, at));
+        || (isFirst && amounts.StartsMeasure(chunks, at))
+        || (isFirst && (name.Count == 0 || chunks[at - 1] is SignChunk) && amounts.StartsOne(chunks, at));
 
-    private static bool IsAgain(ImmutableArray<Chunk> chunks, int at) =>
-        at + 1 < chunks.Length && chunks[at + 1] is AmountChunk && chunks[at] is SignChunk { Kind: LineToken.Slash } or WordChunk { Lower: "or" };
+    // 150 g / 5 oz, 1 cup or 100 g; a dash only right between two measures.
+    private static bool IsAgain(ImmutableArray<Chunk> chunks, int at, int lastMeasureEnds) =>
+        at + 1 < chunks.Length && chunks[at + 1] is AmountChunk
+        && (chunks[at] is SignChunk { Kind: LineToken.Slash } or WordChunk { Lower: "or" } || (chunks[at] is SignChunk { Kind: LineToken.Dash } && lastMeasureEnds == at));
 
     private static int SkipOf(ImmutableArray<Chunk> chunks, int at) => at < chunks.Length && chunks[at] is WordChunk { Lower: "of" } ? at + 1 : at;
 
@@ -94,21 +109,30 @@ internal sealed class PartReader(UnitWords units, AmountReader amounts)
     {
         var found = new List<Found>();
         var chunks = bracket.Chunks;
+        var isElse = false;
         for (var at = 0; at < chunks.Length;)
         {
             if (chunks[at] is AmountChunk)
             {
-                var (measured, isGrouped, end, inside) = amounts.Read(chunks, at);
-                words.AddRange(inside);
-                found.Add(new Found(measured, Place.Bracket, isGrouped, isEach));
+                var (measured, thousands, end, inside) = amounts.Read(chunks, at);
+                if (!isElse)
+                {
+                    words.AddRange(inside);
+                    found.Add(new Found(measured, Place.Bracket, thousands, isEach));
+                }
+
                 at = end;
                 continue;
             }
 
             if (chunks[at] is WordChunk word)
             {
+                isElse |= SomethingElse.Contains(word.Lower);
                 notes.Add(word.Text);
-                words.Add(word.Lower);
+                if (!isElse)
+                {
+                    words.Add(word.Lower);
+                }
             }
 
             at++;

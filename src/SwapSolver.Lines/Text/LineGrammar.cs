@@ -74,15 +74,17 @@ internal static class LineGrammar
         Token.EqualTo(LineToken.Word).Where(token => token.ToStringValue().Equals(word, StringComparison.OrdinalIgnoreCase));
 
     private static AmountChunk Through(AmountChunk low, AmountChunk high) =>
-        new(new Amount(low.Amount.Low, high.Amount.High), low.IsGrouped || high.IsGrouped);
+        new(new Amount(low.Amount.Low, high.Amount.High), low.Thousands == ThousandsSign.None ? high.Thousands : low.Thousands);
 
-    private static AmountChunk Exactly(double number) => new(Amount.Of(number), false);
+    private static AmountChunk Exactly(double number) => new(Amount.Of(number), ThousandsSign.None);
 
     private static AmountChunk NumberOf(string text)
     {
-        var comma = text.IndexOf(',', StringComparison.Ordinal);
-        var isGrouped = comma > 0 && text.Length - comma == 4 && text[0] != '0';
-        var plain = isGrouped ? text.Replace(",", string.Empty, StringComparison.Ordinal) : text.Replace(',', '.');
-        return new AmountChunk(Amount.Of(double.Parse(plain, NumberStyles.Float, CultureInfo.InvariantCulture)), isGrouped);
+        var sign = text.IndexOfAny([',', '.']);
+        var thousands = sign > 0 && text.Length - sign == 4 && text[0] != '0'
+            ? text[sign] == ',' ? ThousandsSign.Comma : ThousandsSign.Point
+            : ThousandsSign.None;
+        var plain = thousands == ThousandsSign.Comma ? text.Replace(",", string.Empty, StringComparison.Ordinal) : text.Replace(',', '.');
+        return new AmountChunk(Amount.Of(double.Parse(plain, NumberStyles.Float, CultureInfo.InvariantCulture)), thousands);
     }
 }

@@ -7,6 +7,11 @@ namespace SwapSolver.Lines.Text;
 /// <summary>Brings the letters of a line to the usual ones: marks of web pages, wide letters, joined letters, signs that nobody sees.</summary>
 internal static class LineText
 {
+    /// <summary>The wide exclamation mark, first of the wide forms of the plain letters.</summary>
+    private const char WideFrom = '\uFF01';
+
+    private const char WideTo = '\uFF5E';
+
     /// <summary>The line in usual letters.</summary>
     public static string Of(string line)
     {
@@ -24,12 +29,26 @@ internal static class LineText
                 continue;
             }
 
-            letters.Append(IsOddForm(letter) ? letter.ToString().Normalize(NormalizationForm.FormKC) : letter.ToString());
+            letters.Append(Usual(letter));
         }
 
         return letters.ToString();
     }
 
-    // Joined letters, wide and narrow forms, and units squeezed into one sign; fractions stay as they are.
-    private static bool IsOddForm(char letter) => letter is (>= '\uFB00' and <= '\uFB06') or (>= '\uFF01' and <= '\uFF5E') or (>= '\u3300' and <= '\u33FF');
+    // The platform's own compatibility forms need its tables of languages, which the service leaves out.
+    private static string Usual(char letter) => letter switch
+    {
+        >= WideFrom and <= WideTo => ((char)(letter - WideFrom + '!')).ToString(),
+        '\uFB00' => "ff",
+        '\uFB01' => "fi",
+        '\uFB02' => "fl",
+        '\uFB03' => "ffi",
+        '\uFB04' => "ffl",
+        '㎎' => "mg",
+        '㎏' => "kg",
+        '㎖' => "ml",
+        '㎗' => "dl",
+        '㏄' => "cc",
+        _ => letter.ToString(),
+    };
 }
