@@ -2,10 +2,12 @@ using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Data.Measures;
+using SwapSolver.Data.Panels;
 using SwapSolver.Data.Wording;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Measures;
+using SwapSolver.Kitchen.Panels;
 using SwapSolver.Kitchen.Wording;
 using SwapSolver.Loaves;
 
@@ -50,6 +52,8 @@ internal sealed class SpoiltFolder : IDisposable
     public MeasureTables ReadMeasures() => MeasureFiles.Read(Folder, SourceKeys.Read(Folder), ReadPantry());
 
     public BalanceList ReadBalances() => BalanceFiles.Read(Folder, SourceKeys.Read(Folder));
+
+    public PanelRules ReadPanelRules() => PanelRulesFile.Read(Folder, SourceKeys.Read(Folder));
 
     public Phrases ReadPhrases() => PhraseFile.Read(Folder);
 

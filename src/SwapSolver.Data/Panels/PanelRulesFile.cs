@@ -14,11 +14,16 @@ public static class PanelRulesFile
     /// <summary>Most energy that a gram of anything gives [kcal/g]; beyond it a factor is mistyped.</summary>
     private const double MostKcalPerGram = 10;
 
+    /// <summary>Most ash that a gram of a mineral is believed to leave at the least [g/g].</summary>
+    private const double MostAshPerGram = 5;
+
     /// <summary>What energy is counted on.</summary>
     private static readonly ImmutableArray<Fact> Counted =
     [
         Fact.Protein, Fact.Fat, Fact.Carbohydrate, Fact.Fibre, Fact.Polyols, Fact.Allulose, Fact.OrganicAcid, Fact.Alcohol, Fact.Other,
     ];
+
+    private static readonly ImmutableArray<Fact> Minerals = [Fact.Sodium, Fact.Potassium, Fact.Calcium, Fact.Iron];
 
     /// <summary>What is known of nutrition panels.</summary>
     /// <exception cref="DataFaultException">The file cannot be believed.</exception>
@@ -26,7 +31,7 @@ public static class PanelRulesFile
     {
         var root = folder.Read("labels/panel-rounding.json").Only(
             "about", "notFor", "units", "unitedStates", "europeanUnion", "energyKcalPerG", "erythritolKcalPerG", "energyAllowancePercent",
-            "kilojoulesPerKcal", "tolerancePercent", "usualAshPercent", "sodiumMgPerGOfSalt", "mostServingGrams");
+            "kilojoulesPerKcal", "tolerancePercent", "usualAshPercent", "ashGPerGOfMineral", "sodiumMgPerGOfSalt", "mostServingGrams");
         double Value(string name, double most)
         {
             var place = root.Get(name).Only("value", "source", "mark");
@@ -46,6 +51,7 @@ public static class PanelRulesFile
                 RangeOf(root.Get("kilojoulesPerKcal"), MostKcalPerGram, sources)),
             new Percent(Value("tolerancePercent", 10)),
             new Percent(Value("usualAshPercent", 100)),
+            AshOf(root.Get("ashGPerGOfMineral"), sources),
             new PanelAmount(Value("sodiumMgPerGOfSalt", 1000)),
             new Grams(Value("mostServingGrams", 100_000)));
     }
@@ -54,6 +60,13 @@ public static class PanelRulesFile
     {
         place.Only([.. Counted.Select(fact => fact.Id)]);
         return Counted.ToImmutableDictionary(fact => fact, fact => RangeOf(place.Get(fact.Id), MostKcalPerGram, sources));
+    }
+
+    private static ImmutableDictionary<Fact, PerGram> AshOf(JsonPlace place, SourceKeys sources)
+    {
+        place.Only([.. Minerals.Select(fact => fact.Id), "source", "mark"]);
+        Cite(place, sources);
+        return Minerals.ToImmutableDictionary(fact => fact, fact => new PerGram(Between(place.Get(fact.Id), 1, MostAshPerGram)));
     }
 
     private static Range RangeOf(JsonPlace place, double most, SourceKeys sources)

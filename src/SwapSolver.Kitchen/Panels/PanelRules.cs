@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 using Range = SwapSolver.Kitchen.Ingredients.Range;
 
@@ -9,6 +10,7 @@ namespace SwapSolver.Kitchen.Panels;
 /// <param name="Energy">How energy follows.</param>
 /// <param name="Tolerance">How far sums of separate analyses may miss, of 100 g [%].</param>
 /// <param name="UsualAsh">Ash of a food of which nothing is known [%].</param>
+/// <param name="AshPerMineral">Least ash that a mineral leaves [g/g]: it never stands alone.</param>
 /// <param name="SodiumPerSalt">How salt and sodium stand to each other [mg sodium in 1 g of salt].</param>
 /// <param name="MostServing">Largest serving that is read [g].</param>
 public sealed record PanelRules(
@@ -16,6 +18,7 @@ public sealed record PanelRules(
     EnergyRules Energy,
     Percent Tolerance,
     Percent UsualAsh,
+    ImmutableDictionary<Fact, PerGram> AshPerMineral,
     PanelAmount SodiumPerSalt,
     Grams MostServing)
 {

@@ -133,7 +133,7 @@ internal sealed class PanelModel
         NotAbove("parts_of_carbohydrate", [.. Of(PartsOfCarbohydrate), Of(Fact.Carbohydrate, -1), Less(slack)]);
         NotAbove("saturated_of_fat", Of(Fact.SaturatedFat), Of(Fact.Fat, -1));
         NotAbove("erythritol_of_polyols", Of(Fact.Erythritol), Of(Fact.Polyols, -1));
-        NotAbove("minerals_of_ash", [.. Of(Minerals), Of(Fact.Ash, -1), Less(slack)]);
+        NotAbove("minerals_of_ash", [.. given.Rules.AshPerMineral.Select(pair => Of(pair.Key, pair.Value.Value)), Of(Fact.Ash, -1), Less(slack)]);
         NotAbove("acid_left_out", new Term(acidLeftOut, 1), Of(Fact.OrganicAcid, -1));
         NotAbove("other_counted_in", new Term(otherCountedIn, 1), Of(Fact.Alcohol, -1), Of(Fact.Other, -1));
     }

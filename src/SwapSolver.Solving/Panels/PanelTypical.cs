@@ -8,8 +8,9 @@ namespace SwapSolver.Solving.Panels;
 /// figures and from the like's typical ones, each in units of how far it may be out.</summary>
 internal static class PanelTypical
 {
-    /// <summary>Weight of a gram that is missing to the whole food: the sum is known better than most figures.</summary>
-    private const double Whole = 2;
+    /// <summary>Weight of a gram that is missing to the whole food: less than that of a figure printed for 100 g, which
+    /// stands as it is; more than that of a small serving's.</summary>
+    private const double Whole = 1;
 
     /// <summary>Weight of what is only guessed: it decides where nothing else does.</summary>
     private const double Guess = 0.01;
