@@ -25,7 +25,7 @@ internal sealed class FormulaSubject
         }
 
         var bytes = await FormulaSource.ReadAsync(text, cancel);
-        var formula = bytes.IsGood ? FormulaReader.Read(bytes.Value) : Checked<Formula>.Bad(bytes.Problems);
+        var formula = bytes.IsGood ? new MessageReader<Formula>("a formula").Read(bytes.Value) : Checked<Formula>.Bad(bytes.Problems);
         if (formula.IsGood)
         {
             return new FormulaSubject(null, formula.Value);

@@ -6,11 +6,11 @@ namespace SwapSolver.Console.FormulaFiles;
 internal static class JsonFault
 {
     /// <summary>Line and column from 1, then the reason.</summary>
-    public static string Describe(JsonException fault, ReadOnlySpan<byte> json)
+    public static string Describe(JsonException fault, ReadOnlySpan<byte> json, string thing)
     {
         if (json.Trim(" \t\r\n"u8).IsEmpty)
         {
-            return "this is empty: a formula was expected.";
+            return $"this is empty: {thing} was expected.";
         }
 
         var line = fault.LineNumber ?? 0;

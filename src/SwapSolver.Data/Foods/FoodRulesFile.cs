@@ -18,10 +18,11 @@ public static class FoodRulesFile
     public static FoodRules Read(DataFolder folder, SourceKeys sources)
     {
         var root = folder.Read("practice/foods.json").Only(
-            "about", "families", "familySource", "otherRole", "waterModel", "spreads", "usage", "estimateSource", "likeSource",
-            "tableSource", "packetSource", "measuredSource", "likeWidening");
+            "about", "families", "familyRule", "otherRole", "waterModel", "spreads", "usage", "estimate", "likeness", "table", "packet", "measured");
+        string SourceOf(string part) => sources.Key(root.Get(part).Only("source").Get("source"));
+        var likeness = root.Get("likeness").Only("widening", "source");
         var vocabulary = Vocabulary.Read(folder, sources);
-        _ = sources.Key(root.Get("familySource"));
+        _ = SourceOf("familyRule");
         return new FoodRules(
             [.. root.Get("families").Items.Select(family => FamilyOf(family, vocabulary))],
             Words.RoleOf(root.Get("otherRole")),
@@ -30,12 +31,12 @@ public static class FoodRulesFile
                 pair => Fact.All.FirstOrDefault(fact => fact.Id == pair.Key) ?? throw pair.Value.Fault($"'{pair.Key}' is not a known fact"),
                 pair => SpreadOf(pair.Value, sources)),
             UsageOf(root.Get("usage"), sources),
-            sources.Key(root.Get("estimateSource")),
-            sources.Key(root.Get("likeSource")),
-            Between(root.Get("likeWidening"), 1, MostWidening),
-            sources.Key(root.Get("tableSource")),
-            sources.Key(root.Get("packetSource")),
-            sources.Key(root.Get("measuredSource")));
+            SourceOf("estimate"),
+            sources.Key(likeness.Get("source")),
+            Between(likeness.Get("widening"), 1, MostWidening),
+            SourceOf("table"),
+            SourceOf("packet"),
+            SourceOf("measured"));
     }
 
     private static FoodFamily FamilyOf(JsonPlace place, Vocabulary vocabulary)
@@ -57,7 +58,7 @@ public static class FoodRulesFile
 
         return new WaterModel(
             Of("fibreGPerG"), Of("proteinGPerG"), Of("starchGPerG"), Of("batterShare"),
-            Between(place.Get("wetFromWaterGPer100G"), 0, Fact.Water.Most), sources.Key(place.Get("source")));
+            new Grams(Between(place.Get("wetFromWaterGPer100G"), 0, Fact.Water.Most)), sources.Key(place.Get("source")));
     }
 
     private static Spread SpreadOf(JsonPlace place, SourceKeys sources)

@@ -29,7 +29,7 @@ internal sealed record FactReader(SourceKeys Sources)
             pair => FactOf(pair.Key, pair.Value),
             pair => FigureOf(FactOf(pair.Key, pair.Value), pair.Value));
         var none = root.Get("noneByNature").Items.Select(place => FactOf(place.Text, place)).ToImmutableHashSet();
-        foreach (var fact in Fact.All)
+        foreach (var fact in Fact.All.Where(fact => fact != Fact.Price))
         {
             if (figures.ContainsKey(fact) == none.Contains(fact))
             {

@@ -45,9 +45,9 @@ internal sealed record FoodBehaviour(FoodRules Rules)
             Math.Max(0, carbohydrate - sugars - other.Low));
 
         var starch = LeftBeside(fibre);
-        var centrifuge = Of(Fact.Water) >= Rules.Water.WetFrom
+        var centrifuge = Of(Fact.Water) >= Rules.Water.WetFrom.Value
             ? Range.Zero
-            : Rules.Water.Centrifuge(fibre, Of(Fact.Protein), new Range(starch.Low, starch.Typical, starch.High));
+            : Rules.Water.Centrifuge(fibre, stated.TryGetValue(Fact.Protein, out var protein) ? protein.Range : Range.Zero, starch);
         yield return new(Fact.WaterBoundCentrifuge, Ordered(centrifuge, Fact.WaterBoundCentrifuge.Most));
         yield return new(Fact.WaterBound, Ordered(Rules.Water.Batter(centrifuge), Fact.WaterBound.Most));
         yield return new(Fact.SettingShareOfProtein, new Range(0, 0, 0.2));

@@ -6,7 +6,7 @@ namespace SwapSolver.Data.Tests.Files;
 
 public sealed class SourceKeysTests
 {
-    private static bool IsCitation(string key) => key is "source" or "sources" || key.EndsWith("Source", StringComparison.Ordinal);
+    private static readonly HashSet<string> Keys = ["source", "rangeSource", "sources"];
 
     [Fact]
     public void Every_source_of_the_bibliography_is_cited_and_every_citation_is_in_it()
@@ -42,7 +42,7 @@ public sealed class SourceKeysTests
     private static IEnumerable<string> CitedIn(JsonElement element) => element.ValueKind switch
     {
         JsonValueKind.Object => element.EnumerateObject().SelectMany(property =>
-            IsCitation(property.Name) ? Texts(property.Value) : CitedIn(property.Value)),
+            Keys.Contains(property.Name) ? Texts(property.Value) : CitedIn(property.Value)),
         JsonValueKind.Array => element.EnumerateArray().SelectMany(CitedIn),
         _ => [],
     };
