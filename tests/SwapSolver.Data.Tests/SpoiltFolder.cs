@@ -3,11 +3,13 @@ using SwapSolver.Data.Files;
 using SwapSolver.Data.Foods;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Data.Measures;
+using SwapSolver.Data.Panels;
 using SwapSolver.Data.Wording;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Measures;
+using SwapSolver.Kitchen.Panels;
 using SwapSolver.Kitchen.Wording;
 using SwapSolver.Loaves;
 
@@ -56,6 +58,8 @@ internal sealed class SpoiltFolder : IDisposable
     public TableRules ReadTableRules() => TableRulesFile.Read(Folder, SourceKeys.Read(Folder));
 
     public BalanceList ReadBalances() => BalanceFiles.Read(Folder, SourceKeys.Read(Folder));
+
+    public PanelRules ReadPanelRules() => PanelRulesFile.Read(Folder, SourceKeys.Read(Folder));
 
     public Phrases ReadPhrases() => PhraseFile.Read(Folder);
 

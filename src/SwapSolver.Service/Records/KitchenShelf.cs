@@ -62,7 +62,7 @@ internal sealed class KitchenShelf(
         // A bag's own name is read in lines of text; a table's thousands of long names would only make common words unsure.
         var own = notes.Foods
             .Where(food => food.Origin == FoodOrigin.Packet && bakehouse.Pantry.TryGet(food.Id, out _))
-            .Select(food => new IngredientName(food.Name, food.Id, null));
+            .Select(food => new IngredientName(food.Name, food.Id, null, []));
         var names = measures.Names with { Names = [.. measures.Names.Names, .. own] };
         return new KitchenToday(
             notes.Version, new AnswerSearch(bakehouse, solver), new IngredientLines(measures with { Names = names }, bakehouse.Pantry));
