@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using SwapSolver.Console.FormulaFiles;
+using SwapSolver.Console.Files;
 
 namespace SwapSolver.Console.Arguments;
 

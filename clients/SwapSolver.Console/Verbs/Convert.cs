@@ -1,7 +1,7 @@
 using System.CommandLine;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
-using SwapSolver.Console.LineFiles;
+using SwapSolver.Console.Files;
 using SwapSolver.Console.Screens;
 using SwapSolver.V1;
 using MeasureSystem = SwapSolver.V1.ConvertLinesRequest.Types.System;
