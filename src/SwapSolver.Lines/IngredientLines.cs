@@ -61,9 +61,16 @@ public sealed class IngredientLines
         return Join([.. split.Parts(LineGrammar.Read(text)).Select(reader.Read)], system);
     }
 
+    /// <summary>What so many of an ingredient weigh, as eggs whose size is not said.</summary>
+    /// <param name="amount">How many.</param>
+    /// <param name="ingredient">The ingredient.</param>
+    /// <param name="system">Whose eggs stand in this kitchen; null: US large, and said so.</param>
+    public Weighed Count(Amount amount, Ingredient ingredient, MeasureSystem? system) =>
+        new Weighing(tables, system).Weigh(new Measured(amount, null, null, null, []), ingredient);
+
     /// <summary>What an amount of a unit of an ingredient weighs.</summary>
     /// <param name="amount">How many.</param>
-    /// <param name="unit">The unit in words; empty for pieces.</param>
+    /// <param name="unit">The unit in words.</param>
     /// <param name="ingredient">The ingredient.</param>
     /// <param name="system">Whose cups stand in this kitchen; null: US customary, and said so.</param>
     public Weighed Weigh(Amount amount, string unit, Ingredient ingredient, MeasureSystem? system)

@@ -16,9 +16,15 @@ internal sealed class FormulaArgument : Argument<string>
         Validators.Add(CheckWord);
     }
 
+    /// <summary>Whose cups and spoons the formula's lines mean; a verb takes it beside the formula.</summary>
+    public MeasureSystemOption System { get; } = new(of: " in lines that are not in grams");
+
     /// <summary>Reads the formula that the command line names.</summary>
-    public Task<Checked<FormulaSubject>> ReadAsync(ParseResult parse, CancellationToken cancel) =>
-        FormulaSubject.ReadAsync(parse.GetRequiredValue(this), cancel);
+    public async Task<Checked<FormulaSubject>> ReadAsync(ParseResult parse, CancellationToken cancel)
+    {
+        var subject = await FormulaSubject.ReadAsync(parse.GetRequiredValue(this), cancel);
+        return parse.GetValue(System) is { } system && subject.IsGood ? subject.Value.In(system) : subject;
+    }
 
     private static void CheckWord(ArgumentResult result)
     {

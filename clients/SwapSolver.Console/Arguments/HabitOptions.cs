@@ -22,7 +22,7 @@ internal sealed class HabitOptions
     {
         Description = "Size of the eggs in this kitchen, as LARGE_EU.",
         HelpName = "SIZE",
-        CustomParser = result => OptionText.One(result, "--egg-size", text => EnumWord.Read<Line.Types.Size>(Line.Descriptor.EnumTypes[0], text)),
+        CustomParser = result => OptionText.One(result, "--egg-size", text => EnumWord.Read<Line.Types.Size>(Line.Descriptor.EnumTypes.Single(one => one.Name == nameof(Line.Types.Size)), text)),
     };
 
     private readonly Option<ReadingLimit[]> limits = new("--limit")

@@ -20,6 +20,7 @@ internal static class Balance
             "swapsolver balance data/formulas/hazelnut-tin-loaf.json")
         {
             formula,
+            formula.System,
         };
         verb.SetAction((parse, cancel) => errand.RunAsync(
             parse,

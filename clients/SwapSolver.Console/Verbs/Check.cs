@@ -31,6 +31,7 @@ internal sealed class Check
             "swapsolver check data/formulas/hazelnut-tin-loaf.json --swap hazelnut-flour=sunflower-seed-flour:170")
         {
             check.formula,
+            check.formula.System,
             check.swaps,
         };
         check.habits.AddTo(verb);

@@ -34,6 +34,7 @@ internal sealed class Resize
             "swapsolver resize data/formulas/hazelnut-tin-loaf.json --tin 300x110x65 --max-net-carbs 3")
         {
             resize.formula,
+            resize.formula.System,
             resize.mass,
             resize.factor,
             resize.tin,
