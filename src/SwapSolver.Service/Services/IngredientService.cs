@@ -89,7 +89,7 @@ internal sealed class IngredientService(Pantry pantry, IngredientWriter writer, 
         var id = ResourceName.IngredientId(name);
         return pantry.TryGet(id, out var ingredient)
             ? ingredient
-            : throw ProblemList.NotFound(name, NearestNames.To(id, pantry.Ingredients.Select(known => known.Id)));
+            : throw ProblemList.NotFound(name, NearestNames.To(id, pantry.Ids));
     }
 
     private IEnumerable<Kitchen.Ingredients.Ingredient> WithRole(string role, ProblemList problems)

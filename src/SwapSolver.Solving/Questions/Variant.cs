@@ -68,7 +68,7 @@ public sealed record Variant(Formula Formula, ImmutableArray<Hold> Wishes, Habit
             holds,
             bakehouse.Balances.Anchored,
             bakehouse.Balances.NetCarbohydrate,
-            new Candidates(bakehouse).For(reference, holds, further),
+            new Candidates(bakehouse) { Named = Habits.Named }.For(reference, holds, further),
             Habits,
             bakehouse.Practice);
     }
