@@ -13,6 +13,8 @@ public static class ManyFoods
 {
     private const int Seed = 8_000;
 
+    private const int OtherSeed = 80_000;
+
     /// <summary>Least and most of a row's dry matter that a variation keeps [1].</summary>
     private const double LeastDry = 0.9;
 
@@ -40,7 +42,7 @@ public static class ManyFoods
     /// <summary>Foods that state their composition and nothing else, as a table does.</summary>
     /// <param name="count">How many.</param>
     public static ImmutableArray<StatedFood> OfTable(int count) =>
-        [.. Enumerable.Range(0, count).Select(place => FoodOf(place, like: null))];
+        [.. Enumerable.Range(0, count).Select(place => FoodOf(place, Seed))];
 
     /// <summary>Foods that say what they are like: one of ours after another.</summary>
     /// <param name="count">How many.</param>
@@ -63,9 +65,10 @@ public static class ManyFoods
 
     /// <summary>The same foods as a plain table with a header.</summary>
     /// <param name="count">How many rows.</param>
-    public static string TableText(int count)
+    /// <param name="otherLots">Whether the variations are others than those of <see cref="OfTable"/>.</param>
+    public static string TableText(int count, bool otherLots = false)
     {
-        var rows = OfTable(count).Select(food => string.Join(
+        var rows = Enumerable.Range(0, count).Select(place => FoodOf(place, otherLots ? OtherSeed : Seed)).Select(food => string.Join(
             ',',
             Columns.Select(column => food.Figures.TryGetValue(column.Fact, out var figure) ? figure.Range.Typical.ToString("R", CultureInfo.InvariantCulture) : string.Empty)
                 .Prepend($"\"{food.Name}\"")
@@ -73,11 +76,11 @@ public static class ManyFoods
         return string.Join('\n', rows.Prepend($"id,long_description,{string.Join(',', Columns.Select(column => column.Column))}"));
     }
 
-    private static StatedFood FoodOf(int place, string? like)
+    private static StatedFood FoodOf(int place, int seed)
     {
         var row = Table.Value[place % Table.Value.Length];
         var round = place / Table.Value.Length;
-        var dry = round == 0 ? 1 : LeastDry + ((1 - LeastDry) * new Random(Seed + place).NextDouble());
+        var dry = round == 0 && seed == Seed ? 1 : DryOf(place, seed);
         var figures = Columns
             .Where(column => row[column.Column].Length > 0)
             .Select(column => KeyValuePair.Create(column.Fact, Rules.Spreads[column.Fact].Of(column.Fact, Varied(column.Fact, row.Number(column.Column), dry), Rules.TableSource)));
@@ -87,7 +90,6 @@ public static class ManyFoods
             Name = round == 0 ? row["long_description"] : $"{row["long_description"]}, lot {round}",
             Origin = FoodOrigin.Table,
             UsdaFoodNumber = row["ndb_no"],
-            Like = like,
             Figures = figures.ToImmutableDictionary(),
         };
     }
@@ -95,7 +97,7 @@ public static class ManyFoods
     /// <summary>A bag much like one of ours: its composition is that one's own, a little drier or moister.</summary>
     private static StatedFood Copy(int place, Ingredient like)
     {
-        var dry = LeastDry + ((1 - LeastDry) * new Random(Seed + place).NextDouble());
+        var dry = DryOf(place, Seed);
         return new StatedFood
         {
             Id = $"many-{place:00000}",
@@ -108,6 +110,8 @@ public static class ManyFoods
                 .ToImmutableDictionary(),
         };
     }
+
+    private static double DryOf(int place, int seed) => LeastDry + ((1 - LeastDry) * new Random(seed + place).NextDouble());
 
     private static double Varied(Fact fact, double printed, double dry) =>
         Math.Round(fact == Fact.Water ? 100 - ((100 - printed) * dry) : printed * dry, 2);

@@ -48,7 +48,8 @@ public sealed class Pantry
         byId = inOrder.ToDictionary(jar => jar.Id, StringComparer.Ordinal);
         Ids = [.. inOrder.Select(jar => jar.Id)];
         this.ingredients = new(() => [.. inOrder.Select(jar => jar.Ingredient)]);
-        offered = new(() => [.. inOrder.Where(jar => !jar.OnlyWhenNamed).Select(jar => jar.Ingredient)]);
+        // What a food is like may be gone from the pantry, and is then found to be so only once it is made.
+        offered = new(() => [.. inOrder.Where(jar => !jar.OnlyWhenNamed).Select(jar => jar.Ingredient).Where(made => !made.Usage.OnlyWhenNamed)]);
         Allergens = [.. allergens];
         Groups = [.. groups];
     }
