@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using System.Text.Json;
 using SwapSolver.Kitchen.Foods;
@@ -42,7 +43,20 @@ public sealed class WrittenFood
     /// is asked for here.</summary>
     internal static WrittenFood Of(string id, string document)
     {
-        var reader = new Utf8JsonReader(Encoding.UTF8.GetBytes(document));
+        var bytes = ArrayPool<byte>.Shared.Rent(Encoding.UTF8.GetMaxByteCount(document.Length));
+        try
+        {
+            return Of(id, document, bytes.AsSpan(0, Encoding.UTF8.GetBytes(document, bytes)));
+        }
+        finally
+        {
+            ArrayPool<byte>.Shared.Return(bytes);
+        }
+    }
+
+    private static WrittenFood Of(string id, string document, ReadOnlySpan<byte> bytes)
+    {
+        var reader = new Utf8JsonReader(bytes);
         var (name, origin, saysWhatItDoes) = (string.Empty, FoodOrigin.Table, false);
         while (reader.Read())
         {

@@ -19,7 +19,7 @@ public sealed record Candidates(Bakehouse Bakehouse)
     private NetCarbohydrate NetCarbohydrate => Bakehouse.Balances.NetCarbohydrate;
 
     /// <summary>Ingredients that can do the work of what is left out, and never undo what the reference is: gluten
-    /// free, vegan and vegetarian formulas stay so. Those that a wish leaves out are among them: the model keeps them
+    /// free, vegan and vegetarian formulas stay so. Shipped ones that a wish leaves out are among them: the model keeps them
     /// out for as long as the wish holds, and a search for conflicts may drop the wish.</summary>
     /// <param name="reference">The formula that is known to work.</param>
     /// <param name="holds">What the answer must keep.</param>
@@ -64,14 +64,15 @@ public sealed record Candidates(Bakehouse Bakehouse)
         Bakehouse.Pantry.Offered.Where(ingredient => ingredient.Role == Role.Acid && ingredient.Usage.Offered), reference, start, holds, []);
 
     /// <summary>All that are shipped or named, and of this kitchen's own foods a few of each role: its own bags before the
-    /// rows of a table, and the nearest of them first.</summary>
+    /// rows of a table, and the nearest of them first. What a wish leaves out has no place among the few: nothing is as near
+    /// to a nut as another nut.</summary>
     private ImmutableArray<Ingredient> Choose(
         IEnumerable<Ingredient> fit, Formula reference, Formula start, ImmutableArray<Hold> holds, ImmutableArray<Ingredient> gone)
     {
         bool IsNew(Ingredient ingredient) => start.MassOf(ingredient) == Grams.None && Bakehouse.Balances.Know(ingredient);
         var all = fit.Where(IsNew).ToList();
         var nearness = new Lazy<Nearness>(() => new Nearness(reference, holds, gone));
-        var own = all.Where(ingredient => ingredient.Origin is not null)
+        var own = all.Where(ingredient => ingredient.Origin is not null && !holds.Any(hold => hold.LeftOut is { } rule && rule.Carries(ingredient)))
             .GroupBy(ingredient => ingredient.Role)
             .SelectMany(role => role
                 .OrderBy(ingredient => ingredient.Origin == FoodOrigin.Packet ? 0 : 1)

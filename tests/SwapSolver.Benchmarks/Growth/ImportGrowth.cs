@@ -12,12 +12,12 @@ namespace SwapSolver.Benchmarks.Growth;
 public class ImportGrowth : IGrowth, IDisposable
 {
     /// <summary>A piece as a client sends it.</summary>
-    public const string Slice = "a slice of 200 rows";
+    public const string Slice = "a slice of 100 rows";
 
     /// <summary>As many rows as the kitchen has foods.</summary>
     public const string Whole = "the whole table";
 
-    private const int SliceRows = 200;
+    private const int SliceRows = 100;
 
     private readonly Dictionary<int, (DirectoryInfo Folder, KitchenRecords Records, string[] Tables)> kitchens = [];
 

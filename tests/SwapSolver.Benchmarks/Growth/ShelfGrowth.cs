@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using BenchmarkDotNet.Attributes;
 using SwapSolver.Data.Files;
 using SwapSolver.Data.Foods;
 using SwapSolver.Data.Measures;
+using SwapSolver.Kitchen.Foods;
 using SwapSolver.Loaves;
 using SwapSolver.OrTools;
 using SwapSolver.Records;
@@ -18,7 +20,13 @@ public class ShelfGrowth : IGrowth, IDisposable
     /// <summary>The first call after one food was written down, the writing with it.</summary>
     public const string AfterWrite = "one food written, next call";
 
+    private static readonly SourceKeys Sources = SourceKeys.Read(TestKitchen.Folder);
+
+    private static readonly Kitchen.Measures.MeasureTables Measures = MeasureFiles.Read(TestKitchen.Folder, Sources, TestKitchen.Bakehouse.Pantry);
+
     private readonly Dictionary<int, (DirectoryInfo Folder, KitchenRecords Records, KitchenShelf Shelf)> kitchens = [];
+
+    private ImmutableArray<StatedFood> few = [];
 
     private int written;
 
@@ -34,6 +42,7 @@ public class ShelfGrowth : IGrowth, IDisposable
     [GlobalSetup]
     public void Fill()
     {
+        few = FoodsOf.Kind(Foods, 100);
         foreach (var count in new[] { 100, 1_000, 8_000 })
         {
             var folder = Directory.CreateTempSubdirectory("kitchen-records-");
@@ -76,13 +85,17 @@ public class ShelfGrowth : IGrowth, IDisposable
             return ShelfOver(records).Today().Pantry.Offered.Length;
         }
 
-        records.Put([FoodsOf.Kind(Foods, ++written % 100 + 1)[^1]]);
-        return shelf.Today().Pantry.Offered.Length;
+        return records.Put([Another(++written)]) is { Changed: 1 }
+            ? shelf.Today().Pantry.Offered.Length
+            : throw new InvalidOperationException("nothing was written");
     }
 
-    private static readonly SourceKeys Sources = SourceKeys.Read(TestKitchen.Folder);
-
-    private static readonly Kitchen.Measures.MeasureTables Measures = MeasureFiles.Read(TestKitchen.Folder, Sources, TestKitchen.Bakehouse.Pantry);
+    /// <summary>The first food with the figures of another one, so that each writing is a change.</summary>
+    private StatedFood Another(int turn)
+    {
+        var other = few[1 + (turn % (few.Length - 1))];
+        return new StatedFood { Id = few[0].Id, Name = other.Name, Origin = other.Origin, Like = other.Like, Figures = other.Figures };
+    }
 
     private static KitchenShelf ShelfOver(KitchenRecords records) =>
         new(TestKitchen.Bakehouse, Measures, ManyFoods.Making, MeasuringFile.Read(TestKitchen.Folder, Sources), records, new OrToolsSolver());

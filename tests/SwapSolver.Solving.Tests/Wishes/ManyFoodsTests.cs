@@ -89,6 +89,19 @@ public sealed class ManyFoodsTests
     }
 
     [Fact]
+    public void What_a_wish_leaves_out_takes_no_place_of_what_could_come_in()
+    {
+        foreach (var (formula, without) in Asked)
+        {
+            var wish = Ask.Without(without);
+            var model = FormulaModel.Build(Ask.Variant(formula, wish).Problem(Many), wholeSteps: false);
+            Assert.Equal(
+                Ask.Variant(formula, wish).Problem(Many).Candidates.Where(one => one.Origin is not null).Select(one => one.Id),
+                model.Lines.Where(line => line.Ingredient.Origin is not null).Select(line => line.Ingredient.Id));
+        }
+    }
+
+    [Fact]
     public void A_food_of_which_somebody_said_what_it_does_is_offered_and_others_where_they_are_named()
     {
         var nothingSaid = Food("nothing-said");
