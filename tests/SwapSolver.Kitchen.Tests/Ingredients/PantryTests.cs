@@ -27,7 +27,7 @@ public sealed class PantryTests
         });
         var pantry = new Pantry([Jar("meal"), Jar("husk"), Jar("soup", onlyWhenNamed: true)], [], []);
 
-        Assert.Equal(["husk", "meal", "soup"], pantry.Ids);
+        Assert.Equal(["husk", "meal", "soup"], pantry.Ids.AsEnumerable());
         Assert.True(pantry.Knows("soup"));
         Assert.Empty(made);
         Assert.True(pantry.TryGet("meal", out var first));
