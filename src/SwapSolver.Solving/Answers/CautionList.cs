@@ -48,6 +48,10 @@ public sealed record CautionList(Bakehouse Bakehouse)
     {
         var before = AllergensOf(reference);
         var brought = Names(AllergensOf(formula).Except(before));
+        var notStated = formula.Lines.Select(line => line.Ingredient).Distinct()
+            .Where(ingredient => !ingredient.Allergens.AreKnown && reference.Lines.All(line => !line.Ingredient.Equals(ingredient)))
+            .Select(ingredient => ingredient.Name)
+            .ToList();
         var leftOut = wishes
             .Where(wish => wish.LeftOut?.MayBeReadAsClaim == true)
             .Select(wish => wish.Balance.Settings.Title)
@@ -55,6 +59,7 @@ public sealed record CautionList(Bakehouse Bakehouse)
         return
         [
             .. If(brought.Count > 0, () => Phrases.Say("caution-brought-in", ("allergens", Kitchen.Wording.Phrases.List(brought)))),
+            .. If(notStated.Count > 0, () => Phrases.Say("caution-brought-in-not-stated", ("ingredients", Kitchen.Wording.Phrases.List(notStated)))),
             .. NetCarbohydrateRise(reference, formula) is { } rise ? [rise] : Array.Empty<string>(),
             .. If(leftOut.Count > 0, () => Phrases.Say("caution-made-without", ("wishes", Kitchen.Wording.Phrases.List(leftOut)))),
             .. Of(formula),
