@@ -1,4 +1,5 @@
 using System.Globalization;
+using SwapSolver.Loaves.IndependentSolvers;
 using SwapSolver.Solving.Models;
 using Xunit.Abstractions;
 

@@ -1,7 +1,7 @@
-namespace SwapSolver.OrTools.Tests.IndependentSolvers;
+namespace SwapSolver.Loaves.IndependentSolvers;
 
 /// <summary>The stand-alone CBC of the system's own packages, told to leave no gap.</summary>
-internal static class CbcProgram
+public static class CbcProgram
 {
     private const string Optimal = "Optimal - objective value";
 

@@ -1,10 +1,10 @@
 using System.Globalization;
 using SwapSolver.Solving.Models;
 
-namespace SwapSolver.OrTools.Tests.IndependentSolvers;
+namespace SwapSolver.Loaves.IndependentSolvers;
 
 /// <summary>The stand-alone GLPK solver: another author, another code than any backend of ours.</summary>
-internal static class Glpsol
+public static class Glpsol
 {
     /// <summary>What it says of a model, as written in free MPS.</summary>
     /// <remarks>

@@ -1,11 +1,11 @@
 using System.Globalization;
 
-namespace SwapSolver.OrTools.Tests.IndependentSolvers;
+namespace SwapSolver.Loaves.IndependentSolvers;
 
 /// <summary>What a program says of a model.</summary>
 /// <param name="IsFeasible">Whether there is a point.</param>
 /// <param name="Objective">The proven least objective; NaN where there is no point.</param>
-internal sealed record Verdict(bool IsFeasible, double Objective)
+public sealed record Verdict(bool IsFeasible, double Objective)
 {
     /// <summary>No point keeps every row.</summary>
     public static readonly Verdict Infeasible = new(false, double.NaN);

@@ -1,9 +1,9 @@
 using System.Diagnostics;
 
-namespace SwapSolver.OrTools.Tests.IndependentSolvers;
+namespace SwapSolver.Loaves.IndependentSolvers;
 
 /// <summary>Runs an installed program. One that is missing is a failure, never a skip.</summary>
-internal static class NativeProgram
+public static class NativeProgram
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
