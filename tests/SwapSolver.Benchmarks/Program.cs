@@ -8,9 +8,16 @@ using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using SwapSolver.Benchmarks;
 using SwapSolver.Benchmarks.Growth;
+using SwapSolver.Benchmarks.Kitchens;
 
 // Ratios are measured side by side in one run; times on shared machines are noise and are not printed. '--dry' runs each
 // once, for one question and for the smallest pantry, to show that they compile and start. Other arguments name classes to run.
+// '--kitchens 2000' measures nothing: it proves so many random kitchens by independent solvers, run from the root of the sources.
+if (args is ["--kitchens", var kitchens])
+{
+    return KitchenRun.Write(int.Parse(kitchens, System.Globalization.CultureInfo.InvariantCulture), "tests/SwapSolver.Benchmarks/results/kitchens.md");
+}
+
 var isDry = args.Contains("--dry");
 var job = (isDry ? Job.Dry : Job.ShortRun.WithWarmupCount(1).WithIterationCount(3)).WithToolchain(InProcessEmitToolchain.Instance);
 var config = ManualConfig.CreateMinimumViable()
