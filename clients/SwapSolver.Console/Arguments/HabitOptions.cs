@@ -15,6 +15,11 @@ internal sealed class HabitOptions
 
     private readonly FigureOption sureness = new("--sureness", "PERCENT", "Of 100 kitchens, in how many the answer must balance at least, as ingredients vary.");
 
+    private readonly Option<bool> explainModel = new("--explain-model")
+    {
+        Description = "Print the model that the first answer solves, in the free MPS text, in place of the answers.",
+    };
+
     private readonly Option<bool> weighedEgg = new("--weighed-egg")
     {
         Description = "Eggs may be weighed; they need not come whole.",
@@ -57,13 +62,14 @@ internal sealed class HabitOptions
         verb.Add(maxNetCarbs);
         verb.Add(limits);
         verb.Add(sureness);
+        verb.Add(explainModel);
         verb.Add(allow);
     }
 
     /// <summary>What the command line says.</summary>
     public Habits Read(ParseResult parse)
     {
-        var habits = new Habits { WeighedEgg = parse.GetValue(weighedEgg), EggSize = parse.GetValue(eggSize) ?? Line.Types.Size.Unspecified };
+        var habits = new Habits { ExplainModel = parse.GetValue(explainModel), WeighedEgg = parse.GetValue(weighedEgg), EggSize = parse.GetValue(eggSize) ?? Line.Types.Size.Unspecified };
         if (parse.GetValue(newIngredients) is int most)
         {
             habits.NewIngredients = most;

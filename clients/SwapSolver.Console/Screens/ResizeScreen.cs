@@ -8,6 +8,11 @@ internal static class ResizeScreen
     /// <summary>Shows how much larger the loaf is, then the answers.</summary>
     public static void Show(Screen screen, ResizeFormulaResponse response)
     {
+        if (ModelText.Show(screen, response.Answers))
+        {
+            return;
+        }
+
         LinesRead.Show(screen, response.LinesRead);
         if (response.Factor > 0)
         {

@@ -30,7 +30,8 @@ internal sealed class HabitsReader(BalanceList balances, Pantry pantry, ProblemL
             EggSizes.Read(habits.EggSize, $"{Path}.eggSize", problems) ?? formula.Lines.Select(line => line.Size).FirstOrDefault(size => size is not null) ?? usual.EggSize,
             ScaleStep(habits, usual),
             Whole(habits.HasAnswers, habits.Answers, usual.Answers, 1, 3, "answers"),
-            Sureness(habits))
+            Sureness(habits),
+            habits.ExplainModel)
         {
             Named = ReadAllowed(habits),
         };
