@@ -1,11 +1,15 @@
+using SwapSolver.Data.Acids;
 using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
+using SwapSolver.Data.Forecasts;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Data.Measures;
 using SwapSolver.Data.Wording;
+using SwapSolver.Kitchen.Acids;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Measures;
+using SwapSolver.Kitchen.Practice;
 using SwapSolver.Kitchen.Wording;
 using SwapSolver.Loaves;
 
@@ -50,6 +54,12 @@ internal sealed class SpoiltFolder : IDisposable
     public MeasureTables ReadMeasures() => MeasureFiles.Read(Folder, SourceKeys.Read(Folder), ReadPantry());
 
     public BalanceList ReadBalances() => BalanceFiles.Read(Folder, SourceKeys.Read(Folder));
+
+    public LeaveningChemistry ReadAcids() => AcidFiles.Read(Folder, SourceKeys.Read(Folder), ReadPantry());
+
+    public AcidityPractice ReadAcidity() => ForecastFiles.ReadAcidity(Folder, SourceKeys.Read(Folder));
+
+    public RisePractice ReadRise() => ForecastFiles.ReadRise(Folder, SourceKeys.Read(Folder));
 
     public Phrases ReadPhrases() => PhraseFile.Read(Folder);
 
