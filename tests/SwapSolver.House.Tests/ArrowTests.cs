@@ -14,12 +14,13 @@ public sealed partial class ArrowTests
         ["SwapSolver.Solving"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.Data"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.Lines"] = ["SwapSolver.Kitchen"],
+        ["SwapSolver.Forecasts"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.Records"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.OrTools"] = ["SwapSolver.Solving", "SwapSolver.Kitchen"],
         ["SwapSolver.Cards"] = ["SwapSolver.Solving", "SwapSolver.Kitchen"],
         ["SwapSolver.Service"] =
         [
-            "SwapSolver.Kitchen", "SwapSolver.Solving", "SwapSolver.OrTools", "SwapSolver.Data", "SwapSolver.Lines",
+            "SwapSolver.Kitchen", "SwapSolver.Solving", "SwapSolver.OrTools", "SwapSolver.Data", "SwapSolver.Lines", "SwapSolver.Forecasts",
             "SwapSolver.Records", "SwapSolver.Cards", "SwapSolver.Contract",
         ],
         ["SwapSolver.Console"] = ["SwapSolver.Contract"],
@@ -77,7 +78,7 @@ public sealed partial class ArrowTests
     {
         var rooms = new[]
         {
-            typeof(Kitchen.Ingredients.Ingredient).Assembly, typeof(Solving.Models.Model).Assembly, typeof(Data.Files.DataFolder).Assembly, typeof(Lines.IngredientLines).Assembly, typeof(OrTools.OrToolsSolver).Assembly,
+            typeof(Kitchen.Ingredients.Ingredient).Assembly, typeof(Solving.Models.Model).Assembly, typeof(Data.Files.DataFolder).Assembly, typeof(Lines.IngredientLines).Assembly, typeof(Forecasts.Rise).Assembly, typeof(OrTools.OrToolsSolver).Assembly,
         };
         Assert.All(rooms, room => Assert.DoesNotContain(room.GetReferencedAssemblies(), other => Wire().IsMatch($"{other.Name};")));
         Assert.All(

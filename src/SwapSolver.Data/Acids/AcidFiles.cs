@@ -50,13 +50,13 @@ public static class AcidFiles
         return made.ToImmutableDictionary(StringComparer.Ordinal);
     }
 
-    private static SolutionConstants ConstantsOf(JsonPlace root, FigureReader figures)
+    private static WaterChemistry ConstantsOf(JsonPlace root, FigureReader figures)
     {
         var constants = root.Only("about", "constants").Get("constants").Only(
             "sodaGramsPerMole", "carbonDioxideGramsPerMole", "waterExponent", "daviesSlope", "daviesTerm",
             "mostIonicStrengthMolPerKg", "carbonDioxideMolPerKgAtm", "bitartrateExponent");
         Figure Of(string name, double most) => figures.Read(constants.Get(name), name, 0, most);
-        return new SolutionConstants(
+        return new WaterChemistry(
             Of("sodaGramsPerMole", 100),
             Of("carbonDioxideGramsPerMole", 50),
             Of("waterExponent", 15),

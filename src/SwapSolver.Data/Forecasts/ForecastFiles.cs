@@ -16,7 +16,7 @@ public static class ForecastFiles
         var root = folder.Read("forecasts/acidity.json").Only("about", "habits", "coloursFromPh");
         var habits = root.Get("habits").Only(
             "batterCarbonDioxidePercentOfPressure", "lostInMixingPercent", "crumbCarbonDioxideAtm", "turnedToCarbonatePercent",
-            "titratedToPh", "sourBelowPh");
+            "titratedToPh", "dryBelowWaterPercent", "sourBelowPh");
         var figures = new FigureReader(sources);
         Figure Of(string name, double most) => Habit(habits, name, 0, most, figures);
         return new AcidityPractice(
@@ -25,6 +25,7 @@ public static class ForecastFiles
             Of("crumbCarbonDioxideAtm", 1),
             Of("turnedToCarbonatePercent", 100),
             Of("titratedToPh", 10),
+            Of("dryBelowWaterPercent", 100),
             Of("sourBelowPh", 8),
             root.Get("coloursFromPh").Properties.Keys.ToImmutableDictionary(
                 kind => kind, kind => Habit(root.Get("coloursFromPh"), kind, 5, 12, figures), StringComparer.Ordinal));

@@ -12,7 +12,7 @@ namespace SwapSolver.Kitchen.Acids;
 /// <param name="Buffers">Buffers of foods by the id of the ingredient.</param>
 /// <param name="Guess">What is taken for a food without a row.</param>
 public sealed record LeaveningChemistry(
-    SolutionConstants Constants,
+    WaterChemistry Constants,
     ImmutableDictionary<string, Ion> Ions,
     ImmutableDictionary<string, Dissociation> Dissociations,
     ImmutableDictionary<string, Leavener> Leaveners,

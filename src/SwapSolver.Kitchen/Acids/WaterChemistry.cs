@@ -11,7 +11,7 @@ namespace SwapSolver.Kitchen.Acids;
 /// <param name="MostIonicStrengthMolPerKg">Ionic strength up to which it is used; saltier water is taken as this salty [mol/kg].</param>
 /// <param name="CarbonDioxideMolPerKgAtm">Solubility of carbon dioxide [mol/(kg atm)].</param>
 /// <param name="BitartrateExponent">Exponent of the solubility product of potassium bitartrate [pKsp].</param>
-public sealed record SolutionConstants(
+public sealed record WaterChemistry(
     Figure SodaGramsPerMole,
     Figure CarbonDioxideGramsPerMole,
     Figure WaterExponent,
