@@ -27,6 +27,15 @@ internal static class SwapSolverCommand
         return await parse.InvokeAsync(invocation, cancel);
     }
 
+    private static void CheckEach(Command command, SharedOptions shared)
+    {
+        command.Validators.Add(shared.Check);
+        foreach (var inner in command.Subcommands)
+        {
+            CheckEach(inner, shared);
+        }
+    }
+
     private static RootCommand Create()
     {
         var shared = new SharedOptions();
@@ -41,6 +50,7 @@ internal static class SwapSolverCommand
             Pantry.Create(errand),
         };
         shared.AddTo(root);
+        CheckEach(root, shared);
         foreach (var option in root.Options)
         {
             if (option is HelpOption { Action: HelpAction help })

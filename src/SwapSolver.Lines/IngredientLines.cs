@@ -14,9 +14,6 @@ public sealed class IngredientLines
     /// <summary>Longest line that is read [characters].</summary>
     public const int MostLetters = 300;
 
-    /// <summary>No line of a kitchen weighs more [g].</summary>
-    private static readonly Grams Most = new(100_000);
-
     private readonly MeasureTables tables;
 
     private readonly NameTable names;
@@ -35,8 +32,9 @@ public sealed class IngredientLines
         this.tables = tables;
         names = new NameTable(tables.Names, pantry);
         units = new UnitWords(tables);
-        reader = new PartReader(units, tables.Words.Numbers);
-        split = new LineSplit(reader);
+        var amounts = new AmountReader(units, tables.Words.Numbers);
+        reader = new PartReader(units, amounts);
+        split = new LineSplit(amounts);
     }
 
     /// <summary>What a line says: one reading, or one for each ingredient that a plus joins.</summary>
@@ -49,17 +47,18 @@ public sealed class IngredientLines
             return [LineReading.Refused($"the line is longer than {MostLetters} letters; write one ingredient a line")];
         }
 
-        if (string.IsNullOrWhiteSpace(line))
+        var text = LineText.Of(line);
+        if (string.IsNullOrWhiteSpace(text))
         {
             return [LineReading.Refused("the line is empty")];
         }
 
-        if (line.TrimStart() is ['-' or '−' or '–', >= '0' and <= '9', ..])
+        if (text.TrimStart() is ['-' or '−' or '–', >= '0' and <= '9', ..])
         {
             return [LineReading.Refused("an amount below nothing; leave a space behind a dash that opens a list")];
         }
 
-        return Join([.. split.Parts(LineGrammar.Read(line)).Select(reader.Read)], system);
+        return Join([.. split.Parts(LineGrammar.Read(text)).Select(reader.Read)], system);
     }
 
     /// <summary>What an amount of a unit of an ingredient weighs.</summary>
@@ -82,10 +81,16 @@ public sealed class IngredientLines
     private ImmutableArray<LineReading> Join(ImmutableArray<LinePart> parts, MeasureSystem? system)
     {
         var found = NamesOf(parts);
+        var weighing = new PartWeighing(tables, units, system);
+        if (weighing.BracketOfAll(parts, found) is { } whole)
+        {
+            return [whole];
+        }
+
         var readings = ImmutableArray.CreateBuilder<LineReading>();
         for (var place = 0; place < parts.Length; place++)
         {
-            var reading = ReadPart(parts[place], found[place], place > 0 ? parts[0].Words : [], system);
+            var reading = weighing.Read(parts[place], found[place], place > 0 ? parts[0].Words : []);
             var same = readings.Count > 0 && reading.Ingredient is not null && reading.Ingredient == readings[^1].Ingredient;
             if (same && reading.Grams is { } more && readings[^1] is { Grams: { } grams } last && reading.Egg == last.Egg)
             {
@@ -123,7 +128,7 @@ public sealed class IngredientLines
     {
         if (isBehindPlus && names.PartOfEgg(part.Name) is { } egg)
         {
-            return new FoundName(egg, null, null, []);
+            return new FoundName(egg, [], null, [], []);
         }
 
         var found = names.Find(part.Name, part.Notes);
@@ -134,40 +139,4 @@ public sealed class IngredientLines
 
         return part.Name.IsEmpty && found.Ingredient is null ? found with { Problem = "no ingredient is named" } : found;
     }
-
-    private LineReading ReadPart(LinePart part, FoundName name, ImmutableArray<string> wordsBefore, MeasureSystem? system)
-    {
-        var choice = MeasureChoice.Of(part.Measures);
-        if (name.Ingredient is not { } ingredient)
-        {
-            return new LineReading(null, null, null, [], name.Candidates, name.Problem);
-        }
-
-        if (choice.Problem is not null)
-        {
-            return new LineReading(ingredient, null, null, [], [], choice.Problem);
-        }
-
-        if (choice.Counts.Any(one => one.Unit is VolumeUnit { Id: "litre" }) && ingredient.CountedUnits.Length > 0)
-        {
-            return new LineReading(ingredient, null, null, [], [], "L can be litres or the size of the eggs; write 'large' or 'litre'");
-        }
-
-        var said = part.Words.Select(units.FillingOf).FirstOrDefault(one => one is not null);
-        var words = part.Words.Any(IsEggSize) ? part.Words : part.Words.AddRange(wordsBefore);
-        var weighing = new Weighing(tables, system);
-        var weighed = choice.Counts.Select(one => weighing.Weigh(one with { Filling = one.Filling ?? said, Words = words }, ingredient)).ToList();
-        if (weighed.FirstOrDefault(one => one.Problem is not null) is { } refused)
-        {
-            return new LineReading(ingredient, null, null, [], [], refused.Problem);
-        }
-
-        var grams = weighed.Select(one => one.Grams!.Value).Aggregate((left, right) => left + right);
-        return grams.High > Most || !double.IsFinite(grams.High.Value)
-            ? new LineReading(ingredient, null, null, [], [], FormattableString.Invariant($"more than {Most.Value:0} g; no line of a kitchen weighs so much"))
-            : new LineReading(
-                ingredient, grams, weighed[0].Egg, [.. choice.Assumed, .. name.Assumed is null ? [] : new[] { name.Assumed }, .. weighed.SelectMany(one => one.Assumed).Distinct()], [], null);
-    }
-
-    private bool IsEggSize(string word) => tables.Eggs.All.Any(one => one.Names.Contains(word));
 }

@@ -5,19 +5,21 @@ using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.Diagnostics.HealthChecks;
 using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
+using SwapSolver.Data.Foods;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Data.Measures;
 using SwapSolver.Data.Practice;
 using SwapSolver.Data.Wording;
-using SwapSolver.Lines;
+using SwapSolver.Kitchen.Foods;
 using SwapSolver.OrTools;
+using SwapSolver.Records;
 using SwapSolver.Service.Faults;
+using SwapSolver.Service.Records;
 using SwapSolver.Service.Services;
 using SwapSolver.Service.Solves;
 using SwapSolver.Service.Stored;
 using SwapSolver.Service.Translation;
 using SwapSolver.Solving;
-using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Models;
 
 namespace SwapSolver.Service;
@@ -117,14 +119,22 @@ internal static class ServiceHost
             PantryFiles.Read(folder, sources), BalanceFiles.Read(folder, sources), PhraseFile.Read(folder), PracticeFile.Read(folder, sources));
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<ISolver>(new OrToolsSolver());
-        services.AddSingleton(bakehouse);
-        services.AddSingleton(bakehouse.Pantry);
-        services.AddSingleton(new IngredientLines(MeasureFiles.Read(folder, sources, bakehouse.Pantry), bakehouse.Pantry));
+        var measures = MeasureFiles.Read(folder, sources, bakehouse.Pantry);
+        var foods = new FoodIngredient(FoodRulesFile.Read(folder, sources), bakehouse.Pantry.Allergens, new FoodWords(bakehouse.Phrases));
+        var measuring = MeasuringFile.Read(folder, sources);
+        services.AddSingleton(new KitchenRecords(options.RecordsPath));
+        services.AddSingleton(provider => new KitchenShelf(
+            bakehouse, measures, foods, measuring, provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ISolver>()));
         services.AddSingleton(StoredFormulas.Read(options.DataPath));
         services.AddSingleton(new IngredientWriter(sources));
-        services.AddSingleton<AnswerSearch>();
-        services.AddSingleton<Subject>();
         services.AddSingleton<SolveRoom>();
-        services.AddSingleton<AnswerCache>();
+        services.AddSingleton<AnswerStore>();
+        // A call sees one state of the kitchen from start to end.
+        services.AddScoped(provider => provider.GetRequiredService<KitchenShelf>().Today());
+        services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Search);
+        services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Pantry);
+        services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Lines);
+        services.AddScoped<Subject>();
+        services.AddScoped<AnswerCache>();
     }
 }

@@ -106,6 +106,8 @@ public sealed partial class GuideTests
             StandardOutputEncoding = Encoding.UTF8,
         };
         start.Environment["PATH"] = $"{folder}{Path.PathSeparator}{Environment.GetEnvironmentVariable("PATH")}";
+        // What a developer's own kitchen wrote down must not move the guide.
+        start.Environment["XDG_DATA_HOME"] = Path.Combine(folder, "no-records");
         using var process = Process.Start(start)!;
         process.StandardInput.Close();
         var output = process.StandardOutput.ReadToEndAsync();

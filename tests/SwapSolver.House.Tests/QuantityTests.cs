@@ -23,6 +23,12 @@ public sealed class QuantityTests
         ["Tin.VolumeBy"] = "one tin by another, without a unit",
         ["HouseholdMeasure.Amount"] = "a count of spoons or cups; which, stands beside it",
         ["Line.Count"] = "a count of eggs",
+        ["FoodRules.LikeWidening"] = "one range by another, without a unit",
+        ["Spread.Share"] = "a share of a figure, without a unit",
+        ["Spread.Least"] = "its unit stands beside it, in the fact that it is the spread of",
+        ["Spread.Around(figure)"] = "its unit stands beside it, in the fact that it is the spread of",
+        ["Spread.Around(most)"] = "its unit stands beside it, in the fact that it is the spread of",
+        ["Spread.Of(figure)"] = "its unit stands beside it, in the fact",
         ["Portion.Share(share)"] = "a share of the loaf, without a unit",
     };
 

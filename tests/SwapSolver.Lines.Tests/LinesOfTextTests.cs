@@ -5,18 +5,39 @@ namespace SwapSolver.Lines.Tests;
 
 public sealed class LinesOfTextTests
 {
-    private static readonly ReferenceTable Table = ReferenceTable.Read("Reference/lines-of-text.csv");
+    private static readonly ReferenceTable[] Tables =
+        [ReferenceTable.Read("Reference/lines-of-text.csv"), ReferenceTable.Read("Reference/lines-of-many-styles.csv")];
 
-    public static TheoryData<string> Texts => [.. Table.Rows.Select(row => row["text"])];
+    /// <summary>Every line, with the file and line that it stands in.</summary>
+    public static TheoryData<string, string> Lines
+    {
+        get
+        {
+            var lines = new TheoryData<string, string>();
+            foreach (var row in Tables.SelectMany(table => table.Rows))
+            {
+                lines.Add(row.Name, row["text"]);
+            }
+
+            return lines;
+        }
+    }
 
     [Fact]
-    public void The_table_holds_lines_of_many_styles() => Assert.True(Table.Rows.Length >= 150);
+    public void The_tables_hold_lines_of_many_styles() => Assert.True(Lines.Select(line => (string)line[1]).Distinct().Count() >= 500);
+
+    [Fact]
+    public void Every_ingredient_of_the_pantry_stands_in_a_line()
+    {
+        var named = Tables.SelectMany(table => table.Rows).SelectMany(row => row["ingredient"].Split('+')).ToHashSet();
+        Assert.All(TestKitchen.Bakehouse.Pantry.Ingredients, ingredient => Assert.Contains(ingredient.Id, named));
+    }
 
     [Theory]
-    [MemberData(nameof(Texts))]
-    public void A_line_becomes_the_grams_that_it_says_or_is_not_guessed(string text)
+    [MemberData(nameof(Lines))]
+    public void A_line_becomes_the_grams_that_it_says_or_is_not_guessed(string place, string text)
     {
-        var row = Table.Rows.Single(row => row["text"] == text);
+        var row = Tables.SelectMany(table => table.Rows).Single(row => row.Name == place);
         var readings = TestLines.Reader.Read(text, null);
         var told = string.Join(" | ", readings);
         if (row["ingredient"] == "?")

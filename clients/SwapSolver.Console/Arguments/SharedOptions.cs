@@ -24,6 +24,13 @@ internal sealed class SharedOptions
         CustomParser = ParseServer,
     };
 
+    private readonly Option<string?> records = new("--records")
+    {
+        Description = "Folder of the kitchen's own records. Without it: the user's own data folder.",
+        HelpName = "PATH",
+        Recursive = true,
+    };
+
     private readonly FigureOption deadline = new("--deadline", "SECONDS", "Longest wait for an answer. Without it: 30 seconds.", OutOfRange)
     {
         Recursive = true,
@@ -35,11 +42,21 @@ internal sealed class SharedOptions
         Recursive = true,
     };
 
+    /// <summary>Says what does not go together.</summary>
+    public void Check(CommandResult result)
+    {
+        if (result.GetResult(server) is not null && result.GetResult(records) is not null)
+        {
+            result.AddError("--records has no use beside --server: that service has its own records.");
+        }
+    }
+
     /// <summary>Offers the options under every verb of a command.</summary>
     public void AddTo(RootCommand root)
     {
         root.Add(json);
         root.Add(server);
+        root.Add(records);
         root.Add(deadline);
         root.Add(noColour);
     }
@@ -48,6 +65,7 @@ internal sealed class SharedOptions
     public SharedSettings Read(ParseResult parse) => new(
         parse.GetValue(json),
         parse.GetValue(server),
+        parse.GetValue(records) is { } folder ? Path.GetFullPath(folder) : null,
         TimeSpan.FromSeconds(parse.GetValue(deadline) ?? DefaultDeadlineSeconds),
         parse.GetValue(noColour));
 

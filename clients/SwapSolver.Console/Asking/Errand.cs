@@ -37,7 +37,7 @@ internal sealed class Errand(SharedOptions shared)
     }
 
     private static IServiceConnection Connect(SharedSettings settings) =>
-        settings.Server is { } address ? new RemoteService(address) : EmbeddedService.Start();
+        settings.Server is { } address ? new RemoteService(address) : EmbeddedService.Start(settings.Records);
 
     private static async Task<int> AskAsync<TResponse>(
         IServiceConnection service,

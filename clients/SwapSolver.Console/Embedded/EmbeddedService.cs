@@ -19,14 +19,15 @@ internal sealed class EmbeddedService : IServiceConnection
     }
 
     /// <summary>Starts the service and does not wait for it.</summary>
+    /// <param name="records">Folder of its records; null for the usual one.</param>
     /// <exception cref="ServiceNotReachedException">It is not there or cannot be started.</exception>
-    public static EmbeddedService Start()
+    public static EmbeddedService Start(string? records)
     {
         var program = ServiceProgram.Find();
         var folder = PrivateFolder.Create();
         try
         {
-            return new EmbeddedService(folder, ServiceProcess.Start(program, folder.SocketPath));
+            return new EmbeddedService(folder, ServiceProcess.Start(program, folder.SocketPath, records));
         }
         catch
         {

@@ -23,11 +23,12 @@ internal sealed class ServiceProcess : IAsyncDisposable
     }
 
     /// <summary>Starts the service and does not wait for it.</summary>
-    public static ServiceProcess Start(ServiceProgram program, string socketPath)
+    public static ServiceProcess Start(ServiceProgram program, string socketPath, string? records)
     {
         try
         {
-            return new ServiceProcess(Process.Start(program.StartInfo("--embedded-socket", socketPath))!);
+            string[] own = records is null ? [] : ["--records", records];
+            return new ServiceProcess(Process.Start(program.StartInfo(["--embedded-socket", socketPath, .. own]))!);
         }
         catch (Win32Exception fault)
         {

@@ -6,21 +6,23 @@ namespace SwapSolver.Console.Screens;
 /// <summary>Nutrition by slice, by 100 g and by loaf.</summary>
 internal static class NutritionTable
 {
-    private static readonly (string Name, string Format, Func<NutritionFacts, double> Read)[] Rows =
+    private static readonly (string Name, string Format, Func<NutritionFacts, double?> Read)[] Rows =
     [
         ("mass, baked [g]", "0", facts => facts.MassG),
         ("energy [kcal]", "0", facts => facts.EnergyKcal),
-        ("net carbs [g]", "0.0", facts => facts.NetCarbsG),
+        ("net carbs [g]", "0.0", facts => facts.HasNetCarbsG ? facts.NetCarbsG : null),
         ("carbohydrate, fibre included [g]", "0.0", facts => facts.CarbohydrateG),
-        ("fibre [g]", "0.0", facts => facts.FibreG),
-        ("sugars [g]", "0.0", facts => facts.SugarsG),
+        ("fibre [g]", "0.0", facts => facts.HasFibreG ? facts.FibreG : null),
+        ("sugars [g]", "0.0", facts => facts.HasSugarsG ? facts.SugarsG : null),
         ("polyols [g]", "0.0", facts => facts.PolyolsG),
         ("fat [g]", "0.0", facts => facts.FatG),
-        ("saturated fat [g]", "0.0", facts => facts.SaturatedFatG),
+        ("saturated fat [g]", "0.0", facts => facts.HasSaturatedFatG ? facts.SaturatedFatG : null),
         ("protein [g]", "0.0", facts => facts.ProteinG),
-        ("sodium [mg]", "0", facts => facts.SodiumMg),
+        ("sodium [mg]", "0", facts => facts.HasSodiumMg ? facts.SodiumMg : null),
         ("water [g]", "0.0", facts => facts.WaterG),
     ];
+
+    private const string NotKnown = "not known";
 
     /// <summary>Shows the portions that the service sent.</summary>
     public static void Show(Screen screen, Nutrition? nutrition)
@@ -37,7 +39,7 @@ internal static class NutritionTable
         Add("loaf", nutrition.PerLoaf);
         foreach (var (name, format, read) in Rows)
         {
-            table.Row([name, .. portions.Select(facts => read(facts).ToString(format, CultureInfo.InvariantCulture))]);
+            table.Row([name, .. portions.Select(facts => read(facts)?.ToString(format, CultureInfo.InvariantCulture) ?? NotKnown)]);
         }
 
         screen.Part("Nutrition, not rounded by any label law");

@@ -18,6 +18,20 @@ internal static class PantryItemScreen
         Say(screen, "Number in the USDA Standard Reference: ", ingredient.UsdaFoodNumber);
         Suitability(screen, ingredient);
         FactsTable.Show(screen, ingredient.Facts);
+        if (ingredient.UnknownFacts.Count > 0)
+        {
+            screen.Sentence($"Not known, which is not zero: {string.Join(", ", ingredient.UnknownFacts)}.");
+        }
+
+        if (ingredient.HouseholdMeasures.Count > 0)
+        {
+            screen.Part("Spoons and cups");
+            foreach (var measure in ingredient.HouseholdMeasures)
+            {
+                screen.Item(FormattableString.Invariant($"{measure.Amount:0.##} {measure.Measure}: {measure.Grams:0.##} g ({measure.Source})"));
+            }
+        }
+
         UsageLines.Show(screen, ingredient.Usage);
         if (ingredient.Behaviours.Count > 0)
         {
@@ -36,6 +50,11 @@ internal static class PantryItemScreen
     {
         screen.Part("Who may eat it");
         screen.Item($"Allergens (US list): {Words(ingredient.AllergensUs)}; (EU list): {Words(ingredient.AllergensEu)}.");
+        if (!ingredient.AllergensKnown)
+        {
+            screen.Item("Its allergens were never stated: read its packet. Answers leave it out with every allergen.");
+        }
+
         if (ingredient.MayContain.Count > 0)
         {
             screen.Item($"May contain by cross-contact: {IngredientName.List(ingredient.MayContain)}.");

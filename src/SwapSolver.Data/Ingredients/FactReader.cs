@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using SwapSolver.Data.Files;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
 using Range = SwapSolver.Kitchen.Ingredients.Range;
 
 namespace SwapSolver.Data.Ingredients;
@@ -9,17 +10,8 @@ namespace SwapSolver.Data.Ingredients;
 /// <param name="Sources">The bibliography.</param>
 internal sealed record FactReader(SourceKeys Sources)
 {
-    /// <summary>How far the proximates may miss 100 g [g/100 g]: SR rows are rounded and analysed apart; common practice.</summary>
-    private const double ProximateTolerance = 1.5;
-
     private static readonly ImmutableDictionary<string, Fact> ById =
         Fact.All.ToImmutableDictionary(fact => fact.Id, StringComparer.Ordinal);
-
-    private static readonly ImmutableArray<Fact> Proximates =
-        [Fact.Water, Fact.Protein, Fact.Fat, Fact.Carbohydrate, Fact.Ash, Fact.Alcohol, Fact.Other];
-
-    private static readonly ImmutableArray<Fact> PartsOfCarbohydrate =
-        [Fact.Fibre, Fact.Sugars, Fact.Starch, Fact.Polyols, Fact.Allulose, Fact.OrganicAcid];
 
     /// <summary>Figures and the facts that are none by nature; together they are all facts, each once.</summary>
     public (ImmutableDictionary<Fact, Figure> Figures, ImmutableHashSet<Fact> None) Read(JsonPlace root)
@@ -29,7 +21,7 @@ internal sealed record FactReader(SourceKeys Sources)
             pair => FactOf(pair.Key, pair.Value),
             pair => FigureOf(FactOf(pair.Key, pair.Value), pair.Value));
         var none = root.Get("noneByNature").Items.Select(place => FactOf(place.Text, place)).ToImmutableHashSet();
-        foreach (var fact in Fact.All)
+        foreach (var fact in Fact.All.Where(fact => fact != Fact.Price))
         {
             if (figures.ContainsKey(fact) == none.Contains(fact))
             {
@@ -39,30 +31,7 @@ internal sealed record FactReader(SourceKeys Sources)
             }
         }
 
-        CheckSums(facts, figures);
-        return (figures, none);
-    }
-
-    private static void CheckSums(JsonPlace facts, ImmutableDictionary<Fact, Figure> figures)
-    {
-        double Typical(Fact fact) => figures.TryGetValue(fact, out var figure) ? figure.Range.Typical : 0;
-        var sum = Proximates.Sum(Typical);
-        if (Math.Abs(sum - 100) > ProximateTolerance)
-        {
-            throw facts.Fault(
-                $"water, protein, fat, carbohydrate, ash, alcohol and other add up to {sum:0.##} g, not to 100 g within {ProximateTolerance} g");
-        }
-
-        var parts = PartsOfCarbohydrate.Sum(Typical);
-        if (parts > Typical(Fact.Carbohydrate) + ProximateTolerance)
-        {
-            throw facts.Fault($"the parts of the carbohydrate add up to {parts:0.##} g, above its {Typical(Fact.Carbohydrate):0.##} g");
-        }
-
-        if (Typical(Fact.SaturatedFat) > Typical(Fact.Fat) || Typical(Fact.Erythritol) > Typical(Fact.Polyols))
-        {
-            throw facts.Fault("a part is above its whole: saturated fat of fat, or erythritol of polyols");
-        }
+        return FactSums.Clashes(figures, Grams.None, Grams.None).FirstOrDefault() is { } clash ? throw facts.Fault(clash.Reason) : (figures, none);
     }
 
     private static Fact FactOf(string id, JsonPlace place) =>

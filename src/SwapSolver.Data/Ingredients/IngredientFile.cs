@@ -106,13 +106,23 @@ internal sealed record IngredientFile(SourceKeys Sources, Vocabulary Vocabulary)
 
     private HouseholdMeasure HouseholdMeasureOf(JsonPlace place)
     {
-        place.Only("amount", "measure", "grams", "source", "mark");
+        place.Only("amount", "measure", "grams", "lowGrams", "highGrams", "source", "mark");
         return new HouseholdMeasure(
             (decimal)Positive(place.Get("amount")),
             place.Get("measure").Text,
             new Grams(Positive(place.Get("grams"))),
             Sources.Key(place.Get("source")),
-            Words.MarkOf(place.Get("mark")));
+            Words.MarkOf(place.Get("mark")),
+            place.Find("lowGrams") is null && place.Find("highGrams") is null ? null : EstimateOf(place));
+    }
+
+    private static GramRange EstimateOf(JsonPlace place)
+    {
+        Grams Of(string name) => new(Positive(place.Get(name)));
+        var estimate = new GramRange(Of("lowGrams"), Of("grams"), Of("highGrams"));
+        return estimate.Low <= estimate.Typical && estimate.Typical <= estimate.High
+            ? estimate
+            : throw place.Fault("lowGrams, grams and highGrams must stand in order");
     }
 
     private Behaviour BehaviourOf(JsonPlace place)

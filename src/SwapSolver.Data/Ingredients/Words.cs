@@ -27,7 +27,7 @@ public static class Words
     }.ToImmutableDictionary(StringComparer.Ordinal);
 
     /// <summary>The word of a role, as <c>leavening-blend</c>.</summary>
-    public static string Of(Role role) => role == Role.LeaveningBlend ? "leavening-blend" : role.ToString().ToLowerInvariant();
+    public static string Of(Role role) => RoleWords.Of(role);
 
     internal static Role RoleOf(JsonPlace place) => Find(Roles, place);
 

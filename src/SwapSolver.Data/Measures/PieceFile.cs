@@ -16,10 +16,11 @@ internal sealed record PieceFile(SourceKeys Sources, Pantry Pantry)
     public ImmutableArray<PieceUnit> ReadPieces(JsonPlace list, NamesOnce seen) =>
     [
         .. list.Items.Select(place => new PieceUnit(
-            place.Only("piece", "names", "of", "millilitres").Get("piece").Text,
+            place.Only("piece", "names", "of", "millilitres", "isContainer").Get("piece").Text,
             seen.Read(place.Get("names")),
             [.. place.Get("of").Items.Select(Weight)],
-            place.Find("millilitres") is { } volume ? Volume(volume) : null)),
+            place.Find("millilitres") is { } volume ? Volume(volume) : null,
+            place.Find("isContainer") is { Flag: true })),
     ];
 
     /// <summary>The classes of eggs.</summary>

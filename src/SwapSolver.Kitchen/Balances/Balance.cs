@@ -17,8 +17,11 @@ public abstract record Balance(BalanceSettings Settings)
     /// <summary>Id of the balance, as <c>hydration</c>.</summary>
     public string Id => Settings.Id;
 
-    /// <summary>Facts that the rule reads; an ingredient that lacks one is refused at the pantry's door.</summary>
+    /// <summary>Facts that the rule reads; a formula of which one is not known has no reading.</summary>
     public abstract ImmutableArray<Fact> Reads { get; }
+
+    /// <summary>Whether everything that the rule reads is known of the formula.</summary>
+    public bool CanRead(Formula formula) => Reads.All(formula.States);
 
     /// <summary>What one gram of an ingredient adds to the numerator, in the unit that the rule names.</summary>
     public abstract PerGram Numerator(FactSheet facts);

@@ -6,6 +6,8 @@ namespace SwapSolver.Kitchen.Balances;
 /// <summary>Every rule of the kitchen, in one explicit list.</summary>
 public sealed class BalanceList
 {
+    private readonly ImmutableArray<Fact> reads;
+
     /// <summary>Makes the list.</summary>
     /// <param name="settings">Finds the settings of a balance by its id.</param>
     /// <param name="convention">How net carbohydrate is counted.</param>
@@ -28,6 +30,7 @@ public sealed class BalanceList
         RoleMasses = [.. BandedRoles.Select(role => new RoleMass(settings(RoleMassId(role)), role))];
         BatterMass = new BatterMass(settings("batter-mass"));
         All = [.. Ratios, .. RoleMasses, BatterMass];
+        reads = [.. All.SelectMany(balance => balance.Reads).Distinct()];
     }
 
     /// <summary>Roles whose mass is held. Acids, bases and blends are held by leavening and gas, gels by their
@@ -50,6 +53,12 @@ public sealed class BalanceList
 
     /// <summary>All rules, ratios first.</summary>
     public ImmutableArray<Balance> All { get; }
+
+    /// <summary>Whether everything that the rules read is known of an ingredient; one that lacks a fact cannot be solved with.</summary>
+    public bool Know(Ingredient ingredient) => Unknown(ingredient).IsEmpty;
+
+    /// <summary>The facts that the rules read and that are not known of an ingredient.</summary>
+    public ImmutableArray<Fact> Unknown(Ingredient ingredient) => [.. reads.Where(fact => ingredient.RangeOf(fact) is null)];
 
     /// <summary>The rule that counts net carbohydrate.</summary>
     public NetCarbohydrate NetCarbohydrate { get; }

@@ -25,6 +25,10 @@ public sealed record Formula(
     /// <summary>Mass after the oven [g].</summary>
     public Grams BakedMass => BatterMass * (1 - (BakeLoss?.Share ?? 0));
 
+    /// <summary>Whether a fact is known of every ingredient that is in the bowl. Unknown is not zero.</summary>
+    public bool States(Fact fact) =>
+        Lines.All(line => line.Grams == Grams.None || line.Ingredient.RangeOf(fact) is not null);
+
     /// <summary>Mass of all lines with a role [g].</summary>
     public Grams MassOf(Role role) => new(Lines.Where(line => line.Ingredient.Role == role).Sum(line => line.Grams.Value));
 

@@ -15,6 +15,12 @@ public sealed record Allergens(
     string Source,
     Mark Mark)
 {
-    /// <summary>Whether the ingredient carries the allergen by either list.</summary>
+    /// <summary>Whether anybody stated them. What nobody stated is not known, and never taken to be none.</summary>
+    public bool AreKnown { get; init; } = true;
+
+    /// <summary>Whether the ingredient carries the allergen by either list, as far as is known.</summary>
     public bool Carries(string allergen) => Us.Contains(allergen) || Eu.Contains(allergen);
+
+    /// <summary>Whether leaving the allergen out means leaving the ingredient out: it carries it, or nobody knows.</summary>
+    public bool MayBe(string allergen) => !AreKnown || Carries(allergen);
 }

@@ -123,11 +123,14 @@ public sealed record Fact
     /// <summary>Gas that one gram of yeast can make in one rise [mmol CO2/g].</summary>
     public static readonly Fact YeastGas = new(28, "yeastGasMmolPerG", "mmol/g", 1, 100);
 
+    /// <summary>Price [money/kg], in whatever money the kitchen counts. No file states it: it is left to the kitchen.</summary>
+    public static readonly Fact Price = new(29, "pricePerKg", "money/kg", 0.001, 1_000_000);
+
     /// <summary>Every fact, in the order of <see cref="Index"/>.</summary>
     public static readonly ImmutableArray<Fact> All =
     [
         Water, Protein, Fat, SaturatedFat, Carbohydrate, Fibre, Sugars, Polyols, Erythritol, Allulose, Starch,
         OrganicAcid, Ash, Alcohol, Other, Energy, Sodium, Potassium, Calcium, Iron, WaterBound,
-        WaterBoundCentrifuge, Acid, Base, SettingShareOfProtein, GelStrength, Sweetness, Fermentable, YeastGas,
+        WaterBoundCentrifuge, Acid, Base, SettingShareOfProtein, GelStrength, Sweetness, Fermentable, YeastGas, Price,
     ];
 }

@@ -8,4 +8,7 @@ namespace SwapSolver.Kitchen.Ingredients;
 /// <param name="Grams">Mass of so many [g].</param>
 /// <param name="Source">Key of the source.</param>
 /// <param name="Mark">How it is known.</param>
-public sealed record HouseholdMeasure(decimal Amount, string Measure, Grams Grams, string Source, Mark Mark);
+/// <param name="Estimate">What so many may weigh, level and loose [g], where the mass is an estimate; null where the way of
+/// filling decides.</param>
+public sealed record HouseholdMeasure(
+    decimal Amount, string Measure, Grams Grams, string Source, Mark Mark, GramRange? Estimate = null);

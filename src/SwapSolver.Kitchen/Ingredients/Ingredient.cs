@@ -65,6 +65,33 @@ public sealed class Ingredient : IEquatable<Ingredient>
         : NoneByNature.Contains(fact) ? Range.Zero
         : null;
 
+    /// <summary>The same ingredient with other figures where these are known better.</summary>
+    /// <param name="better">The figures that replace the ingredient's own.</param>
+    public Ingredient With(IEnumerable<KeyValuePair<Fact, Figure>> better)
+    {
+        var figures = Figures.SetItems(better);
+        return new Ingredient
+        {
+            Id = Id,
+            Name = Name,
+            Role = Role,
+            About = About,
+            NotFor = NotFor,
+            Made = Made,
+            UsdaFoodNumber = UsdaFoodNumber,
+            Groups = Groups,
+            Allergens = Allergens,
+            Suits = Suits,
+            Figures = figures,
+            NoneByNature = NoneByNature.Except(figures.Keys),
+            Usage = Usage,
+            CountedUnits = CountedUnits,
+            HouseholdMeasures = HouseholdMeasures,
+            Behaviours = Behaviours,
+            Cautions = Cautions,
+        };
+    }
+
     /// <inheritdoc/>
     public bool Equals(Ingredient? other) => other is not null && other.Id == Id;
 

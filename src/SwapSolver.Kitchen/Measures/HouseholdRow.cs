@@ -9,7 +9,8 @@ namespace SwapSolver.Kitchen.Measures;
 /// <param name="Head">The words before a comma or bracket, in small letters.</param>
 /// <param name="Form">The words that say which form is meant, as <c>ground</c>; empty where none is.</param>
 /// <param name="Each">What one of it weighs [g].</param>
-public sealed record HouseholdRow(VolumeUnit? Unit, string Head, ImmutableArray<string> Form, Grams Each)
+/// <param name="Estimate">What one of it may weigh [g], where that is an estimate; null where the way of filling decides.</param>
+public sealed record HouseholdRow(VolumeUnit? Unit, string Head, ImmutableArray<string> Form, Grams Each, GramRange? Estimate)
 {
     private static readonly char[] Ends = [',', '('];
 
@@ -25,20 +26,25 @@ public sealed record HouseholdRow(VolumeUnit? Unit, string Head, ImmutableArray<
 
     private static HouseholdRow Of(HouseholdMeasure measure, IReadOnlyList<VolumeUnit> volumes)
     {
-        var each = measure.Grams * (1 / (double)measure.Amount);
+        var one = 1 / (double)measure.Amount;
+        var each = measure.Grams * one;
+        var estimate = measure.Estimate is { } range ? range * Amount.Of(one) : (GramRange?)null;
         var end = measure.Measure.IndexOfAny(Ends);
         var head = (end < 0 ? measure.Measure : measure.Measure[..end]).Trim().ToLowerInvariant();
-        var unit = volumes.FirstOrDefault(one => one.Names.Any(name => head == name || head.StartsWith($"{name} ", StringComparison.Ordinal)));
-        if (unit is null)
-        {
-            return new HouseholdRow(null, head, [], each);
-        }
-
+        var unit = volumes.FirstOrDefault(known => known.Names.Any(name => head == name || head.StartsWith($"{name} ", StringComparison.Ordinal)));
         var bracket = measure.Measure.IndexOf('(', StringComparison.Ordinal);
         var form = (bracket < 0 ? measure.Measure : measure.Measure[..bracket]).ToLowerInvariant();
-        var name = unit.Names.Where(one => form.StartsWith(one, StringComparison.Ordinal)).MaxBy(one => one.Length)!;
+        if (unit is null)
+        {
+            return new HouseholdRow(null, head, WordsOf(form[Math.Min(head.Length, form.Length)..]), each, estimate);
+        }
+
+        var name = unit.Names.Where(word => form.StartsWith(word, StringComparison.Ordinal)).MaxBy(word => word.Length)!;
         // '8 fl oz' behind a cup says how large it is, not which form is in it.
         return new HouseholdRow(
-            unit, head, [.. form[name.Length..].Split([' ', ','], StringSplitOptions.RemoveEmptyEntries).Where(word => word.All(char.IsLetter) && word is not ("fl" or "oz"))], each);
+            unit, head, [.. WordsOf(form[name.Length..]).Where(word => word is not ("fl" or "oz"))], each, estimate);
     }
+
+    private static ImmutableArray<string> WordsOf(string form) =>
+        [.. form.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries).Where(word => word.All(char.IsLetter))];
 }

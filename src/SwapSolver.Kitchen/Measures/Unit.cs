@@ -18,6 +18,9 @@ public sealed record VolumeUnit(string Id, ImmutableArray<string> Names, Immutab
     /// <summary>Whether its size hangs on the system.</summary>
     public bool DiffersBySystem => Sizes.Any(size => size.System is not null);
 
+    /// <summary>Its size where all systems that have it agree [mL]; null where they do not.</summary>
+    public Millilitres? OnlySize => Sizes.Select(size => size.Each).Distinct().Take(2).ToList() is [var only] ? only : null;
+
     /// <summary>Its size in a system [mL]; null where the system has no such unit.</summary>
     public Millilitres? In(MeasureSystem system) =>
         (Sizes.FirstOrDefault(size => size.System == system) ?? Sizes.FirstOrDefault(size => size.System is null))?.Each;
@@ -53,8 +56,9 @@ public sealed record MassSize(MeasureSystem? System, Grams Each, string Source, 
 /// <param name="Names">Every way to write it.</param>
 /// <param name="Of">What it weighs, by ingredient.</param>
 /// <param name="Volume">How much it holds of any ingredient [mL], low, typical and high; null where that says nothing.</param>
+/// <param name="IsContainer">Whether it is a packet whose weight stands on it, as a tin or a bag.</param>
 public sealed record PieceUnit(
-    string Id, ImmutableArray<string> Names, ImmutableArray<PieceWeight> Of, PieceVolume? Volume) : Unit(Id, Names);
+    string Id, ImmutableArray<string> Names, ImmutableArray<PieceWeight> Of, PieceVolume? Volume, bool IsContainer) : Unit(Id, Names);
 
 /// <summary>What a piece of one ingredient weighs.</summary>
 /// <param name="IngredientId">The ingredient.</param>

@@ -22,34 +22,38 @@ internal sealed class VolumeWeighing(MeasureTables tables, MeasureSystem? kitche
     public static Millilitres OfRow(HouseholdRow row) => row.Unit!.In(OfRows)!.Value;
 
     /// <summary>The row of the largest measure of the form that is meant; null where there is none.</summary>
-    public HouseholdRow? DensestRow(Ingredient ingredient, ImmutableArray<string> words) =>
-        Best(HouseholdRow.Of(ingredient, tables.Volumes).Where(row => row.Unit is not null), words);
+    public HouseholdRow? DensestRow(Ingredient ingredient, Measured measured) =>
+        Best(HouseholdRow.Of(ingredient, tables.Volumes).Where(row => row.Unit is not null), measured);
 
     /// <summary>The mass of a volume, with what was assumed; or the problem.</summary>
     public Weighed Weigh(Measured measured, VolumeUnit unit, Ingredient ingredient)
     {
         var system = measured.System ?? kitchen ?? MeasureSystem.UsCustomary;
-        if (unit.In(system) is not { } size)
+        if ((unit.In(system) ?? unit.OnlySize) is not { } size)
         {
             return Weighed.Refused($"{NameOf(system)} measures know no {unit.Id}; give grams or another measure");
         }
 
-        if (DensestRow(ingredient, measured.Words) is not { } largest)
+        if (DensestRow(ingredient, measured) is not { } largest)
         {
             return Weighed.Refused(NoDensity(ingredient));
         }
 
         var assumed = ImmutableArray.CreateBuilder<string>();
-        if (unit.DiffersBySystem && measured.System is null && kitchen is null)
+        if (unit.In(system) is null)
+        {
+            assumed.Add($"a {unit.Id} of {size.Value:0.##} mL, its only size");
+        }
+        else if (unit.DiffersBySystem && measured.System is null && kitchen is null)
         {
             assumed.Add($"a US customary {unit.Id} of {size.Value:0.##} mL");
         }
 
         var byLargest = largest.Each * (size / OfRow(largest));
         var same = system == OfRows
-            ? Best(HouseholdRow.Of(ingredient, tables.Volumes).Where(row => row.Unit?.Id == unit.Id), measured.Words)
+            ? Best(HouseholdRow.Of(ingredient, tables.Volumes).Where(row => row.Unit?.Id == unit.Id), measured)
             : null;
-        var level = same is { } row && Matches(row, measured.Words) >= Matches(largest, measured.Words) ? row.Each : byLargest;
+        var level = same is { } own && Matches(own, measured.Words) >= Matches(largest, measured.Words) ? own.Each : byLargest;
         var filling = Fill(ingredient, measured, same ?? largest, assumed);
         var each = filling.Of(level);
         if (Math.Abs(byLargest / level - 1) > Contradiction && (same is null || same.Form.SequenceEqual(largest.Form)))
@@ -59,8 +63,17 @@ internal sealed class VolumeWeighing(MeasureTables tables, MeasureSystem? kitche
             assumed.Add($"the weights known of a {unit.Id} and a {largest.Unit!.Id} contradict each other ({level.Value:0.#} g here, {byLargest.Value:0.#} g by the {largest.Unit.Id})");
         }
 
+        if ((same ?? largest) is { Estimate: { } estimate } row)
+        {
+            each = each.Holding(level * (estimate.Low / row.Each)).Holding(level * (estimate.High / row.Each));
+            assumed.Add(IsEstimate(ingredient));
+        }
+
         return Weighed.As(each * measured.Amount, assumed.ToImmutable());
     }
+
+    /// <summary>What is said where a household weight is an estimate.</summary>
+    public static string IsEstimate(Ingredient ingredient) => $"what a spoon of {ingredient.Name} weighs is an estimate; use a scale where it matters";
 
     private Filling Fill(Ingredient ingredient, Measured measured, HouseholdRow row, ImmutableArray<string>.Builder assumed)
     {
@@ -75,8 +88,9 @@ internal sealed class VolumeWeighing(MeasureTables tables, MeasureSystem? kitche
         return filling;
     }
 
-    private static HouseholdRow? Best(IEnumerable<HouseholdRow> rows, ImmutableArray<string> words) => rows
-        .OrderByDescending(row => Matches(row, words))
+    private static HouseholdRow? Best(IEnumerable<HouseholdRow> rows, Measured measured) => rows
+        .OrderByDescending(row => Matches(row, measured.Words))
+        .ThenByDescending(row => Matches(row, measured.UsualForm))
         .ThenBy(row => row.Rank)
         .ThenByDescending(row => OfRow(row).Value)
         .FirstOrDefault();

@@ -10,7 +10,11 @@ namespace SwapSolver.Kitchen.Measures;
 /// <param name="System">Whose measure it is; null where that is not said.</param>
 /// <param name="Filling">How it was filled; null where that is not said.</param>
 /// <param name="Words">All other words of the line, in small letters: a form such as <c>ground</c>, or a size of egg.</param>
-public sealed record Measured(Amount Amount, Unit? Unit, MeasureSystem? System, Filling? Filling, ImmutableArray<string> Words);
+public sealed record Measured(Amount Amount, Unit? Unit, MeasureSystem? System, Filling? Filling, ImmutableArray<string> Words)
+{
+    /// <summary>The form that is meant where the words say none, as <c>whole</c>; empty where nothing says so.</summary>
+    public ImmutableArray<string> UsualForm { get; init; } = [];
+}
 
 /// <summary>What a measure of an ingredient weighs, or why that cannot be said.</summary>
 /// <param name="Grams">The mass [g]; null where there is a problem.</param>
@@ -32,76 +36,19 @@ public sealed class Weighing(MeasureTables tables, MeasureSystem? kitchen)
     /// <summary>The mass of a measure of an ingredient, with what was assumed; or the problem.</summary>
     public Weighed Weigh(Measured measured, Ingredient ingredient) => measured.Unit switch
     {
-        MassUnit mass => OnTheScale(measured, mass),
+        MassUnit mass => OnTheScale(measured, mass, ingredient),
         VolumeUnit volume => new VolumeWeighing(tables, kitchen).Weigh(measured, volume, ingredient),
-        PieceUnit piece => ByThePiece(measured, piece, ingredient),
-        _ => Counted(measured, ingredient),
+        PieceUnit piece => new PieceWeighing(tables, kitchen).Weigh(measured, piece, ingredient),
+        _ => new PieceWeighing(tables, kitchen).Weigh(measured, ingredient),
     };
 
-    private Weighed OnTheScale(Measured measured, MassUnit unit)
+    private Weighed OnTheScale(Measured measured, MassUnit unit, Ingredient ingredient)
     {
         var each = unit.In(measured.System ?? kitchen ?? MeasureSystem.UsCustomary);
         var low = each * measured.Amount.Low - tables.Fillings.Scale;
-        return Weighed.As(new GramRange(low < Grams.None ? Grams.None : low, each * measured.Amount.Middle, each * measured.Amount.High + tables.Fillings.Scale));
+        var grams = new GramRange(low < Grams.None ? Grams.None : low, each * measured.Amount.Middle, each * measured.Amount.High + tables.Fillings.Scale);
+        return unit.Id == "ounce" && ingredient.Role == Role.Liquid
+            ? Weighed.As(grams, "ounces by weight, not fluid ounces")
+            : Weighed.As(grams);
     }
-
-    private Weighed ByThePiece(Measured measured, PieceUnit piece, Ingredient ingredient)
-    {
-        if (ingredient.CountedUnits.Length > 0 && piece.Of.All(weight => weight.IngredientId != ingredient.Id) && piece.Volume is null)
-        {
-            return Counted(measured, ingredient);
-        }
-
-        if (piece.Of.FirstOrDefault(weight => weight.IngredientId == ingredient.Id) is { } known)
-        {
-            return Weighed.As(known.Each * measured.Amount, $"a {piece.Id} of {known.Each.Typical.Value:0.##} g");
-        }
-
-        if (RowOf(ingredient, piece.Names) is { } row)
-        {
-            return Weighed.As(tables.Fillings.Of(ingredient, measured.Filling).Of(row.Each) * measured.Amount);
-        }
-
-        if (piece.Volume is not { } volume)
-        {
-            return Weighed.Refused($"what a {piece.Id} of {ingredient.Name} weighs is not known; give grams");
-        }
-
-        var weighing = new VolumeWeighing(tables, kitchen);
-        if (weighing.DensestRow(ingredient, measured.Words) is not { } dense)
-        {
-            return Weighed.Refused(VolumeWeighing.NoDensity(ingredient));
-        }
-
-        Grams Holds(Millilitres millilitres) => dense.Each * (millilitres / VolumeWeighing.OfRow(dense));
-        var each = new GramRange(Holds(volume.Low), Holds(volume.Typical), Holds(volume.High));
-        return Weighed.As(each * measured.Amount, $"a {piece.Id} of {volume.Typical.Value:0.##} mL, as is common practice");
-    }
-
-    private Weighed Counted(Measured measured, Ingredient ingredient)
-    {
-        if (ingredient.CountedUnits.IsEmpty)
-        {
-            if (ingredient.HouseholdMeasures.Length > 0 && RowOf(ingredient, measured.Words) is { } row)
-            {
-                return Weighed.As(tables.Fillings.Of(ingredient, null).Of(row.Each) * measured.Amount);
-            }
-
-            return measured.Unit is null && tables.Pieces.SelectMany(piece => piece.Id == "whole" ? piece.Of : []).FirstOrDefault(weight => weight.IngredientId == ingredient.Id) is { } whole
-                ? Weighed.As(whole.Each * measured.Amount, $"one gives {whole.Each.Typical.Value:0.##} g of {ingredient.Name}")
-                : Weighed.Refused($"so many of {ingredient.Name} cannot be weighed: the unit is missing; give grams, or a spoon or cup");
-        }
-
-        var (size, assumed) = new EggWords(tables.Eggs, measured.System ?? kitchen).SizeOf(measured.Words);
-        return Formulas.Line.UnitOf(ingredient, size) is { } each
-            ? new Weighed(tables.Eggs.Of(size).Around(each) * measured.Amount, size, assumed, null)
-            : Weighed.Refused($"what {ingredient.Name} of that size weighs is not known; give grams");
-    }
-
-    private HouseholdRow? RowOf(Ingredient ingredient, ImmutableArray<string> words) =>
-        HouseholdRow.Of(ingredient, tables.Volumes)
-            .FirstOrDefault(row => row.Unit is null && words.Any(word => IsOneOf(row.Head, word)));
-
-    private static bool IsOneOf(string head, string word) =>
-        head.Split(' ').Any(part => part == word || part == $"{word}s" || $"{part}s" == word || (part.Length > 3 && word.EndsWith(part, StringComparison.Ordinal)));
 }

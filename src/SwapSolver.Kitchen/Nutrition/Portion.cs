@@ -5,7 +5,8 @@ using SwapSolver.Kitchen.Quantities;
 
 namespace SwapSolver.Kitchen.Nutrition;
 
-/// <summary>What is in one portion of a baked formula. Nothing is rounded here.</summary>
+/// <summary>What is in one portion of a baked formula. Nothing is rounded here; null is what cannot be told because a line of
+/// the formula does not state it.</summary>
 /// <param name="EnergyKcal">Energy, the ingredients' own figures added up [kcal].</param>
 /// <param name="Fat">Fat [g].</param>
 /// <param name="SaturatedFat">Saturated fat [g].</param>
@@ -21,14 +22,14 @@ namespace SwapSolver.Kitchen.Nutrition;
 public sealed record Portion(
     Level EnergyKcal,
     Grams Fat,
-    Grams SaturatedFat,
+    Grams? SaturatedFat,
     Grams Carbohydrate,
-    Grams Fibre,
-    Grams Sugars,
+    Grams? Fibre,
+    Grams? Sugars,
     Grams Polyols,
     Grams Protein,
-    Grams Sodium,
-    Grams NetCarbohydrate,
+    Grams? Sodium,
+    Grams? NetCarbohydrate,
     Grams Water,
     Grams Mass)
 {
@@ -42,18 +43,20 @@ public sealed record Portion(
 
         Grams Of(Fact fact) => new(Sum(facts => facts[fact]));
 
+        Grams? IfStated(Fact fact) => formula.States(fact) ? Of(fact) : null;
+
         var lost = formula.BatterMass - formula.BakedMass;
         return new Portion(
             new Level(Sum(facts => facts[Fact.Energy])),
             Of(Fact.Fat),
-            Of(Fact.SaturatedFat),
+            IfStated(Fact.SaturatedFat),
             Of(Fact.Carbohydrate),
-            Of(Fact.Fibre),
-            Of(Fact.Sugars),
+            IfStated(Fact.Fibre),
+            IfStated(Fact.Sugars),
             Of(Fact.Polyols),
             Of(Fact.Protein),
-            Of(Fact.Sodium),
-            new Grams(Sum(facts => netCarbohydrate.Numerator(facts).Value)),
+            IfStated(Fact.Sodium),
+            netCarbohydrate.Reads.All(formula.States) ? new Grams(Sum(facts => netCarbohydrate.Numerator(facts).Value)) : null,
             new Grams(Math.Max(0, (Of(Fact.Water) - lost).Value)),
             formula.BakedMass);
     }

@@ -10,6 +10,13 @@ public readonly record struct GramRange(Grams Low, Grams Typical, Grams High)
     public static GramRange operator +(GramRange left, GramRange right) =>
         new(left.Low + right.Low, left.Typical + right.Typical, left.High + right.High);
 
+    /// <summary>What is left of one without the other, nothing at least at the low end [g].</summary>
+    public static GramRange operator -(GramRange left, GramRange right)
+    {
+        var low = left.Low - right.High;
+        return new(low < Grams.None ? Grams.None : low, left.Typical - right.Typical, left.High - right.Low);
+    }
+
     /// <summary>So many of it [g].</summary>
     public static GramRange operator *(GramRange each, Amount amount) =>
         new(each.Low * amount.Low, each.Typical * amount.Middle, each.High * amount.High);

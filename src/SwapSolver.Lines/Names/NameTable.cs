@@ -10,43 +10,29 @@ namespace SwapSolver.Lines.Names;
 internal sealed class NameTable
 {
     /// <summary>A note is read up to one of these: what follows is about something else.</summary>
-    private static readonly FrozenSet<string> EndsNote =
-        FrozenSet.Create("or", "for", "plus", "with", "to", "such", "if", "until", "from", "preferably", "see", "note", "use", "then", "into", "weighed", "about");
+    private static readonly FrozenSet<string> EndsNote = FrozenSet.Create(
+        "or", "for", "plus", "with", "to", "such", "if", "until", "from", "preferably", "see", "note", "use", "then", "into", "weighed", "about", "not", "no", "without", "instead", "but");
 
-    private readonly FrozenDictionary<string, (Ingredient Ingredient, string? Assumed)> names;
+    /// <summary>A name is read up to one of these: what follows says what it is for.</summary>
+    private static readonly FrozenSet<string> Purpose = FrozenSet.Create("for", "to", "until", "if", "see", "then");
 
-    private readonly FrozenDictionary<string, string> otherThings;
+    /// <summary>So many telling words of a note are tried in all their joinings [1].</summary>
+    private const int MostTelling = 5;
 
-    private readonly ImmutableArray<(ImmutableArray<string> Words, string Says)> describedThings;
+    private readonly KnownNames known;
 
     private readonly FrozenDictionary<string, Ingredient> partsOfEggs;
-
-    private readonly FrozenSet<string> vocabulary;
-
-    private readonly FrozenSet<string> describes;
 
     private readonly NameScores scores;
 
     /// <summary>Makes the table.</summary>
-    public NameTable(IngredientNames known, Pantry pantry)
+    public NameTable(IngredientNames names, Pantry pantry)
     {
-        Form = new WordForm(known.SameWords);
-        Ingredient Of(IngredientName name) => pantry.TryGet(name.IngredientId, out var found) ? found : throw new ArgumentException($"no ingredient '{name.IngredientId}'", nameof(known));
-        describes = known.Describes.Select(Form.Of).ToFrozenSet(StringComparer.Ordinal);
-        // Where two rows come to the same words, the first one counts: an ingredient's own name stands before all.
-        names = known.Names.DistinctBy(name => Key(Form.Words(name.Name)))
-            .ToFrozenDictionary(name => Key(Form.Words(name.Name)), name => (Of(name), name.Assumed), StringComparer.Ordinal);
-        otherThings = known.OtherThings.DistinctBy(other => Key(Form.Words(other.Name)))
-            .ToFrozenDictionary(other => Key(Form.Words(other.Name)), other => other.Says, StringComparer.Ordinal);
-        describedThings =
-        [
-            .. known.OtherThings.Select(other => (Form.Words(other.Name), other.Says)).Where(other => other.Item1.Any(describes.Contains)),
-        ];
-        partsOfEggs = known.PartsOfEggs.DistinctBy(part => Form.Of(part.Name))
-            .ToFrozenDictionary(part => Form.Of(part.Name), Of, StringComparer.Ordinal);
-        vocabulary = known.Names.SelectMany(name => Form.Words(name.Name)).Concat(known.OtherThings.SelectMany(other => Form.Words(other.Name)))
-            .Where(word => !describes.Contains(word)).ToFrozenSet(StringComparer.Ordinal);
-        scores = new NameScores([.. known.Names.Select(name => (Form.Words(name.Name), Of(name)))]);
+        Form = new WordForm(names.SameWords);
+        known = new KnownNames(names, pantry, Form);
+        partsOfEggs = names.PartsOfEggs.DistinctBy(part => Form.Of(part.Name))
+            .ToFrozenDictionary(part => Form.Of(part.Name), part => KnownNames.IngredientOf(part, pantry), StringComparer.Ordinal);
+        scores = new NameScores([.. names.Names.Select(name => (Form.Words(name.Name), KnownNames.IngredientOf(name, pantry)))]);
     }
 
     /// <summary>The one form of words.</summary>
@@ -54,81 +40,109 @@ internal sealed class NameTable
 
     /// <summary>What a part of an egg is, where it is named beside eggs; null where it is none.</summary>
     public Ingredient? PartOfEgg(IReadOnlyList<string> words) =>
-        words.Select(Form.Of).Where(word => !describes.Contains(word)).ToList() is [var word] && partsOfEggs.TryGetValue(word, out var part) ? part : null;
+        known.Plain([.. words.Select(Form.Of)]) is [var word] && partsOfEggs.TryGetValue(word, out var part) ? part : null;
 
     /// <summary>Finds what a name means.</summary>
     /// <param name="name">The words of the name, as written.</param>
     /// <param name="notes">The words behind it, as written.</param>
     public FoundName Find(IReadOnlyList<string> name, IReadOnlyList<string> notes)
     {
-        var words = name.Select(Form.Of).ToImmutableArray();
+        var words = WordForm.Join(name.Select(Form.Of));
         if (words.Contains("or"))
         {
-            return Unsure(words, "a choice of ingredients; write the one that you use");
+            return OneByTwoNames(words) ?? Unsure(words, "a choice of ingredients; write the one that you use");
         }
 
-        var more = notes.Select(Form.Of).TakeWhile(word => !EndsNote.Contains(word)).ToImmutableArray();
-        var telling = more.Where(vocabulary.Contains).ToImmutableArray();
-        foreach (var tried in Tries(words, more, telling))
+        if (words.Contains("each") && words.Contains("and"))
         {
-            var key = Key(tried);
-            if (otherThings.TryGetValue(key, out var says))
-            {
-                return Unsure(words.AddRange(telling), $"'{string.Join(' ', name)}' is not taken for one of ours: {says}");
-            }
-
-            if (names.TryGetValue(key, out var found))
-            {
-                return new FoundName(found.Ingredient, found.Assumed, null, []);
-            }
+            return Unsure(words, "one amount for each of several ingredients; write a line for each");
         }
 
-        return SaidTwice(words, more) ?? Unsure(words.AddRange(telling), null);
+        var more = WordForm.Join(notes.Select(Form.Of).TakeWhile(word => !EndsNote.Contains(word)));
+        var telling = more.Where(known.IsTelling).Distinct().ToImmutableArray();
+        var meaning = WithWholeNote(words, more) ?? WithNote(words, more, telling) ?? BeforePurpose(words, more, telling);
+        return meaning switch
+        {
+            { Ingredient: { } ingredient } when KnownNames.Contradiction(ingredient, words.AddRange(more)) is { } says => Unsure(words, says),
+            { Ingredient: { } ingredient } => new FoundName(ingredient, known.Assumed(meaning, words, more), null, [], meaning.Form),
+            { Says: { } says } => Unsure(words.AddRange(telling), $"'{string.Join(' ', name)}' is not taken for one of ours: {says}"),
+            _ => Unsure(words.AddRange(telling), null),
+        };
     }
 
-    /// <summary>A name that a note says again in other words, as bicarbonate of soda (baking soda); null where it does not.</summary>
-    private FoundName? SaidTwice(ImmutableArray<string> words, ImmutableArray<string> more) =>
-        names.TryGetValue(Key(words), out var first) && names.TryGetValue(Key(Plain(more)), out var second) && first.Ingredient == second.Ingredient
-            ? new FoundName(first.Ingredient, first.Assumed, null, [])
+    /// <summary>What a name means before words that say what it is for, as butter for greasing the tin; null where it says none.</summary>
+    private Meaning? BeforePurpose(ImmutableArray<string> words, ImmutableArray<string> more, ImmutableArray<string> telling) =>
+        words.TakeWhile(word => !Purpose.Contains(word)).ToImmutableArray() is { IsEmpty: false } before && before.Length < words.Length
+            ? WithNote(before, more, telling)
             : null;
 
-    private IEnumerable<ImmutableArray<string>> Tries(ImmutableArray<string> words, ImmutableArray<string> more, ImmutableArray<string> telling)
+    /// <summary>A choice between two names of the same thing, as tapioca starch or flour; null where it is a real choice.</summary>
+    private FoundName? OneByTwoNames(ImmutableArray<string> words)
     {
-        var plain = Plain(words);
-        if (more.Length > 0)
+        var at = words.IndexOf("or");
+        var (left, right) = (words[..at], words[(at + 1)..]);
+        if (left.IsEmpty || right.Contains("or") || known.Alone(left) is not { Ingredient: { } ingredient } meaning)
         {
-            yield return words.AddRange(more);
-            yield return plain.AddRange(Plain(more));
+            return null;
         }
 
-        if (telling.Length > 0)
-        {
-            yield return words.AddRange(telling);
-            yield return plain.AddRange(telling);
-            // What else the note tells would change the name, so the name alone is not sure.
-            yield break;
-        }
-
-        yield return words;
-        if (describedThings.FirstOrDefault(other => other.Words.All(words.Contains)) is { Says: not null } other)
-        {
-            yield return other.Words;
-        }
-
-        yield return plain;
+        var other = known.Alone(right) is { Ingredient: not null } whole ? whole : known.Alone(left[..^1].AddRange(right));
+        return other?.Ingredient == ingredient ? new FoundName(ingredient, known.Assumed(meaning, left, []), null, [], meaning.Form) : null;
     }
 
-    private ImmutableArray<string> Plain(ImmutableArray<string> words) => [.. words.Where(word => !describes.Contains(word))];
+    /// <summary>What a name means with all words of its note; null where there is no note, or no such name.</summary>
+    private Meaning? WithWholeNote(ImmutableArray<string> words, ImmutableArray<string> more)
+    {
+        var plain = known.Plain(more);
+        return more.IsEmpty ? null
+            : known.Meant(words.AddRange(more)) is { } meaning ? meaning
+            : plain.IsEmpty ? null
+            : known.Meant(known.Plain(words).AddRange(plain));
+    }
+
+    /// <summary>What a name means beside the telling words of its note. The most of them that make a known name count; where
+    /// others of them would make it something else, it is not sure, and null.</summary>
+    private Meaning? WithNote(ImmutableArray<string> words, ImmutableArray<string> more, ImmutableArray<string> telling)
+    {
+        var joinings = Joinings(telling)
+            .Select(some => (Some: some, Meaning: some.IsEmpty ? known.Alone(words) : known.Meant(words.AddRange(some)) ?? known.Meant(known.Plain(words).AddRange(some))))
+            .Where(pair => pair.Meaning is not null)
+            .OrderByDescending(pair => pair.Some.Length)
+            .ToList();
+        if (joinings.Count == 0)
+        {
+            return null;
+        }
+
+        var (most, meaning) = joinings[0];
+        if (joinings.FirstOrDefault(other => other.Some.Except(most).Any() && other.Meaning!.Ingredient != meaning!.Ingredient) is { Meaning: { } against })
+        {
+            return against.Says is null ? null : against;
+        }
+
+        return most.IsEmpty && NamesAnother(meaning!, more, telling) ? null : meaning;
+    }
+
+    /// <summary>Whether a note names another ingredient than the name before it.</summary>
+    private bool NamesAnother(Meaning meaning, ImmutableArray<string> more, ImmutableArray<string> telling) =>
+        telling.Select(word => known.Meant([word])).Append(known.Meant(known.Plain(more)))
+            .Any(other => other?.Ingredient is { } ingredient && ingredient != meaning.Ingredient);
+
+    private static IEnumerable<ImmutableArray<string>> Joinings(ImmutableArray<string> telling)
+    {
+        var words = telling.Take(MostTelling).ToList();
+        return Enumerable.Range(0, 1 << words.Count)
+            .Select(chosen => words.Where((_, place) => (chosen >> place & 1) == 1).ToImmutableArray());
+    }
 
     private FoundName Unsure(ImmutableArray<string> words, string? problem)
     {
-        var near = scores.Nearest(Plain(words));
+        var near = scores.Nearest(known.Plain(words));
         return new FoundName(
             null,
-            null,
+            [],
             problem ?? (near.IsEmpty ? "no ingredient of the pantry has a name like this" : "not sure which ingredient is meant"),
-            near);
+            near,
+            []);
     }
-
-    private static string Key(ImmutableArray<string> words) => string.Join(' ', words.Distinct().Order(StringComparer.Ordinal));
 }

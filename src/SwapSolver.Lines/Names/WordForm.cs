@@ -10,9 +10,39 @@ internal sealed class WordForm(ImmutableDictionary<string, string> sameWords)
 {
     private const int LongestMatched = 40;
 
+    // Letter by letter, since the platform takes accents off only with its tables of languages, which the service leaves out.
+    private const string Accented = "àáâãäåçèéêëìíîïñòóôõöøùúûüýÿ";
+
+    private const string Unaccented = "aaaaaaceeeeiiiinoooooouuuuyy";
+
     /// <summary>The words of a name, each in its one form.</summary>
     public ImmutableArray<string> Words(string name) =>
-        [.. name.Split([' ', '-', '/', ','], StringSplitOptions.RemoveEmptyEntries).Select(Of)];
+        Join(name.Split([' ', '-', '/', ','], StringSplitOptions.RemoveEmptyEntries).Select(Of));
+
+    /// <summary>The same words with a 'free' joined to what a thing is free of: gluten-free is one word, and so is salt-free.</summary>
+    public static ImmutableArray<string> Join(IEnumerable<string> words)
+    {
+        var joined = ImmutableArray.CreateBuilder<string>();
+        foreach (var word in words)
+        {
+            switch (word)
+            {
+                case "free" when joined.Count > 0 && joined[^1] is not ("and" or "or"):
+                    joined[^1] += "-free";
+                    break;
+                case "range" when joined.Count > 0 && joined[^1].EndsWith("-free", StringComparison.Ordinal):
+                    // Large free-range eggs are not free of large ones.
+                    joined[^1] = joined[^1][..^"-free".Length];
+                    joined.AddRange("free", "range");
+                    break;
+                default:
+                    joined.Add(word);
+                    break;
+            }
+        }
+
+        return joined.ToImmutable();
+    }
 
     /// <summary>The one form of a word.</summary>
     public string Of(string word)
@@ -35,11 +65,9 @@ internal sealed class WordForm(ImmutableDictionary<string, string> sameWords)
         }
 
         var letters = new StringBuilder();
-        foreach (var letter in word)
+        foreach (var letter in word.Where(letter => CharUnicodeInfo.GetUnicodeCategory(letter) != UnicodeCategory.NonSpacingMark))
         {
-            // Half of a letter of two halves has no form of its own.
-            var text = char.IsSurrogate(letter) ? letter.ToString() : letter.ToString().Normalize(NormalizationForm.FormD);
-            letters.Append(text.Where(part => CharUnicodeInfo.GetUnicodeCategory(part) != UnicodeCategory.NonSpacingMark).ToArray());
+            letters.Append(Accented.IndexOf(letter, StringComparison.Ordinal) is var place and >= 0 ? Unaccented[place] : letter);
         }
 
         return letters.ToString();

@@ -1,14 +1,15 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Measures;
+using SwapSolver.Lines.Text;
 
 namespace SwapSolver.Lines.Parts;
 
 /// <summary>A measure as it stands in a line.</summary>
 /// <param name="Measured">The measure.</param>
 /// <param name="Place">Where it stands.</param>
-/// <param name="IsGrouped">Whether its number can be thousands or decimals.</param>
+/// <param name="Thousands">Whether its number can be thousands or decimals.</param>
 /// <param name="IsEach">Whether it is the weight of each of several.</param>
-internal sealed record Found(Measured Measured, Place Place, bool IsGrouped, bool IsEach);
+internal sealed record Found(Measured Measured, Place Place, ThousandsSign Thousands, bool IsEach);
 
 /// <summary>Where a measure stands.</summary>
 internal enum Place
@@ -21,6 +22,9 @@ internal enum Place
 
     /// <summary>Behind a slash or 'or': the same amount in another unit.</summary>
     Again,
+
+    /// <summary>Behind a minus: taken away from the measure before it.</summary>
+    Less,
 
     /// <summary>In brackets.</summary>
     Bracket,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Measures;
+using SwapSolver.Lines.Text;
 
 namespace SwapSolver.Lines.Parts;
 
@@ -9,6 +10,9 @@ namespace SwapSolver.Lines.Parts;
 /// <param name="Problem">Why none counts; null where some do.</param>
 internal sealed record MeasureChoice(ImmutableArray<Measured> Counts, ImmutableArray<string> Assumed, string? Problem)
 {
+    /// <summary>The measures that are taken away from those.</summary>
+    public ImmutableArray<Measured> Less { get; private init; } = [];
+
     /// <summary>Chooses: a weight before a volume, a volume in millilitres before spoons and cups, else the first.</summary>
     public static MeasureChoice Of(ImmutableArray<Found> measures)
     {
@@ -18,7 +22,7 @@ internal sealed record MeasureChoice(ImmutableArray<Measured> Counts, ImmutableA
         }
 
         // In a note only a weight can be the line's own amount; other numbers there are about something else.
-        var usable = measures.Where(found => found.Place != Place.Note || found.Measured.Unit is MassUnit).ToImmutableArray();
+        var usable = measures.Where(found => found.Place is not (Place.Note or Place.Less) || (found.Place == Place.Note && found.Measured.Unit is MassUnit)).ToImmutableArray();
         if (usable.IsEmpty)
         {
             return Refused("no amount is given; give grams, or a spoon, a cup or a count");
@@ -26,6 +30,7 @@ internal sealed record MeasureChoice(ImmutableArray<Measured> Counts, ImmutableA
 
         var chosen = usable.FirstOrDefault(found => found.Measured.Unit is MassUnit)
             ?? usable.FirstOrDefault(found => found.Measured.Unit is VolumeUnit { DiffersBySystem: false })
+            ?? (usable[0].Measured.Unit is PieceUnit { IsContainer: true } ? usable.FirstOrDefault(found => found.Place == Place.Bracket && found.Measured.Unit is VolumeUnit) : null)
             ?? usable.FirstOrDefault(found => found.Place != Place.Bracket && found.Measured.Unit is not null)
             ?? usable.FirstOrDefault(found => found.Place != Place.Bracket)
             ?? usable[0];
@@ -35,20 +40,35 @@ internal sealed record MeasureChoice(ImmutableArray<Measured> Counts, ImmutableA
             return Refused("two amounts stand in the line and it is not clear which counts; write one, or put the weight in brackets");
         }
 
-        if (chosen.IsGrouped && chosen.Measured.Unit is not (MassUnit { Id: "gram" } or VolumeUnit { Id: "millilitre" }))
+        if (chosen.Measured.Amount.High <= 0)
+        {
+            return Refused("an amount of nothing; leave the line away or give an amount");
+        }
+
+        var isFine = chosen.Measured.Unit is MassUnit { Id: "gram" } or VolumeUnit { Id: "millilitre" };
+        if (chosen.Thousands == ThousandsSign.Comma && !isFine)
         {
             return Refused("a comma before three digits can be thousands or decimals; write the number without it");
         }
 
+        if (chosen.Thousands == ThousandsSign.Point && isFine)
+        {
+            return Refused("a point before three digits can be decimals or thousands; write the number without it");
+        }
+
         var assumed = ImmutableArray.CreateBuilder<string>();
-        if (chosen.IsGrouped)
+        if (chosen.Thousands == ThousandsSign.Comma)
         {
             assumed.Add("a comma before three digits: thousands");
         }
 
         return Several(usable, chosen, assumed) is { } each
             ? each
-            : new MeasureChoice([chosen.Measured, .. JoinedTo(usable, chosen)], assumed.ToImmutable(), null);
+            : new MeasureChoice([chosen.Measured, .. JoinedTo(usable, chosen)], assumed.ToImmutable(), null)
+            {
+                // A weight in brackets is of what is left.
+                Less = [.. measures.Where(found => found.Place == Place.Less && chosen.Place == Place.Plain).Select(found => found.Measured)],
+            };
     }
 
     private static MeasureChoice Refused(string problem) => new([], [], problem);
@@ -68,7 +88,7 @@ internal sealed record MeasureChoice(ImmutableArray<Measured> Counts, ImmutableA
             return new MeasureChoice([chosen.Measured with { Amount = chosen.Measured.Amount * count.Amount }], assumed.ToImmutable(), null);
         }
 
-        if (count.Unit is PieceUnit { Id: "packet" or "can" or "block" } && count.Amount.High > 1)
+        if (count.Unit is PieceUnit { IsContainer: true } && count.Amount.High > 1)
         {
             return Refused("the weight in brackets can be of each or of all together; write 'each', or give the weight alone");
         }

@@ -1,17 +1,20 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Measures;
-using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Lines.Text;
 
 namespace SwapSolver.Lines.Parts;
 
 /// <summary>Sorts the pieces of one part of a line into measures, name and notes.</summary>
 /// <param name="units">The units.</param>
-/// <param name="numbers">Words that are numbers.</param>
-internal sealed class PartReader(UnitWords units, ImmutableDictionary<string, Amount> numbers)
+/// <param name="amounts">Reads amounts.</param>
+internal sealed class PartReader(UnitWords units, AmountReader amounts)
 {
     private static readonly FrozenSet<string> EachOfSeveral = FrozenSet.Create("each", "apiece", "ea");
+
+    /// <summary>An amount behind one of these, in a bracket or a note, is of something else or instead of the first.</summary>
+    private static readonly FrozenSet<string> SomethingElse =
+        FrozenSet.Create("or", "plus", "for", "with", "if", "instead", "substitute", "sub", "replace", "extra", "more", "per", "not", "use", "see");
 
     /// <summary>The part, its words sorted.</summary>
     public LinePart Read(ImmutableArray<Chunk> chunks)
@@ -21,17 +24,33 @@ internal sealed class PartReader(UnitWords units, ImmutableDictionary<string, Am
         var notes = new List<string>();
         var words = new List<string>();
         var isNote = false;
+        var isElse = false;
         var lastMeasureEnds = -1;
         for (var at = 0; at < chunks.Length;)
         {
-            var isAgain = IsAgain(chunks, at) && measures.Count > 0;
-            var start = isAgain ? at + 1 : at;
-            if (StartsAmount(chunks, start, measures.Count == 0 && (name.Count == 0 || name[^1].Equals("of", StringComparison.OrdinalIgnoreCase))) && ReadMeasure(chunks, start, words) is var (measured, isGrouped, end))
+            var isLess = measures.Count > 0 && chunks[at] is WordChunk { Lower: "minus" or "less" } && amounts.StartsMeasure(chunks, at + 1);
+            var isAgain = measures.Count > 0 && IsAgain(chunks, at, lastMeasureEnds);
+            var start = isAgain || isLess ? at + 1 : at;
+            if (isLess || StartsAmount(chunks, start, measures.Count == 0, name))
             {
+                var (measured, thousands, end, inside) = amounts.Read(chunks, start);
+                words.AddRange(inside);
                 var isOwn = measures.Count == 0 && (measured.Unit is not null || (at > 0 && chunks[at - 1] is SignChunk { Kind: LineToken.Comma }));
-                var place = isNote && !isOwn ? Place.Note : isAgain ? Place.Again : lastMeasureEnds == at && measures[^1].Place is Place.Plain or Place.Joined ? Place.Joined : Place.Plain;
-                measures.Add(new Found(measured, place, isGrouped, false));
-                lastMeasureEnds = at = SkipOf(chunks, PastPacket(chunks, measured, end));
+                var place = isLess ? Place.Less : isNote && !isOwn ? Place.Note : isAgain ? Place.Again : lastMeasureEnds == at && measures[^1].Place is Place.Plain or Place.Joined ? Place.Joined : Place.Plain;
+                isElse |= isNote && isAgain && measures.Count > 0;
+                if (!isElse)
+                {
+                    measures.Add(new Found(measured, place, thousands, false));
+                }
+
+                var past = PastPacket(chunks, measured, end);
+                // What it is sold in can tell what it is: a carton of coconut milk is a drink, a stick of cinnamon no powder.
+                if ((measured.Unit is PieceUnit || past > end) && chunks[past - 1] is WordChunk packet)
+                {
+                    notes.Add(packet.Text);
+                }
+
+                lastMeasureEnds = at = SkipOf(chunks, past);
                 continue;
             }
 
@@ -53,6 +72,7 @@ internal sealed class PartReader(UnitWords units, ImmutableDictionary<string, Am
                     (isNote ? notes : name).Add("or");
                     break;
                 case WordChunk word:
+                    isElse |= isNote && measures.Count > 0 && SomethingElse.Contains(word.Lower);
                     (isNote ? notes : name).Add(word.Text);
                     words.Add(word.Lower);
                     break;
@@ -64,74 +84,55 @@ internal sealed class PartReader(UnitWords units, ImmutableDictionary<string, Am
         return new LinePart([.. measures], [.. name], [.. notes], [.. words]);
     }
 
-    /// <summary>Whether a number, or a word that is one, stands at a place.</summary>
-    public bool StartsAmount(ImmutableArray<Chunk> chunks, int at, bool takesWords) =>
-        at < chunks.Length && (chunks[at] is AmountChunk || (takesWords && chunks[at] is WordChunk word && numbers.ContainsKey(word.Lower)));
+    // A word is a number before the name, behind 'of' (juice of a lemon), or with a unit (salt, a pinch).
+    private bool StartsAmount(ImmutableArray<Chunk> chunks, int at, bool isFirst, List<string> name) =>
+        amounts.Starts(chunks, at, isFirst && (name.Count == 0 || name[^1].Equals("of", StringComparison.OrdinalIgnoreCase)))
+        || (isFirst && amounts.StartsMeasure(chunks, at))
+        || (isFirst && (name.Count == 0 || chunks[at - 1] is SignChunk) && amounts.StartsOne(chunks, at));
 
-    private static bool IsAgain(ImmutableArray<Chunk> chunks, int at) =>
-        at + 1 < chunks.Length && chunks[at + 1] is AmountChunk && chunks[at] is SignChunk { Kind: LineToken.Slash } or WordChunk { Lower: "or" };
+    // 150 g / 5 oz, 1 cup or 100 g; a dash only right between two measures.
+    private static bool IsAgain(ImmutableArray<Chunk> chunks, int at, int lastMeasureEnds) =>
+        at + 1 < chunks.Length && chunks[at + 1] is AmountChunk
+        && (chunks[at] is SignChunk { Kind: LineToken.Slash } or WordChunk { Lower: "or" } || (chunks[at] is SignChunk { Kind: LineToken.Dash } && lastMeasureEnds == at));
 
     private static int SkipOf(ImmutableArray<Chunk> chunks, int at) => at < chunks.Length && chunks[at] is WordChunk { Lower: "of" } ? at + 1 : at;
 
-    // 7 g sachet, 400 g tin: the weight is said already. 'Whole' is no packet: it may belong to the name.
-    private int PastPacket(ImmutableArray<Chunk> chunks, Measured measured, int at) =>
-        measured.Unit is MassUnit && units.At(chunks, at) is { Unit: PieceUnit { Id: "packet" or "can" or "block" or "stick" } } packet ? at + packet.Length : at;
-
-    private (Measured Measured, bool IsGrouped, int End) ReadMeasure(ImmutableArray<Chunk> chunks, int at, List<string> words)
+    // 7 g sachet, 400 g tin, 15 ml spoon: how much is said already. 'Whole' is no packet: it may belong to the name.
+    private int PastPacket(ImmutableArray<Chunk> chunks, Measured measured, int at) => (measured.Unit, units.At(chunks, at)) switch
     {
-        var amount = Amount.One;
-        var isGrouped = false;
-        for (var isFirst = true; at < chunks.Length; isFirst = false)
-        {
-            if (chunks[at] is AmountChunk number && (isFirst || IsFactor(chunks, at)))
-            {
-                amount *= number.Amount;
-                isGrouped |= number.IsGrouped;
-            }
-            else if (chunks[at] is WordChunk word && numbers.TryGetValue(word.Lower, out var said))
-            {
-                amount *= said;
-            }
-            else if (!(chunks[at] is SignChunk { Kind: LineToken.Times } or WordChunk { Lower: "x" } && at + 1 < chunks.Length && chunks[at + 1] is AmountChunk))
-            {
-                break;
-            }
-
-            at++;
-        }
-
-        if (units.At(chunks, at) is not { } unit)
-        {
-            return (new Measured(amount, null, null, null, []), isGrouped, at);
-        }
-
-        words.AddRange(unit.Before);
-        var filling = unit.Before.Select(units.FillingOf).FirstOrDefault(one => one is not null);
-        return (new Measured(amount, unit.Unit, unit.System, filling, []), isGrouped, at + unit.Length);
-    }
-
-    // A number multiplies what stands before it behind a times sign, or behind a word: 'one 8 oz block'.
-    private static bool IsFactor(ImmutableArray<Chunk> chunks, int at) =>
-        chunks[at - 1] is SignChunk { Kind: LineToken.Times } or WordChunk;
+        (MassUnit, { Unit: PieceUnit { IsContainer: true } or PieceUnit { Id: "stick" } } packet) => at + packet.Length,
+        (VolumeUnit { DiffersBySystem: false }, { Unit: VolumeUnit { DiffersBySystem: true } or PieceUnit { IsContainer: true } or PieceUnit { Id: "spoon" } } spoon) => at + spoon.Length,
+        _ => at,
+    };
 
     private List<Found> InBracket(BracketChunk bracket, List<string> notes, List<string> words, bool isEach)
     {
         var found = new List<Found>();
         var chunks = bracket.Chunks;
+        var isElse = false;
         for (var at = 0; at < chunks.Length;)
         {
             if (chunks[at] is AmountChunk)
             {
-                var (measured, isGrouped, end) = ReadMeasure(chunks, at, words);
-                found.Add(new Found(measured, Place.Bracket, isGrouped, isEach));
+                var (measured, thousands, end, inside) = amounts.Read(chunks, at);
+                if (!isElse)
+                {
+                    words.AddRange(inside);
+                    found.Add(new Found(measured, Place.Bracket, thousands, isEach));
+                }
+
                 at = end;
                 continue;
             }
 
             if (chunks[at] is WordChunk word)
             {
+                isElse |= SomethingElse.Contains(word.Lower);
                 notes.Add(word.Text);
-                words.Add(word.Lower);
+                if (!isElse)
+                {
+                    words.Add(word.Lower);
+                }
             }
 
             at++;

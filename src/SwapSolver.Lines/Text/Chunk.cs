@@ -8,8 +8,8 @@ internal abstract record Chunk;
 
 /// <summary>A number or a range of numbers.</summary>
 /// <param name="Amount">The number; a range may run backwards here.</param>
-/// <param name="IsGrouped">Whether a comma stands before its last three digits: thousands or decimals.</param>
-internal sealed record AmountChunk(Amount Amount, bool IsGrouped) : Chunk;
+/// <param name="Thousands">The sign before its last three digits: thousands or decimals.</param>
+internal sealed record AmountChunk(Amount Amount, ThousandsSign Thousands) : Chunk;
 
 /// <summary>A word.</summary>
 /// <param name="Text">The word as written.</param>

@@ -34,10 +34,18 @@ internal static class LineGrammar
 
     private static readonly TokenListParser<LineToken, AmountChunk> Single = Mixed.Or(Fraction).Or(Plain);
 
+    /// <summary>Between 1 and 2.</summary>
+    private static readonly TokenListParser<LineToken, Chunk> Between = (
+        from between in WordOf("between")
+        from low in Single
+        from and in WordOf("and")
+        from high in Single
+        select (Chunk)Through(low, high)).Try();
+
     private static readonly TokenListParser<LineToken, Chunk> Range =
         from low in Single
-        from high in Token.EqualTo(LineToken.Dash).Or(WordOf("to")).Or(WordOf("or")).IgnoreThen(Single).Select(number => (AmountChunk?)number).Try().OptionalOrDefault()
-        select (Chunk)(high is null ? low : new AmountChunk(new Amount(low.Amount.Low, high.Amount.High), low.IsGrouped || high.IsGrouped));
+        from high in Token.EqualTo(LineToken.Dash).Or(WordOf("to")).Or(WordOf("or")).Or(WordOf("à")).IgnoreThen(Single).Select(number => (AmountChunk?)number).Try().OptionalOrDefault()
+        select (Chunk)(high is null ? low : Through(low, high));
 
     private static readonly TokenListParser<LineToken, Chunk> Word =
         Token.EqualTo(LineToken.Word).Select(token => (Chunk)new WordChunk(token.ToStringValue()));
@@ -45,7 +53,7 @@ internal static class LineGrammar
     private static readonly TokenListParser<LineToken, Chunk> Sign =
         Token.Matching<LineToken>(kind => kind is not LineToken.Close, "sign").Select(token => (Chunk)new SignChunk(token.Kind));
 
-    private static readonly TokenListParser<LineToken, Chunk> Flat = Range.Or(Word).Or(Sign);
+    private static readonly TokenListParser<LineToken, Chunk> Flat = Between.Or(Range).Or(Word).Or(Sign);
 
     private static readonly TokenListParser<LineToken, Chunk> Bracket =
         from open in Token.EqualTo(LineToken.Open)
@@ -65,13 +73,18 @@ internal static class LineGrammar
     private static TokenListParser<LineToken, Token<LineToken>> WordOf(string word) =>
         Token.EqualTo(LineToken.Word).Where(token => token.ToStringValue().Equals(word, StringComparison.OrdinalIgnoreCase));
 
-    private static AmountChunk Exactly(double number) => new(Amount.Of(number), false);
+    private static AmountChunk Through(AmountChunk low, AmountChunk high) =>
+        new(new Amount(low.Amount.Low, high.Amount.High), low.Thousands == ThousandsSign.None ? high.Thousands : low.Thousands);
+
+    private static AmountChunk Exactly(double number) => new(Amount.Of(number), ThousandsSign.None);
 
     private static AmountChunk NumberOf(string text)
     {
-        var comma = text.IndexOf(',', StringComparison.Ordinal);
-        var isGrouped = comma > 0 && text.Length - comma == 4 && text[0] != '0';
-        var plain = isGrouped ? text.Replace(",", string.Empty, StringComparison.Ordinal) : text.Replace(',', '.');
-        return new AmountChunk(Amount.Of(double.Parse(plain, NumberStyles.Float, CultureInfo.InvariantCulture)), isGrouped);
+        var sign = text.IndexOfAny([',', '.']);
+        var thousands = sign > 0 && text.Length - sign == 4 && text[0] != '0'
+            ? text[sign] == ',' ? ThousandsSign.Comma : ThousandsSign.Point
+            : ThousandsSign.None;
+        var plain = thousands == ThousandsSign.Comma ? text.Replace(",", string.Empty, StringComparison.Ordinal) : text.Replace(',', '.');
+        return new AmountChunk(Amount.Of(double.Parse(plain, NumberStyles.Float, CultureInfo.InvariantCulture)), thousands);
     }
 }

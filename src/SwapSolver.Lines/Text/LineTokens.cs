@@ -16,12 +16,20 @@ internal static class LineTokens
 
     private static readonly TextParser<TextSpan> Percentage = Span.MatchedBy(Number.Then(_ => Character.EqualTo('%')));
 
+    // Dots that lead the eye to an amount are no decimal point.
+    private static readonly TextParser<TextSpan> Leaders = Span.EqualTo("..").IgnoreThen(Span.MatchedBy(Character.EqualTo('.').Many()));
+
+    // 40 °C, 105F, 38-40 °C: a heat is no amount. Without a degree sign only two or three digits right before the letter are one.
+    private static readonly TextParser<TextSpan> Heat = Span.Regex(@"(\d+([.,]\d+)?(\s?[-–]\s?\d+([.,]\d+)?)?\s?[°º]\s?([CFcf]\b)?|\d{2,3}[CF]\b)");
+
     private static readonly TextParser<TextSpan> Word = Span.MatchedBy(
         Character.Matching(letter => char.IsLetter(letter) || letter == '°', "letter").IgnoreThen(
             Character.Matching(letter => char.IsLetterOrDigit(letter) || IsMark(letter), "letter or digit").Many()));
 
     private static readonly Tokenizer<LineToken> Tokenizer = new TokenizerBuilder<LineToken>()
         .Ignore(Character.Matching(char.IsWhiteSpace, "space"))
+        .Match(Leaders.Try(), LineToken.Other)
+        .Match(Heat.Try(), LineToken.Other)
         .Match(Percentage.Try(), LineToken.Word)
         .Match(Number.Try(), LineToken.Number)
         .Match(Character.Matching(IsVulgar, "fraction"), LineToken.Vulgar)

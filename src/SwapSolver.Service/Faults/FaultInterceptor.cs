@@ -1,5 +1,6 @@
 using Grpc.Core;
 using Grpc.Core.Interceptors;
+using SwapSolver.Records;
 
 namespace SwapSolver.Service.Faults;
 
@@ -20,12 +21,20 @@ internal sealed partial class FaultInterceptor(ILogger<FaultInterceptor> logger)
                 ? new RpcException(new Status(StatusCode.DeadlineExceeded, "time ran out; give the call a later deadline"))
                 : new RpcException(new Status(StatusCode.Cancelled, "the call was cancelled"));
         }
+        catch (RecordsFaultException fault)
+        {
+            RecordsFailed(logger, context.Method, fault);
+            throw new RpcException(new Status(StatusCode.Unavailable, $"{fault.Message}; give another folder by --records, or mend it"));
+        }
         catch (Exception fault) when (fault is not RpcException)
         {
             CallFailed(logger, context.Method, fault);
             throw new RpcException(new Status(StatusCode.Internal, "a fault of the service; it has been logged"));
         }
     }
+
+    [LoggerMessage(EventId = 2, Level = LogLevel.Error, Message = "{Method} could not reach the records")]
+    private static partial void RecordsFailed(ILogger logger, string method, Exception fault);
 
     [LoggerMessage(EventId = 1, Level = LogLevel.Error, Message = "{Method} failed")]
     private static partial void CallFailed(ILogger logger, string method, Exception fault);

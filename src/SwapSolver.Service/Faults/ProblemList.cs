@@ -61,6 +61,14 @@ internal sealed class ProblemList
         return Rich(Code.NotFound, $"'{name}' is not known; nearest names: {names}", info);
     }
 
+    /// <summary>NOT_FOUND for a name that is known, and of which this kitchen wrote nothing down.</summary>
+    public static RpcException NothingWritten(string name)
+    {
+        var info = new ErrorInfo { Reason = "NOTHING_WRITTEN", Domain = Domain };
+        info.Metadata["name"] = Short(name);
+        return Rich(Code.NotFound, $"this kitchen wrote nothing down of '{Short(name)}'; a shipped ingredient stays", info);
+    }
+
     private static RpcException Rich(Code code, string message, params Google.Protobuf.IMessage[] details)
     {
         var status = new Google.Rpc.Status { Code = (int)code, Message = message };

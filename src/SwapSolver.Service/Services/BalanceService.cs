@@ -38,6 +38,7 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
     {
         var problems = new ProblemList();
         var formula = subject.Read(request.Name, request.Formula, problems);
+        KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
         var swaps = formula is null ? [] : ReadSwaps(request, formula, problems);
         var reader = new HabitsReader(search.Bakehouse.Balances, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);

@@ -3,14 +3,15 @@ using Grpc.Core;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Service.Faults;
+using SwapSolver.Service.Records;
 using SwapSolver.Service.Translation;
 using SwapSolver.V1;
 using Role = SwapSolver.Kitchen.Ingredients.Role;
 
 namespace SwapSolver.Service.Services;
 
-/// <summary>Reads the pantry.</summary>
-internal sealed class IngredientService(Pantry pantry, IngredientWriter writer) : V1.IngredientService.IngredientServiceBase
+/// <summary>Reads the pantry, and writes down what this kitchen knows better.</summary>
+internal sealed class IngredientService(Pantry pantry, IngredientWriter writer, KitchenShelf shelf) : V1.IngredientService.IngredientServiceBase
 {
     private const int UsualPage = 100;
 
@@ -19,17 +20,7 @@ internal sealed class IngredientService(Pantry pantry, IngredientWriter writer) 
     /// <inheritdoc/>
     public override Task<V1.Ingredient> GetIngredient(GetIngredientRequest request, ServerCallContext context)
     {
-        var problems = new ProblemList();
-        if (string.IsNullOrEmpty(request.Name))
-        {
-            problems.Add("name", string.Empty, "the name is missing", "give a name, as ingredients/almond-meal");
-        }
-
-        problems.ThrowIfAny();
-        var id = ResourceName.IngredientId(request.Name);
-        return pantry.TryGet(id, out var ingredient)
-            ? Task.FromResult(writer.Write(ingredient))
-            : throw ProblemList.NotFound(request.Name, NearestNames.To(id, pantry.Ingredients.Select(known => known.Id)));
+        return Task.FromResult(writer.Write(Named(request.Name)));
     }
 
     /// <inheritdoc/>
@@ -51,6 +42,54 @@ internal sealed class IngredientService(Pantry pantry, IngredientWriter writer) 
             ? (start + size).ToString(CultureInfo.InvariantCulture)
             : string.Empty;
         return Task.FromResult(response);
+    }
+
+    /// <inheritdoc/>
+    public override Task<MeasureIngredientResponse> MeasureIngredient(MeasureIngredientRequest request, ServerCallContext context)
+    {
+        var ingredient = Named(request.Name);
+        var problems = new ProblemList();
+        // Measured against the shipped figures, or a second test would start from the first.
+        var untouched = shelf.Untouched(ingredient.Id) ?? ingredient;
+        var measured = new Measuring(shelf.Measuring, shelf.Phrases, problems).Read(request, untouched);
+        problems.ThrowIfAny();
+        shelf.Records.Put(measured);
+        var now = shelf.Today().Pantry.TryGet(ingredient.Id, out var known) ? known : ingredient;
+        var response = new MeasureIngredientResponse { Ingredient = writer.Write(now), Method = shelf.Phrases.Say("method-soak") };
+        response.Measured.AddRange(measured.Select(one => writer.Write(now, one.Fact)));
+        return Task.FromResult(response);
+    }
+
+    /// <inheritdoc/>
+    public override Task<DeleteIngredientResponse> DeleteIngredient(DeleteIngredientRequest request, ServerCallContext context)
+    {
+        var ingredient = Named(request.Name);
+        if (!shelf.Records.Forget(ingredient.Id))
+        {
+            throw ProblemList.NothingWritten(request.Name);
+        }
+
+        return Task.FromResult(new DeleteIngredientResponse
+        {
+            Ingredient = shelf.Today().Pantry.TryGet(ingredient.Id, out var left) ? writer.Write(left) : null,
+        });
+    }
+
+    /// <summary>The ingredient of a name.</summary>
+    /// <exception cref="RpcException">INVALID_ARGUMENT where there is no name, NOT_FOUND where it is not known.</exception>
+    private Kitchen.Ingredients.Ingredient Named(string name)
+    {
+        var problems = new ProblemList();
+        if (string.IsNullOrEmpty(name))
+        {
+            problems.Add("name", string.Empty, "the name is missing", "give a name, as ingredients/almond-meal");
+        }
+
+        problems.ThrowIfAny();
+        var id = ResourceName.IngredientId(name);
+        return pantry.TryGet(id, out var ingredient)
+            ? ingredient
+            : throw ProblemList.NotFound(name, NearestNames.To(id, pantry.Ingredients.Select(known => known.Id)));
     }
 
     private IEnumerable<Kitchen.Ingredients.Ingredient> WithRole(string role, ProblemList problems)

@@ -26,6 +26,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
     {
         var problems = new ProblemList();
         var formula = subject.Read(request.Name, request.Formula, problems);
+        KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
         problems.ThrowIfAny();
         var reader = new HabitsReader(search.Bakehouse.Balances, problems);
         var habits = reader.Read(request.Habits, formula!);

@@ -24,6 +24,7 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
     {
         var problems = new ProblemList();
         var formula = subject.Read(request.Name, request.Formula, problems);
+        KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
         var reader = new HabitsReader(search.Bakehouse.Balances, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         var wishes = ReadWithout(request, problems).AddRange(reader.ReadLimits(request.Habits));

@@ -32,6 +32,7 @@ internal sealed class IngredientWriter(SourceKeys sources)
         written.MayContain.AddRange(ingredient.Allergens.MayContain);
         written.Behaviours.AddRange(ingredient.Behaviours.Select(behaviour => behaviour.Note));
         written.Cautions.AddRange(ingredient.Cautions);
+        written.AllergensKnown = ingredient.Allergens.AreKnown;
         return written;
     }
 
@@ -40,10 +41,19 @@ internal sealed class IngredientWriter(SourceKeys sources)
     {
         var written = WriteShort(ingredient);
         written.Facts.AddRange(Fact.All.Where(fact => ingredient.RangeOf(fact) is not null).Select(fact => Write(ingredient, fact)));
+        written.UnknownFacts.AddRange(Fact.All.Where(fact => ingredient.RangeOf(fact) is null).Select(fact => fact.Id));
+        written.HouseholdMeasures.AddRange(ingredient.HouseholdMeasures.Select(measure => new V1.HouseholdMeasure
+        {
+            Amount = (double)measure.Amount,
+            Measure = measure.Measure,
+            Grams = measure.Grams.Value,
+            Source = sources.Describe(measure.Source),
+        }));
         return written;
     }
 
-    private V1.Fact Write(Ingredient ingredient, Fact fact)
+    /// <summary>One figure; it must be known.</summary>
+    public V1.Fact Write(Ingredient ingredient, Fact fact)
     {
         var range = ingredient.RangeOf(fact)!.Value;
         var figure = ingredient.Figures.GetValueOrDefault(fact);

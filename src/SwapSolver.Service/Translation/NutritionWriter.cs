@@ -1,6 +1,7 @@
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Nutrition;
+using SwapSolver.Kitchen.Quantities;
 
 namespace SwapSolver.Service.Translation;
 
@@ -25,19 +26,31 @@ internal static class NutritionWriter
         };
     }
 
-    private static V1.NutritionFacts Write(Portion portion) => new()
+    private static V1.NutritionFacts Write(Portion portion)
     {
-        EnergyKcal = portion.EnergyKcal.Value,
-        FatG = portion.Fat.Value,
-        SaturatedFatG = portion.SaturatedFat.Value,
-        CarbohydrateG = portion.Carbohydrate.Value,
-        FibreG = portion.Fibre.Value,
-        SugarsG = portion.Sugars.Value,
-        PolyolsG = portion.Polyols.Value,
-        ProteinG = portion.Protein.Value,
-        SodiumMg = portion.Sodium.Value * Milligrams,
-        NetCarbsG = portion.NetCarbohydrate.Value,
-        WaterG = portion.Water.Value,
-        MassG = portion.Mass.Value,
-    };
+        var written = new V1.NutritionFacts
+        {
+            EnergyKcal = portion.EnergyKcal.Value,
+            FatG = portion.Fat.Value,
+            CarbohydrateG = portion.Carbohydrate.Value,
+            PolyolsG = portion.Polyols.Value,
+            ProteinG = portion.Protein.Value,
+            WaterG = portion.Water.Value,
+            MassG = portion.Mass.Value,
+        };
+        IfKnown(portion.SaturatedFat, grams => written.SaturatedFatG = grams);
+        IfKnown(portion.Fibre, grams => written.FibreG = grams);
+        IfKnown(portion.Sugars, grams => written.SugarsG = grams);
+        IfKnown(portion.Sodium, grams => written.SodiumMg = grams * Milligrams);
+        IfKnown(portion.NetCarbohydrate, grams => written.NetCarbsG = grams);
+        return written;
+    }
+
+    private static void IfKnown(Grams? figure, Action<double> write)
+    {
+        if (figure is { } known)
+        {
+            write(known.Value);
+        }
+    }
 }

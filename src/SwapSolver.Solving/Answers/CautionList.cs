@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
@@ -27,6 +28,8 @@ public sealed record CautionList(Bakehouse Bakehouse)
         [
             .. If(allergens.Count > 0, () => Phrases.Say("caution-allergens", ("allergens", Kitchen.Wording.Phrases.List(allergens)))),
             .. If(mayContain.Count > 0, () => Phrases.Say("caution-may-contain", ("allergens", Kitchen.Wording.Phrases.List(mayContain)))),
+            .. ingredients.Where(ingredient => !ingredient.Allergens.AreKnown)
+                .Select(ingredient => Phrases.Say("caution-allergens-unknown", ("ingredient", ingredient.Name))),
             .. If(ingredients.Any(ingredient => ingredient.Allergens.Carries("egg")), () => Phrases.Say("caution-egg")),
             .. ingredients.SelectMany(ingredient => ingredient.Cautions
                 .Select(caution => Phrases.Say("caution-of-ingredient", ("ingredient", ingredient.Name), ("caution", caution)))),
@@ -68,6 +71,16 @@ public sealed record CautionList(Bakehouse Bakehouse)
             && now.Value - was.Value > Math.Max(was.Value * Models.Weights.NetCarbohydrateStep, Models.Weights.NetCarbohydrateLeastStep)
             ? Phrases.Say("caution-net-carbs-rise", ("before", NumberWords.Level(was)), ("after", NumberWords.Level(now)))
             : null;
+    }
+
+    /// <summary>That a balance cannot be read, and which ingredient does not state what it reads.</summary>
+    public string Unread(Balance balance, Formula formula)
+    {
+        var reasons = from ingredient in formula.Lines.Select(line => line.Ingredient).Distinct()
+                      let unknown = balance.Reads.Where(fact => ingredient.RangeOf(fact) is null).ToList()
+                      where unknown.Count > 0
+                      select Phrases.Say("fact-unknown", ("ingredient", ingredient.Name), ("missed", Kitchen.Wording.Phrases.List(unknown.Select(fact => fact.Id))));
+        return Phrases.Say("caution-reading-unknown", ("title", balance.Settings.Title), ("reasons", Kitchen.Wording.Phrases.List(reasons)));
     }
 
     /// <summary>Whether there is yeast and nothing for it to eat.</summary>

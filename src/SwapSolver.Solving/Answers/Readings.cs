@@ -23,6 +23,7 @@ public static class Readings
         FactSamples samples) =>
     [
         .. balances
+            .Where(balance => balance.CanRead(formula) && balance.CanRead(reference))
             .Select(balance => (Balance: balance, Value: balance.Read(formula, reference, Draws.Typical)))
             .Where(read => read.Value is not null)
             .Select(read =>

@@ -24,11 +24,12 @@ public sealed record Measurement(Formula Formula)
         var holds = StrictLeavening(bakehouse.Balances, HoldList.Around(bakehouse.Balances, reference, []));
         var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient));
         var readings = Readings.Of(bakehouse.Balances.Ratios, holds, reference, reference, samples);
-        var repair = readings.Any(reading => reading.Standing != Standing.Inside)
+        var unread = bakehouse.Balances.Ratios.Where(balance => !balance.CanRead(reference)).ToImmutableArray();
+        var repair = unread.IsEmpty && readings.Any(reading => reading.Standing != Standing.Inside)
             ? search.Best(Formula, [new Way(Repair(bakehouse, reference, holds), 0, [])], clock, cancel)
             : (null, false);
         return new MeasuredFormula(
-            readings, new CautionList(bakehouse).Of(Formula), repair.Answer, repair.EndedEarly);
+            readings, [.. new CautionList(bakehouse).Of(Formula), .. unread.Select(balance => new CautionList(bakehouse).Unread(balance, reference))], repair.Answer, repair.EndedEarly);
     }
 
     /// <summary>The holds with leavening held to its fixed band: judged by itself, a loaf that leaves soda over is not

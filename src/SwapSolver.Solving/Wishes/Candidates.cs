@@ -35,6 +35,7 @@ public sealed record Candidates(Bakehouse Bakehouse)
                 (ingredient.Usage.Offered || gone.Any(other => other.Groups.Intersect(ingredient.Groups).Any()))
                 && (wanted.Contains(ingredient.Role) || (eggIsGone && (Sets(ingredient) || IsMoistFood(ingredient))))
                 && reference.MassOf(ingredient) == Grams.None
+                && Bakehouse.Balances.Know(ingredient)
                 && KeepsWhatTheReferenceIs(flours, ingredient)
                 && (ingredient.Role != Role.Flour || NetCarbohydrate.Numerator(ingredient.Typical).Value <= mostCarbohydrate)),
         ];

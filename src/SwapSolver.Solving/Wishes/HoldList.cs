@@ -31,6 +31,7 @@ public static class HoldList
         }
 
         var defaults = balances.All
+            .Where(balance => balance.CanRead(reference))
             .Where(balance => balance is not RoleMass role || !freed.Contains(role.Role))
             // A loaf without soda has no reading of acid by soda, and a variant that takes soda in must balance it.
             .Where(balance => balance is Leavening || balance.Read(reference, reference, Draws.Typical) is not null)

@@ -34,7 +34,7 @@ public sealed record LeavingOut(Pantry Pantry, Phrases Phrases)
         return Make(
             allergen?.Id ?? group!.Id,
             allergen?.Name ?? group!.Name,
-            ingredient => (allergen is not null && ingredient.Allergens.Carries(allergen.Id))
+            ingredient => (allergen is not null && ingredient.Allergens.MayBe(allergen.Id))
                 || (group is not null && ingredient.Groups.Contains(group.Id)));
     }
 

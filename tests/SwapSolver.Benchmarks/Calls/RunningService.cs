@@ -23,7 +23,8 @@ internal sealed class RunningService : IAsyncDisposable
     /// <summary>Starts the service.</summary>
     public static async Task<RunningService> Start()
     {
-        var app = ServiceHost.Build(new ServiceOptions(0, 0, null, Path.Combine(AppContext.BaseDirectory, "data")));
+        var records = Directory.CreateTempSubdirectory("kitchen-records-");
+        var app = ServiceHost.Build(new ServiceOptions(0, 0, null, Path.Combine(AppContext.BaseDirectory, "data"), records.FullName));
         await app.StartAsync();
         var addresses = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses;
         return new RunningService(app, addresses.First());

@@ -42,6 +42,8 @@ internal static class BuiltConsole
             StandardOutputEncoding = Encoding.UTF8,
             StandardErrorEncoding = Encoding.UTF8,
         };
+        // What a developer's own kitchen wrote down must not move a test.
+        start.Environment["XDG_DATA_HOME"] = Path.Combine(AppContext.BaseDirectory, "no-records");
         foreach (var (name, value) in environment)
         {
             start.Environment[name] = value;

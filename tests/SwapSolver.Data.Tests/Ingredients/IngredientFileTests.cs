@@ -26,6 +26,7 @@ public sealed class IngredientFileTests
     [InlineData("a list in place of an object", "\"suits\": {", "\"suits\": [], \"suit\": {", "\"suit\": ^{", "'suit'")]
     [InlineData("a scale that weighs nothing", "\"scaleStepGrams\": 1", "\"scaleStepGrams\": 0", "\"scaleStepGrams\": ^0", "0 must be above 0")]
     [InlineData("a cup that weighs less than nothing", "\"grams\": 143", "\"grams\": -143", "\"grams\": ^-143", "-143")]
+    [InlineData("an estimate whose ends are out of order", "\"grams\": 143", "\"lowGrams\": 150, \"highGrams\": 160, \"grams\": 143", "^{ \"amount\": 1, \"measure\": \"cup, whole\"", "in order")]
     [InlineData("a number that no machine holds", "\"grams\": 143", "\"grams\": 1e999", "\"grams\": ^1e999", "a number")]
     public void A_wrong_word_or_number_is_shown_where_it_stands(string fault, string written, string spoilt, string place, string says) =>
         AssertStops(Almonds, fault, written, spoilt, place, says);

@@ -13,8 +13,8 @@ public sealed partial class PhraseFileTests
     /// <summary>Every gap that an answer or a caution fills.</summary>
     private static readonly HashSet<string> Gaps =
     [
-        "after", "allergens", "balance", "before", "caution", "changes", "count", "factor", "formula", "from", "grams", "high",
-        "gone", "ingredient", "limit", "low", "meaning", "missed", "reasons", "slices", "swap", "title", "to", "value", "why", "wish", "wishes",
+        "after", "allergens", "balance", "before", "caution", "changes", "count", "factor", "figures", "food", "formula", "from", "grams", "high",
+        "gone", "ingredient", "like", "limit", "low", "meaning", "missed", "reasons", "slices", "swap", "title", "to", "value", "why", "wish", "wishes",
     ];
 
     public static TheoryData<string> Sentences => [.. Shipped.ById.Keys.Order(StringComparer.Ordinal)];

@@ -19,6 +19,7 @@ public sealed class FactTests
             "g/100 g" or "mg/100 g" or "kcal/100 g" => "Per100G",
             "mmol/g" or "g/g" => "PerG",
             "1" => "OfProtein",
+            "money/kg" => "PerKg",
             _ => $"a unit that no key ends in: {fact.Unit}",
         },
         fact.Id,

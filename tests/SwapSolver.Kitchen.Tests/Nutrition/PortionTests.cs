@@ -63,7 +63,7 @@ public sealed class PortionTests
         // 50 g of erythritol: all of it a polyol by its nature, and the trade's convention takes all of it off.
         var sweet = WholeLoaf(Bowl.Of(("erythritol", 50)));
 
-        Assert.Equal(0, sweet.NetCarbohydrate.Value, 9);
+        Assert.Equal(0, sweet.NetCarbohydrate!.Value.Value, 9);
         Assert.Equal(sweet.Carbohydrate.Value, sweet.Polyols.Value, 9);
         Assert.InRange(sweet.Polyols.Value, 49, 50);
     }
@@ -83,12 +83,12 @@ public sealed class PortionTests
         "energyKcal" => portion.EnergyKcal.Value,
         "protein" => portion.Protein.Value,
         "fat" => portion.Fat.Value,
-        "saturatedFat" => portion.SaturatedFat.Value,
+        "saturatedFat" => portion.SaturatedFat!.Value.Value,
         "carbohydrate" => portion.Carbohydrate.Value,
-        "fibre" => portion.Fibre.Value,
-        "sugars" => portion.Sugars.Value,
-        "sodiumMg" => portion.Sodium.Value * 1000,
-        "netCarbohydrate" => portion.NetCarbohydrate.Value,
+        "fibre" => portion.Fibre!.Value.Value,
+        "sugars" => portion.Sugars!.Value.Value,
+        "sodiumMg" => portion.Sodium!.Value.Value * 1000,
+        "netCarbohydrate" => portion.NetCarbohydrate!.Value.Value,
         "water" => portion.Water.Value,
         "mass" => portion.Mass.Value,
         _ => throw new ArgumentOutOfRangeException(nameof(nutrient), nutrient, "not a nutrient of a portion"),

@@ -15,9 +15,12 @@ public sealed class RunningService : IAsyncDisposable
 
     private readonly GrpcChannel channel;
 
-    private RunningService(WebApplication app)
+    private readonly DirectoryInfo records;
+
+    private RunningService(WebApplication app, DirectoryInfo records)
     {
         this.app = app;
+        this.records = records;
         // In the order in which the service names its ports: gRPC first.
         var addresses = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses;
         channel = GrpcChannel.ForAddress(addresses.First());
@@ -46,10 +49,12 @@ public sealed class RunningService : IAsyncDisposable
 
     public static async Task<RunningService> Start(ISolver? solver = null)
     {
-        var options = new ServiceOptions(0, 0, null, Path.Combine(AppContext.BaseDirectory, "data"));
+        // Records of its own: what a developer's kitchen measured must not move a test.
+        var records = Directory.CreateTempSubdirectory("kitchen-records-");
+        var options = new ServiceOptions(0, 0, null, Path.Combine(AppContext.BaseDirectory, "data"), records.FullName);
         var app = solver is null ? ServiceHost.Build(options) : OtherSolver.In(() => ServiceHost.Build(options), solver);
         await app.StartAsync();
-        return new RunningService(app);
+        return new RunningService(app, records);
     }
 
     public async ValueTask DisposeAsync()
@@ -58,5 +63,6 @@ public sealed class RunningService : IAsyncDisposable
         channel.Dispose();
         await app.StopAsync();
         await app.DisposeAsync();
+        records.Delete(recursive: true);
     }
 }

@@ -1,0 +1,14 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Foods;
+
+namespace SwapSolver.Records;
+
+/// <summary>Everything that a kitchen wrote down, at one moment.</summary>
+/// <param name="Version">The records' version.</param>
+/// <param name="Foods">Its own foods, by id.</param>
+/// <param name="Measured">What it measured, by ingredient.</param>
+public sealed record KitchenNotes(long Version, ImmutableArray<StatedFood> Foods, ImmutableArray<MeasuredFact> Measured)
+{
+    /// <summary>Nothing was ever written down.</summary>
+    public static readonly KitchenNotes None = new(0, [], []);
+}

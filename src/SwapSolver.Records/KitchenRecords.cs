@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+using System.Data;
+using Dapper;
+using SwapSolver.Kitchen.Foods;
+using SwapSolver.Kitchen.Ingredients;
+using Range = SwapSolver.Kitchen.Ingredients.Range;
+
+namespace SwapSolver.Records;
+
+/// <summary>What one kitchen wrote down: its own foods and what it measured. Every write is whole or nothing.</summary>
+/// <param name="folder">Folder of the records; it is made with the first write.</param>
+public sealed class KitchenRecords(string folder)
+{
+    private const string FileName = "kitchen.db";
+
+    private static readonly ImmutableDictionary<string, Fact> Facts = Fact.All.ToImmutableDictionary(fact => fact.Id, StringComparer.Ordinal);
+
+    private readonly Database database = new(Path.Combine(folder, FileName));
+
+    /// <summary>Goes up with every change, whoever made it; 0 where nothing was ever written.</summary>
+    public long Version
+    {
+        get
+        {
+            if (!database.Exists)
+            {
+                return 0;
+            }
+
+            using var connection = database.Open();
+            return connection.ExecuteScalar<long>("SELECT changes FROM change_counter");
+        }
+    }
+
+    /// <summary>Everything that was written down, as it stood at one moment.</summary>
+    public KitchenNotes Read()
+    {
+        if (!database.Exists)
+        {
+            return KitchenNotes.None;
+        }
+
+        using var connection = database.Open();
+        using var transaction = connection.BeginTransaction(IsolationLevel.Serializable, deferred: true);
+        return new KitchenNotes(
+            connection.ExecuteScalar<long>("SELECT changes FROM change_counter", transaction: transaction),
+            [
+                .. connection.Query<FoodRow>("SELECT id AS Id, document AS Document FROM foods ORDER BY id", transaction: transaction)
+                    .Select(row => FoodDocument.Read(row.Id, row.Document)),
+            ],
+            [
+                .. connection.Query<MeasuredRow>(
+                    "SELECT ingredient AS Ingredient, fact AS Fact, low AS Low, typical AS Typical, high AS High, method AS Method FROM measured_facts ORDER BY ingredient, fact",
+                    transaction: transaction)
+                    .Select(row => new MeasuredFact(row.Ingredient, Facts[row.Fact], new Range(row.Low, row.Typical, row.High), row.Method)),
+            ]);
+    }
+
+    /// <summary>Writes foods down; one that stands there in the same words is left as it is.</summary>
+    /// <param name="foods">The foods; ids are unique.</param>
+    public FoodsWritten Put(IReadOnlyCollection<StatedFood> foods)
+    {
+        int added = 0, changed = 0;
+        database.Write((connection, transaction) =>
+        {
+            foreach (var food in foods)
+            {
+                var document = FoodDocument.Write(food);
+                var before = connection.QuerySingleOrDefault<string>("SELECT document FROM foods WHERE id = @Id", new { food.Id }, transaction);
+                if (before == document)
+                {
+                    continue;
+                }
+
+                connection.Execute(
+                    "INSERT INTO foods (id, document) VALUES (@Id, @document) ON CONFLICT (id) DO UPDATE SET document = excluded.document",
+                    new { food.Id, document },
+                    transaction);
+                _ = before is null ? added++ : changed++;
+            }
+
+            return added + changed > 0;
+        });
+        return new FoodsWritten(added, changed, foods.Count - added - changed);
+    }
+
+    /// <summary>Writes down what was measured; an older figure of the same fact is replaced.</summary>
+    public void Put(IReadOnlyCollection<MeasuredFact> measured)
+    {
+        // Nothing to write down makes no file.
+        if (measured.Count > 0)
+        {
+            database.Write((connection, transaction) => Put(measured, connection, transaction));
+        }
+    }
+
+    /// <summary>Forgets a food of this kitchen and what it measured of an ingredient. The result is whether there was anything.</summary>
+    /// <param name="id">Id of the ingredient.</param>
+    public bool Forget(string id)
+    {
+        var gone = 0;
+        if (database.Exists)
+        {
+            database.Write((connection, transaction) =>
+            {
+                gone = connection.Execute("DELETE FROM foods WHERE id = @id", new { id }, transaction)
+                    + connection.Execute("DELETE FROM measured_facts WHERE ingredient = @id", new { id }, transaction);
+                return gone > 0;
+            });
+        }
+
+        return gone > 0;
+    }
+
+    private static bool Put(IEnumerable<MeasuredFact> measured, IDbConnection connection, IDbTransaction transaction)
+    {
+        foreach (var one in measured)
+        {
+            connection.Execute(
+                """
+                INSERT INTO measured_facts (ingredient, fact, low, typical, high, method)
+                VALUES (@Ingredient, @Fact, @Low, @Typical, @High, @Method)
+                ON CONFLICT (ingredient, fact) DO UPDATE
+                SET low = excluded.low, typical = excluded.typical, high = excluded.high, method = excluded.method
+                """,
+                new MeasuredRow(one.IngredientId, one.Fact.Id, one.Range.Low, one.Range.Typical, one.Range.High, one.Method),
+                transaction);
+        }
+
+        return true;
+    }
+
+    private sealed record FoodRow(string Id, string Document);
+
+    private sealed record MeasuredRow(string Ingredient, string Fact, double Low, double Typical, double High, string Method);
+}

@@ -1,0 +1,13 @@
+namespace SwapSolver.Records;
+
+/// <summary>The kitchen's records cannot be read or written.</summary>
+public sealed class RecordsFaultException : Exception
+{
+    /// <summary>Says what happened.</summary>
+    /// <param name="message">What, and where.</param>
+    /// <param name="inner">What the storage said.</param>
+    public RecordsFaultException(string message, Exception inner)
+        : base(message, inner)
+    {
+    }
+}

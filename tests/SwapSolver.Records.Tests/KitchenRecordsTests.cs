@@ -1,0 +1,119 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Foods;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
+using Range = SwapSolver.Kitchen.Ingredients.Range;
+
+namespace SwapSolver.Records.Tests;
+
+public sealed class KitchenRecordsTests : IDisposable
+{
+    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("kitchen-records-");
+
+    private static MeasuredFact Soaked(double held) =>
+        new("coconut-flour", Fact.WaterBound, new Range(held - 0.1, held, held + 0.1), "soaked and drained");
+
+    [Fact]
+    public void A_kitchen_that_wrote_nothing_down_has_no_file()
+    {
+        var records = new KitchenRecords(folder.FullName);
+        records.Put(ImmutableArray<MeasuredFact>.Empty);
+
+        Assert.Equal(0, records.Version);
+        Assert.Equal(KitchenNotes.None, records.Read());
+        Assert.False(records.Forget("coconut-flour"));
+        Assert.Empty(folder.GetFiles());
+    }
+
+    [Fact]
+    public void What_was_measured_is_there_for_whoever_opens_the_records_next()
+    {
+        new KitchenRecords(folder.FullName).Put([Soaked(2)]);
+
+        Assert.Equal(Soaked(2), Assert.Single(new KitchenRecords(folder.FullName).Read().Measured));
+    }
+
+    [Fact]
+    public void A_second_test_replaces_the_first_and_is_seen_by_its_version()
+    {
+        var records = new KitchenRecords(folder.FullName);
+        records.Put([Soaked(2)]);
+        var before = records.Version;
+        records.Put([Soaked(3)]);
+
+        Assert.True(records.Version > before);
+        Assert.Equal(Soaked(3), Assert.Single(records.Read().Measured));
+    }
+
+    [Fact]
+    public void What_is_forgotten_is_gone()
+    {
+        var records = new KitchenRecords(folder.FullName);
+        records.Put([Soaked(2)]);
+
+        Assert.True(records.Forget("coconut-flour"));
+        Assert.Empty(records.Read().Measured);
+        Assert.False(records.Forget("coconut-flour"));
+    }
+
+    [Fact]
+    public void A_food_comes_back_as_it_was_stated_and_the_same_again_changes_nothing()
+    {
+        var records = new KitchenRecords(folder.FullName);
+        Assert.Equal(new FoodsWritten(1, 0, 0), records.Put([Bag(5.61)]));
+        var version = records.Version;
+
+        Assert.Equal(new FoodsWritten(0, 0, 1), records.Put([Bag(5.61)]));
+        Assert.Equal(version, records.Version);
+        Assert.Equal(new FoodsWritten(0, 1, 0), records.Put([Bag(5.62)]));
+        var food = Assert.Single(records.Read().Foods);
+        var stated = Bag(5.62);
+        Assert.Equal((stated.Id, stated.Name, stated.Origin, stated.Like, stated.Role, stated.Suits), (food.Id, food.Name, food.Origin, food.Like, food.Role, food.Suits));
+        Assert.Equal(stated.Figures, food.Figures);
+        Assert.Equal(Assert.Single(stated.HouseholdMeasures), Assert.Single(food.HouseholdMeasures));
+        Assert.Equal("tree-nuts", Assert.Single(food.Allergens!.Contains));
+    }
+
+    [Fact]
+    public void Allergens_that_were_not_stated_do_not_come_back_as_none()
+    {
+        var records = new KitchenRecords(folder.FullName);
+        records.Put([new StatedFood { Id = "larkfield-bag", Name = "Larkfield bag", Origin = FoodOrigin.Packet, Figures = [] }]);
+
+        Assert.Null(Assert.Single(records.Read().Foods).Allergens);
+    }
+
+    [Fact]
+    public void A_file_that_is_none_of_ours_is_named()
+    {
+        var file = Path.Combine(folder.FullName, "kitchen.db");
+        File.WriteAllText(file, "this is a shopping list");
+
+        Assert.Contains(file, Assert.Throws<RecordsFaultException>(() => new KitchenRecords(folder.FullName).Read()).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_folder_that_cannot_be_is_named()
+    {
+        var file = Path.Combine(folder.FullName, "a-file");
+        File.WriteAllText(file, string.Empty);
+
+        var fault = Assert.Throws<RecordsFaultException>(() => new KitchenRecords(Path.Combine(file, "records")).Put([Soaked(2)]));
+        Assert.Contains("a-file", fault.Message, StringComparison.Ordinal);
+    }
+
+    public void Dispose() => folder.Delete(recursive: true);
+
+    private static StatedFood Bag(double protein) => new()
+    {
+        Id = "larkfield-bag",
+        Name = "Larkfield bag",
+        Origin = FoodOrigin.Packet,
+        Like = "almond-meal",
+        Role = Role.Flour,
+        Figures = ImmutableDictionary<Fact, Figure>.Empty.Add(Fact.Protein, new Figure(new Range(protein - 0.5, protein, protein + 0.5), "own-packet", Mark.Calculated, null)),
+        Allergens = new StatedAllergens(["tree-nuts"], ["sesame"]),
+        Suits = new Suits(true, true, true),
+        HouseholdMeasures = [new HouseholdMeasure(0.5m, "cup", new Grams(48), "own-packet", Mark.Practice)],
+    };
+}
