@@ -52,7 +52,7 @@ internal sealed record AcidFile(
 
     private PureAcid AcidOf(JsonPlace root)
     {
-        root.Only("id", "kind", "formula", "gramsPerMole", "dissolved", "ions", "strengthPercent", "neutralisingValue", "timing", "taste");
+        root.Only("id", "kind", "formula", "gramsPerMole", "dissolved", "ions", "strengthPercent", "neutralisingValue", "dissolves", "timing", "taste");
         var strength = root.Get("strengthPercent");
         var substance = SubstanceOf(root);
         if (strength.Number is <= 0 or > 100)
@@ -71,6 +71,12 @@ internal sealed record AcidFile(
             substance,
             new Percent(strength.Number),
             NeutralisingOf(root.Get("neutralisingValue")),
+            root.Get("dissolves") switch
+            {
+                { Text: "at-once" } => true,
+                { Text: "as-it-reacts" } => false,
+                var other => throw other.Fault($"'{other.Text}' is not known here; known are as-it-reacts, at-once"),
+            },
             TimingOf(root.Get("timing")));
     }
 

@@ -15,13 +15,12 @@ public static class ForecastFiles
     {
         var root = folder.Read("forecasts/acidity.json").Only("about", "habits", "coloursFromPh");
         var habits = root.Get("habits").Only(
-            "batterCarbonDioxidePercentOfPressure", "lostInMixingPercent", "crumbCarbonDioxideAtm", "turnedToCarbonatePercent",
-            "titratedToPh", "dryBelowWaterPercent", "sourBelowPh");
+            "airBeatenInLitresPerKgWater", "crumbCarbonDioxideAtm", "turnedToCarbonatePercent", "titratedToPh",
+            "dryBelowWaterPercent", "sourBelowPh");
         var figures = new FigureReader(sources);
         Figure Of(string name, double most) => Habit(habits, name, 0, most, figures);
         return new AcidityPractice(
-            Of("batterCarbonDioxidePercentOfPressure", 100),
-            Of("lostInMixingPercent", 100),
+            Of("airBeatenInLitresPerKgWater", 20),
             Of("crumbCarbonDioxideAtm", 1),
             Of("turnedToCarbonatePercent", 100),
             Of("titratedToPh", 10),

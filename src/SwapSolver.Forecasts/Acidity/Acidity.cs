@@ -41,14 +41,13 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
             isSalty);
     }
 
-    /// <summary>The batter after mixing: what has dissolved by then, under bubbles of carbon dioxide.</summary>
+    /// <summary>The batter after mixing: what has dissolved by then, its carbon dioxide shared with the air that was beaten in.</summary>
     internal Solution Batter(Formula formula, Pascals pressure, Draw draw, Doubts doubts)
     {
         var portions = LeaveningPortions.Of(formula, Chemistry, draw, doubts);
-        var mixed = Mixed(formula, portions, draw, doubts, portion => portion.MixedShare(doubts), keptShare: 1);
-        var lost = doubts.Of("carbon dioxide lost in mixing", Practice.LostInMixingPercent) / 100;
-        var bubbles = doubts.Of("carbon dioxide in the bubbles", Practice.BatterCarbonDioxidePercentOfPressure) / 100;
-        return mixed.In(Water(formula, draw), portions.Soda * (1 - lost), bubbles * pressure.Value / Pascals.Atmosphere.Value);
+        var mixed = Mixed(formula, portions, draw, doubts, portion => portion.DissolvedShare(doubts), keptShare: 1);
+        var air = doubts.Of("air beaten in", Practice.AirBeatenInLitresPerKgWater) * GasLaw.AmountIn(pressure).Value / 1000;
+        return mixed.In(Water(formula, draw), portions.Soda, pressure.Value / Pascals.Atmosphere.Value, air);
     }
 
     /// <summary>The cooled crumb: every acid has reacted, and little carbon dioxide is left about it.</summary>
@@ -60,7 +59,7 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
         var freed = turned * portions.LeftShare * portions.Sodas.Sum(soda => soda.Millimoles * soda.FreedByHeat);
         var lostWater = formula.BatterMass.Value - formula.BakedMass.Value;
         var water = Math.Max(Water(formula, draw) - lostWater, LeastWaterKept * Water(formula, draw));
-        return mixed.In(water, portions.Soda - freed, doubts.Of("carbon dioxide about the crumb", Practice.CrumbCarbonDioxideAtm));
+        return mixed.In(water, portions.Soda - freed, doubts.Of("carbon dioxide about the crumb", Practice.CrumbCarbonDioxideAtm), air: 0);
     }
 
     private WateryPart Mixed(

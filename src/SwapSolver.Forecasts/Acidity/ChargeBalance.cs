@@ -74,8 +74,8 @@ internal sealed record ChargeBalance(Solution Solution)
         if (Solution.CarbonDioxide is { } gas)
         {
             var shares = Forms.Shares(gas.Dissociation, ph, activity, Solution.Ions);
-            var open = Solution.Constants.CarbonDioxideMolPerKgAtm.Range.Typical * gas.MostPressureAtm / shares[0];
-            Add(gas.Dissociation.ChargeWithAllProtons, shares, Math.Min(gas.TotalMolality, open));
+            var perAtm = Solution.Constants.CarbonDioxideMolPerKgAtm.Range.Typical / shares[0];
+            Add(gas.Dissociation.ChargeWithAllProtons, shares, gas.InWater(perAtm));
         }
 
         return (sum, squares / 2, solid);

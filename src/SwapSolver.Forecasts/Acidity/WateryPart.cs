@@ -95,11 +95,12 @@ internal sealed class WateryPart(LeaveningChemistry chemistry, AcidityPractice p
     /// <param name="waterGrams">Water of the formula [g], above 0.</param>
     /// <param name="carbonDioxide">Carbon dioxide that there is if none leaves [mmol].</param>
     /// <param name="mostAtm">Pressure at which it leaves [atm].</param>
-    public Solution In(double waterGrams, double carbonDioxide, double mostAtm) => new(
+    /// <param name="air">Other gas in the bubbles [mol/kg of water].</param>
+    public Solution In(double waterGrams, double carbonDioxide, double mostAtm, double air) => new(
         chemistry.Constants,
         [.. solutes.OrderBy(pair => pair.Key.Id, StringComparer.Ordinal).Select(pair => new Solute(pair.Key, pair.Value / waterGrams))],
         [.. ions.OrderBy(pair => pair.Key.Id, StringComparer.Ordinal).Select(pair => new FreeIon(pair.Key, pair.Value / waterGrams))],
-        new CarbonDioxideAbove(chemistry.Dissociations[CarbonDioxideId], carbonDioxide / waterGrams, mostAtm))
+        new CarbonDioxideAbove(chemistry.Dissociations[CarbonDioxideId], carbonDioxide / waterGrams, mostAtm, air))
     {
         BufferSlope = bufferSlope / waterGrams,
         BufferSlopeTimesPh = bufferSlopeTimesPh / waterGrams,

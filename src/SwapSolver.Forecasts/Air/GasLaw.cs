@@ -11,6 +11,13 @@ public static class GasLaw
     /// <summary>0 °C [K], by definition.</summary>
     private const double ZeroCelsius = 273.15;
 
+    /// <summary>Temperature of a bowl that is not said [°C].</summary>
+    private static readonly Celsius Room = new(25);
+
+    /// <summary>Gas in a litre at 25 °C [mmol].</summary>
+    /// <param name="pressure">Its pressure [Pa], above 0.</param>
+    public static Millimoles AmountIn(Pascals pressure) => new(1000 / VolumeOf(new Millimoles(1), Room, pressure).Value);
+
     /// <summary>Volume of so much gas [mL]; steam would come on top.</summary>
     /// <param name="amount">How much [mmol].</param>
     /// <param name="temperature">Its temperature [°C].</param>

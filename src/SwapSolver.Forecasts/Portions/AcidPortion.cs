@@ -18,7 +18,10 @@ internal sealed record AcidPortion(Ingredient Of, Leavener? Acid, double Equival
         _ => null,
     };
 
-    /// <summary>Share of the acid that has reacted when mixing ends [1].</summary>
+    /// <summary>Share of the acid that is in the water when mixing ends [1]: of a fast one all, though its last bubbles come later.</summary>
+    public double DissolvedShare(Doubts doubts) => Acid is PureAcid { DissolvesAtOnce: false } ? MixedShare(doubts) : 1;
+
+    /// <summary>Share of its gas that the acid has freed when mixing ends [1].</summary>
     public double MixedShare(Doubts doubts) =>
         Timing is { } timing ? doubts.Of($"mixing share of {Acid!.Id}", timing.MixingPercent) / 100 : 1;
 }

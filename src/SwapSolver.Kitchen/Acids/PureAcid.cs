@@ -9,9 +9,10 @@ namespace SwapSolver.Kitchen.Acids;
 /// <param name="Substance">Formula and what it becomes in water.</param>
 /// <param name="Strength">How much of what is weighed is the acid [%]; the rest is water.</param>
 /// <param name="Neutralising">What is published of its neutralising value.</param>
+/// <param name="DissolvesAtOnce">Whether all of it is dissolved when mixing ends, though the last of its gas comes later.</param>
 /// <param name="Timing">When it frees its gas.</param>
 public sealed record PureAcid(
-    string Id, string Taste, PureSubstance Substance, Percent Strength, Neutralising Neutralising, AcidTiming Timing)
+    string Id, string Taste, PureSubstance Substance, Percent Strength, Neutralising Neutralising, bool DissolvesAtOnce, AcidTiming Timing)
     : Leavener(Id, Taste)
 {
     /// <summary>Neutralising value from molar mass and protons [g soda/100 g as weighed].</summary>

@@ -4,8 +4,7 @@ using SwapSolver.Kitchen.Ingredients;
 namespace SwapSolver.Kitchen.Practice;
 
 /// <summary>What the forecast of acidity goes by, from <c>data/forecasts/acidity.json</c>.</summary>
-/// <param name="BatterCarbonDioxidePercentOfPressure">Carbon dioxide in the bubbles of a batter, of the air's pressure [%].</param>
-/// <param name="LostInMixingPercent">Carbon dioxide of the soda that stirring loses to the air beyond what acid frees [%].</param>
+/// <param name="AirBeatenInLitresPerKgWater">Air that a batter takes in while it is mixed, and shares its carbon dioxide with [L/kg of its water].</param>
 /// <param name="CrumbCarbonDioxideAtm">Partial pressure of carbon dioxide about a cooled crumb [atm].</param>
 /// <param name="TurnedToCarbonatePercent">Share of the soda left over that the oven turns to carbonate within the crumb [%].</param>
 /// <param name="TitratedToPh">Where a titration of sour food ends [pH].</param>
@@ -13,8 +12,7 @@ namespace SwapSolver.Kitchen.Practice;
 /// <param name="SourBelowPh">Crumb pH below which a loaf tastes sour [pH].</param>
 /// <param name="ColoursFromPh">Crumb pH from which a behaviour shows, by its kind [pH].</param>
 public sealed record AcidityPractice(
-    Figure BatterCarbonDioxidePercentOfPressure,
-    Figure LostInMixingPercent,
+    Figure AirBeatenInLitresPerKgWater,
     Figure CrumbCarbonDioxideAtm,
     Figure TurnedToCarbonatePercent,
     Figure TitratedToPh,

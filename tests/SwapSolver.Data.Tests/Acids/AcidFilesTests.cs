@@ -39,6 +39,7 @@ public sealed class AcidFilesTests
     [InlineData(Tartar, "\"ion\": \"potassium\"", "\"ion\": \"kalium\"", "^\"kalium\"", "'kalium'")]
     [InlineData(Tartar, "\"strengthPercent\": 100", "\"strengthPercent\": 0", "\"strengthPercent\": ^0", "0 %")]
     [InlineData(Tartar, "\"ion\": \"potassium\", \"count\": 1", "\"ion\": \"potassium\", \"count\": 2", "\"dissolved\": ^[", "0 protons")]
+    [InlineData(Tartar, "\"dissolves\": \"as-it-reacts\"", "\"dissolves\": \"slowly\"", "^\"slowly\"", "'slowly'")]
     [InlineData(Tartar, "\"counts\": \"computed\"", "\"counts\": \"guessed\"", "^\"guessed\"", "'guessed'")]
     [InlineData(Tartar, "{ \"low\": 60, \"typical\": 70", "{ \"low\": 60, \"typical\": 75", "\"timing\": ^{", "105")]
     [InlineData(Tartar, "{ \"low\": 60, \"typical\": 70", "{ \"low\": 76, \"typical\": 70", "^{ \"low\": 76", "in order")]

@@ -4,6 +4,7 @@ using SwapSolver.Data.Acids;
 using SwapSolver.Data.Files;
 using SwapSolver.Kitchen.Acids;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Loaves;
 using Range = SwapSolver.Kitchen.Ingredients.Range;
 
@@ -29,6 +30,18 @@ internal static class Mixture
         .Select(part => part.Split('='))
         .ToDictionary(part => part[0], part => double.Parse(part[1], CultureInfo.InvariantCulture));
 
+    /// <summary>The solution of a row: its composition, and what stands over it.</summary>
+    public static Solution Of(ReferenceRow row)
+    {
+        var parts = Parts(row["composition"]);
+        return row["over"] switch
+        {
+            "closed" => Of(parts),
+            "bowl" => Of(parts) with { CarbonDioxide = InBowl(parts.GetValueOrDefault("carbonic")) },
+            var pressure => Of(parts, double.Parse(pressure, CultureInfo.InvariantCulture)),
+        };
+    }
+
     /// <summary>A solution of such parts.</summary>
     /// <param name="parts">Names and mol/kg.</param>
     /// <param name="carbonDioxideAtm">Pressure of carbon dioxide that is held [atm]; null in a closed vessel.</param>
@@ -43,9 +56,16 @@ internal static class Mixture
             ],
             [.. parts.Where(part => Chemistry.Ions.ContainsKey(part.Key)).Select(part => new FreeIon(Chemistry.Ions[part.Key], part.Value))],
             carbonDioxideAtm is { } held
-                ? new CarbonDioxideAbove(carbonic, double.PositiveInfinity, held)
-                : new CarbonDioxideAbove(carbonic, parts.GetValueOrDefault(carbonic.Id), double.PositiveInfinity));
+                ? new CarbonDioxideAbove(carbonic, double.PositiveInfinity, held, 0)
+                : new CarbonDioxideAbove(carbonic, parts.GetValueOrDefault(carbonic.Id), double.PositiveInfinity, 0));
     }
+
+    /// <summary>Carbon dioxide that shares itself out with the air of a mixed batter, at sea level.</summary>
+    private static CarbonDioxideAbove InBowl(double total) => new(
+        Chemistry.Dissociations["carbonic"],
+        total,
+        1,
+        ForecastKitchen.Acidity.Practice.AirBeatenInLitresPerKgWater.Range.Typical * GasLaw.AmountIn(Pascals.Atmosphere).Value / 1000);
 
     private static Dissociation Acid(string id, params ReadOnlySpan<double> pkas)
     {
