@@ -90,6 +90,7 @@ internal static class ServiceHost
         app.MapGrpcService<BalanceService>();
         app.MapGrpcService<SubstitutionService>();
         app.MapGrpcService<ReformulationService>();
+        app.MapGrpcService<BakingService>();
         app.MapGrpcService<IngredientService>();
         app.MapGrpcService<MeasureService>();
         if (options.EmbeddedSocket is null)

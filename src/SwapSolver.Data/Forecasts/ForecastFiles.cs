@@ -38,7 +38,7 @@ public static class ForecastFiles
         var habits = root.Get("habits").Only(
             "bowlCelsius", "mixingMinutes", "benchMinutes", "ovenMinutes", "crumbSettingCelsius", "standardBenchMinutes",
             "halfLifeMinutes", "lossBornePercent", "longestWindowMinutes", "sodaTastedGPer100G", "neutralisedFromPercent",
-            "slowerByPercent", "ovenOnlyPercent", "cutFromMetres", "cutTolerancePercent");
+            "slowerByPercent", "ovenOnlyPercent", "ruleSodaTeaspoons", "ruleAcidTeaspoons", "cutFromMetres", "cutTolerancePercent");
         var figures = new FigureReader(sources);
         Figure Of(string name, double least, double most) => Habit(habits, name, least, most, figures);
         return new RisePractice(
@@ -55,6 +55,8 @@ public static class ForecastFiles
             Of("neutralisedFromPercent", 1, 100),
             Of("slowerByPercent", 1, 100),
             Of("ovenOnlyPercent", 1, 100),
+            Of("ruleSodaTeaspoons", 0.01, 10),
+            Of("ruleAcidTeaspoons", 0.01, 10),
             Of("cutFromMetres", 0, 5000),
             Of("cutTolerancePercent", 0, 100),
             [.. root.Get("powderFloors").Items.Select(place => Floor(place, sources))]);

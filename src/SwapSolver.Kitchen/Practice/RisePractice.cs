@@ -17,6 +17,8 @@ namespace SwapSolver.Kitchen.Practice;
 /// <param name="NeutralisedFromPercent">Share of the soda from which it counts as used up by acid [%].</param>
 /// <param name="SlowerByPercent">By how much of its gas in mixing one acid must differ from another to be called faster or slower [% of all its gas].</param>
 /// <param name="OvenOnlyPercent">Share of the gas in the oven from which an acid counts as acting in the oven only [%].</param>
+/// <param name="RuleSodaTeaspoons">Soda that a kitchen rule takes for a teaspoon of powder [teaspoons].</param>
+/// <param name="RuleAcidTeaspoons">Cream of tartar that it takes with it [teaspoons].</param>
 /// <param name="CutFromMetres">Height above the sea from which leavening is cut [m].</param>
 /// <param name="CutTolerancePercent">How far published advice on that cut scatters about the gas law, of the cut [%].</param>
 /// <param name="PowderFloors">Legal floors of baking powder.</param>
@@ -34,6 +36,8 @@ public sealed record RisePractice(
     Figure NeutralisedFromPercent,
     Figure SlowerByPercent,
     Figure OvenOnlyPercent,
+    Figure RuleSodaTeaspoons,
+    Figure RuleAcidTeaspoons,
     Figure CutFromMetres,
     Figure CutTolerancePercent,
     ImmutableArray<PowderFloor> PowderFloors);

@@ -109,7 +109,7 @@ public sealed record LeaveningKits(Bakehouse Bakehouse, Habits Habits)
     internal Ingredient PlainAcid() => OfRole(Role.Acid);
 
     private Ingredient OfRole(Role role) => Bakehouse.Pantry.Ingredients
-        .Where(one => one.Role == role && Leavens(one) && one.Usage.Offered && one.Typical[Fact.Water] < 0.1 && Chemistry.TryGet(one, out _))
+        .Where(one => one.Role == role && Leavens(one) && one.Usage.Offered && Bakehouse.Balances.Know(one) && one.Typical[Fact.Water] < 0.1 && Chemistry.TryGet(one, out _))
         // The one that bakers name first: of the bases sodium's, of the acids the mildest a gram.
         .OrderByDescending(one => one.Typical[Fact.Sodium])
         .ThenBy(one => Acid(one))
