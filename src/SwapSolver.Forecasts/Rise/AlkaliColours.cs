@@ -24,7 +24,8 @@ public sealed record AlkaliColours(AcidityPractice Practice, Phrases Phrases)
         {
             foreach (var behaviour in ingredient.Behaviours)
             {
-                if (Practice.ColoursFromPh.TryGetValue(behaviour.Kind, out var from) && crumb.High.Value >= from.Range.Typical)
+                // Where it shows is no better known than the pH: the low end of the one against the high end of the other.
+                if (Practice.ColoursFromPh.TryGetValue(behaviour.Kind, out var from) && crumb.High.Value >= from.Range.Low)
                 {
                     var id = crumb.Value.Value >= from.Range.Typical ? "rise-colour" : "rise-colour-perhaps";
                     yield return new ForecastCaution(id, Phrases.Say(
@@ -33,7 +34,7 @@ public sealed record AlkaliColours(AcidityPractice Practice, Phrases Phrases)
                         ("value", Figure(crumb.Value.Value)),
                         ("low", Figure(crumb.Low.Value)),
                         ("high", Figure(crumb.High.Value)),
-                        ("limit", Figure(from.Range.Typical)),
+                        ("limit", Figure(crumb.Value.Value >= from.Range.Typical ? from.Range.Typical : from.Range.Low)),
                         ("caution", behaviour.Note)));
                 }
             }
