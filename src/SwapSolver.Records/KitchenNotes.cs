@@ -7,8 +7,9 @@ namespace SwapSolver.Records;
 /// <param name="Version">The records' version.</param>
 /// <param name="Foods">Its own foods, by id.</param>
 /// <param name="Measured">What it measured, by ingredient.</param>
-public sealed record KitchenNotes(long Version, ImmutableArray<StatedFood> Foods, ImmutableArray<MeasuredFact> Measured)
+/// <param name="Weights">What its spoons and cups weigh, by ingredient.</param>
+public sealed record KitchenNotes(long Version, ImmutableArray<StatedFood> Foods, ImmutableArray<MeasuredFact> Measured, ImmutableArray<HouseholdWeight> Weights)
 {
     /// <summary>Nothing was ever written down.</summary>
-    public static readonly KitchenNotes None = new(0, [], []);
+    public static readonly KitchenNotes None = new(0, [], [], []);
 }

@@ -60,18 +60,34 @@ public sealed class KitchenRecordsTests : IDisposable
     public void A_food_comes_back_as_it_was_stated_and_the_same_again_changes_nothing()
     {
         var records = new KitchenRecords(folder.FullName);
-        Assert.Equal(new FoodsWritten(1, 0, 0), records.Put([Bag(5.61)]));
+        Assert.Equal(new RowsWritten(1, 0, 0), records.Put([Bag(5.61)]));
         var version = records.Version;
 
-        Assert.Equal(new FoodsWritten(0, 0, 1), records.Put([Bag(5.61)]));
+        Assert.Equal(new RowsWritten(0, 0, 1), records.Put([Bag(5.61)]));
         Assert.Equal(version, records.Version);
-        Assert.Equal(new FoodsWritten(0, 1, 0), records.Put([Bag(5.62)]));
+        Assert.Equal(new RowsWritten(0, 1, 0), records.Put([Bag(5.62)]));
         var food = Assert.Single(records.Read().Foods);
         var stated = Bag(5.62);
         Assert.Equal((stated.Id, stated.Name, stated.Origin, stated.Like, stated.Role, stated.Suits), (food.Id, food.Name, food.Origin, food.Like, food.Role, food.Suits));
         Assert.Equal(stated.Figures, food.Figures);
         Assert.Equal(Assert.Single(stated.HouseholdMeasures), Assert.Single(food.HouseholdMeasures));
         Assert.Equal("tree-nuts", Assert.Single(food.Allergens!.Contains));
+    }
+
+    [Fact]
+    public void What_a_cup_weighs_comes_back_to_the_digit_and_the_same_again_changes_nothing()
+    {
+        var cup = new HouseholdWeight("usda-12142", new HouseholdMeasure(0.25m, "cup, halves", new Grams(24.75), "own-table", Mark.Published));
+        var records = new KitchenRecords(folder.FullName);
+        Assert.Equal(new RowsWritten(1, 0, 0), records.Put([cup]));
+        var version = records.Version;
+
+        Assert.Equal(new RowsWritten(0, 0, 1), records.Put([cup]));
+        Assert.Equal(version, records.Version);
+        Assert.Equal(cup, Assert.Single(records.Read().Weights));
+        Assert.Equal(new RowsWritten(0, 1, 0), records.Put([cup with { Measure = cup.Measure with { Grams = new Grams(25) } }]));
+        Assert.True(records.Forget("usda-12142"));
+        Assert.Empty(records.Read().Weights);
     }
 
     [Fact]

@@ -13,6 +13,8 @@ internal sealed class HabitOptions
     private readonly FigureOption scaleStep = new("--scale-step", "G", "Step of the kitchen scale, in grams.");
     private readonly FigureOption maxNetCarbs = new("--max-net-carbs", "G", "Most net carbohydrate, in grams a slice.");
 
+    private readonly FigureOption sureness = new("--sureness", "PERCENT", "Of 100 kitchens, in how many the answer must balance at least, as ingredients vary.");
+
     private readonly Option<bool> weighedEgg = new("--weighed-egg")
     {
         Description = "Eggs may be weighed; they need not come whole.",
@@ -22,7 +24,7 @@ internal sealed class HabitOptions
     {
         Description = "Size of the eggs in this kitchen, as LARGE_EU.",
         HelpName = "SIZE",
-        CustomParser = result => OptionText.One(result, "--egg-size", text => EnumWord.Read<Line.Types.Size>(Line.Descriptor.EnumTypes[0], text)),
+        CustomParser = result => OptionText.One(result, "--egg-size", text => EnumWord.Read<Line.Types.Size>(Line.Descriptor.EnumTypes.Single(one => one.Name == nameof(Line.Types.Size)), text)),
     };
 
     private readonly Option<ReadingLimit[]> limits = new("--limit")
@@ -42,6 +44,7 @@ internal sealed class HabitOptions
         verb.Add(answers);
         verb.Add(maxNetCarbs);
         verb.Add(limits);
+        verb.Add(sureness);
     }
 
     /// <summary>What the command line says.</summary>
@@ -61,6 +64,11 @@ internal sealed class HabitOptions
         if (parse.GetValue(scaleStep) is double step)
         {
             habits.ScaleStepGrams = step;
+        }
+
+        if (parse.GetValue(sureness) is double sure)
+        {
+            habits.SurenessPercent = sure;
         }
 
         if (parse.GetValue(maxNetCarbs) is double cap)

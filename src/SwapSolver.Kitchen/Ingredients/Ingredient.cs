@@ -67,7 +67,8 @@ public sealed class Ingredient : IEquatable<Ingredient>
 
     /// <summary>The same ingredient with other figures where these are known better.</summary>
     /// <param name="better">The figures that replace the ingredient's own.</param>
-    public Ingredient With(IEnumerable<KeyValuePair<Fact, Figure>> better)
+    /// <param name="measures">What spoons and cups of it weigh.</param>
+    public Ingredient With(IEnumerable<KeyValuePair<Fact, Figure>> better, ImmutableArray<HouseholdMeasure> measures)
     {
         var figures = Figures.SetItems(better);
         return new Ingredient
@@ -86,7 +87,7 @@ public sealed class Ingredient : IEquatable<Ingredient>
             NoneByNature = NoneByNature.Except(figures.Keys),
             Usage = Usage,
             CountedUnits = CountedUnits,
-            HouseholdMeasures = HouseholdMeasures,
+            HouseholdMeasures = measures,
             Behaviours = Behaviours,
             Cautions = Cautions,
         };

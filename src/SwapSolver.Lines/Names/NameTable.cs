@@ -42,6 +42,11 @@ internal sealed class NameTable
     public Ingredient? PartOfEgg(IReadOnlyList<string> words) =>
         known.Plain([.. words.Select(Form.Of)]) is [var word] && partsOfEggs.TryGetValue(word, out var part) ? part : null;
 
+    /// <summary>Whether words behind a further amount name another ingredient than the name before them, or a thing that is none of ours.</summary>
+    public bool AreTwo(IReadOnlyList<string> name, IReadOnlyList<string> beside) =>
+        PartOfEgg(beside) is not null || (known.Alone(WordForm.Join(beside.Select(Form.Of))) is { } other
+        && (other.Ingredient is not { } ingredient || ingredient != known.Alone(WordForm.Join(name.Select(Form.Of)))?.Ingredient));
+
     /// <summary>Finds what a name means.</summary>
     /// <param name="name">The words of the name, as written.</param>
     /// <param name="notes">The words behind it, as written.</param>
@@ -58,8 +63,8 @@ internal sealed class NameTable
             return Unsure(words, "one amount for each of several ingredients; write a line for each");
         }
 
-        var more = WordForm.Join(notes.Select(Form.Of).TakeWhile(word => !EndsNote.Contains(word)));
-        var telling = more.Where(known.IsTelling).Distinct().ToImmutableArray();
+        var more = WordForm.Join(WithoutUse([.. notes.Select(Form.Of)]).TakeWhile(word => !EndsNote.Contains(word)));
+        var telling = more.Where(known.IsTelling).Except(words).ToImmutableArray();
         var meaning = WithWholeNote(words, more) ?? WithNote(words, more, telling) ?? BeforePurpose(words, more, telling);
         return meaning switch
         {
@@ -69,6 +74,9 @@ internal sealed class NameTable
             _ => Unsure(words.AddRange(telling), null),
         };
     }
+
+    /// <summary>A note without its 'I use': what follows is the thing itself.</summary>
+    private static ImmutableArray<string> WithoutUse(ImmutableArray<string> note) => note is ["i" or "we", "use" or "used" or "like" or "prefer", ..] ? note[2..] : note;
 
     /// <summary>What a name means before words that say what it is for, as butter for greasing the tin; null where it says none.</summary>
     private Meaning? BeforePurpose(ImmutableArray<string> words, ImmutableArray<string> more, ImmutableArray<string> telling) =>

@@ -34,9 +34,12 @@ internal sealed class KitchenShelf(
     /// <summary>The words.</summary>
     public Phrases Phrases => shipped.Phrases;
 
+    /// <summary>A food that this kitchen added or imported; null where it did not.</summary>
+    public StatedFood? Own(string id) => records.Read().Foods.FirstOrDefault(food => food.Id == id);
+
     /// <summary>An ingredient without what was measured of it; null where this kitchen does not know it.</summary>
     public Ingredient? Untouched(string id) =>
-        records.Read().Foods.FirstOrDefault(food => food.Id == id) is { } own ? foods.Of(own, LikeOf(own))
+        Own(id) is { } own ? foods.Of(own, LikeOf(own))
         : shipped.Pantry.TryGet(id, out var found) ? found
         : null;
 
@@ -73,8 +76,9 @@ internal sealed class KitchenShelf(
         // A later release may ship an id that this kitchen took for its own food: the kitchen's own comes first.
         var own = notes.Foods.Select(food => foods.Of(food, LikeOf(food))).ToDictionary(one => one.Id, StringComparer.Ordinal);
         var measured = notes.Measured.ToLookup(one => one.IngredientId, StringComparer.Ordinal);
+        var weights = notes.Weights.ToLookup(one => one.IngredientId, one => one.Measure, StringComparer.Ordinal);
         return new Pantry(
-            shipped.Pantry.Ingredients.Where(one => !own.ContainsKey(one.Id)).Concat(own.Values).Select(one => Measured(one, measured[one.Id])),
+            shipped.Pantry.Ingredients.Where(one => !own.ContainsKey(one.Id)).Concat(own.Values).Select(one => Measured(one, [.. measured[one.Id]], HouseholdWeight.Join(one.HouseholdMeasures, [.. weights[one.Id]]))),
             shipped.Pantry.Allergens,
             shipped.Pantry.Groups);
     }
@@ -82,11 +86,11 @@ internal sealed class KitchenShelf(
     private Ingredient? LikeOf(StatedFood food) =>
         food.Like is { } like && shipped.Pantry.TryGet(like, out var found) ? found : null;
 
-    private Ingredient Measured(Ingredient ingredient, IEnumerable<MeasuredFact> facts)
-    {
-        var better = facts
-            .Select(one => KeyValuePair.Create(one.Fact, new Figure(one.Range, foods.Rules.MeasuredSource, Mark.Practice, null)))
-            .ToImmutableArray();
-        return better.IsEmpty ? ingredient : ingredient.With(better);
-    }
+    /// <summary>An ingredient with what was measured of it.</summary>
+    public Ingredient Measured(Ingredient ingredient, ImmutableArray<MeasuredFact> facts) => Measured(ingredient, facts, ingredient.HouseholdMeasures);
+
+    private Ingredient Measured(Ingredient ingredient, ImmutableArray<MeasuredFact> facts, ImmutableArray<HouseholdMeasure> measures) =>
+        facts.IsEmpty && measures == ingredient.HouseholdMeasures
+            ? ingredient
+            : ingredient.With(facts.Select(one => KeyValuePair.Create(one.Fact, new Figure(one.Range, foods.Rules.MeasuredSource, Mark.Practice, null))), measures);
 }

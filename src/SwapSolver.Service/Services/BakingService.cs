@@ -24,14 +24,17 @@ internal sealed class BakingService(AnswerSearch search, Subject subject, SolveR
     public override Task<PredictRiseResponse> PredictRise(PredictRiseRequest request, ServerCallContext context)
     {
         var problems = new ProblemList();
-        var formula = subject.Read(request.Name, request.Formula, problems);
+        var read = subject.Read(request.Name, request.Formula, problems);
+        var formula = read?.Formula;
         RequireKnown(formula, problems);
         var conditions = ReadConditions(request, problems);
         problems.ThrowIfAny();
         return cache.Get(request, async () =>
         {
             var forecast = await room.Run(context, (_, _) => Rise.Foretell(formula!, conditions, Draws.Typical));
-            return (RiseWriter.Write(forecast), false);
+            var written = RiseWriter.Write(forecast);
+            written.LinesRead.AddRange(read!.LinesRead);
+            return (written, false);
         });
     }
 

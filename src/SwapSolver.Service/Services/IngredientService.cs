@@ -4,6 +4,7 @@ using SwapSolver.Data.Ingredients;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Records;
+using SwapSolver.Service.Shelf;
 using SwapSolver.Service.Translation;
 using SwapSolver.V1;
 using Role = SwapSolver.Kitchen.Ingredients.Role;
@@ -11,7 +12,8 @@ using Role = SwapSolver.Kitchen.Ingredients.Role;
 namespace SwapSolver.Service.Services;
 
 /// <summary>Reads the pantry, and writes down what this kitchen knows better.</summary>
-internal sealed class IngredientService(Pantry pantry, IngredientWriter writer, KitchenShelf shelf) : V1.IngredientService.IngredientServiceBase
+internal sealed class IngredientService(Pantry pantry, IngredientWriter writer, KitchenShelf shelf, Adding adding, Importing importing)
+    : V1.IngredientService.IngredientServiceBase
 {
     private const int UsualPage = 100;
 
@@ -59,6 +61,13 @@ internal sealed class IngredientService(Pantry pantry, IngredientWriter writer, 
         response.Measured.AddRange(measured.Select(one => writer.Write(now, one.Fact)));
         return Task.FromResult(response);
     }
+
+    /// <inheritdoc/>
+    public override Task<AddIngredientResponse> AddIngredient(AddIngredientRequest request, ServerCallContext context) => adding.Add(request, context);
+
+    /// <inheritdoc/>
+    public override Task<ImportIngredientsResponse> ImportIngredients(ImportIngredientsRequest request, ServerCallContext context) =>
+        Task.FromResult(importing.Import(request));
 
     /// <inheritdoc/>
     public override Task<DeleteIngredientResponse> DeleteIngredient(DeleteIngredientRequest request, ServerCallContext context)

@@ -25,7 +25,8 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
     public override Task<ResizeFormulaResponse> ResizeFormula(ResizeFormulaRequest request, ServerCallContext context)
     {
         var problems = new ProblemList();
-        var formula = subject.Read(request.Name, request.Formula, problems);
+        var read = subject.Read(request.Name, request.Formula, problems);
+        var formula = read?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
         problems.ThrowIfAny();
         var reader = new HabitsReader(search.Bakehouse.Balances, problems);
@@ -38,7 +39,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         {
             var outcomes = await room.Run(context, (clock, cancel) => resize.Answer(search, clock, cancel));
             OutOfTime.ThrowIf(outcomes.RanOutOfTime);
-            return (Write(outcomes, size!.Factor), outcomes.EndedEarly);
+            return (Write(read!, outcomes, size!.Factor), outcomes.EndedEarly);
         });
     }
 
@@ -90,7 +91,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
 
     private static string Plain(double value) => value.ToString(CultureInfo.InvariantCulture);
 
-    private ResizeFormulaResponse Write(Outcomes outcomes, double factor)
+    private ResizeFormulaResponse Write(ReadFormula read, Outcomes outcomes, double factor)
     {
         var written = new ResizeFormulaResponse
         {
@@ -99,6 +100,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         };
         written.Answers.AddRange(outcomes.Answers.Select(writer.Write));
         written.Conflict.AddRange(outcomes.Conflict.Select(AnswerWriter.Write));
+        written.LinesRead.AddRange(read.LinesRead);
         return written;
     }
 }

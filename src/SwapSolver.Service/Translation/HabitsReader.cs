@@ -26,7 +26,8 @@ internal sealed class HabitsReader(BalanceList balances, ProblemList problems)
             habits.WeighedEgg,
             EggSizes.Read(habits.EggSize, $"{Path}.eggSize", problems) ?? formula.Lines.Select(line => line.Size).FirstOrDefault(size => size is not null) ?? usual.EggSize,
             ScaleStep(habits, usual),
-            Whole(habits.HasAnswers, habits.Answers, usual.Answers, 1, 3, "answers"));
+            Whole(habits.HasAnswers, habits.Answers, usual.Answers, 1, 3, "answers"),
+            Sureness(habits));
     }
 
     /// <summary>The caller's limits on readings.</summary>
@@ -95,6 +96,22 @@ internal sealed class HabitsReader(BalanceList balances, ProblemList problems)
         }
 
         return value;
+    }
+
+    private Percent? Sureness(V1.Habits habits)
+    {
+        if (!habits.HasSurenessPercent)
+        {
+            return null;
+        }
+
+        if (!(habits.SurenessPercent is >= 50 and <= 99))
+        {
+            problems.Add($"{Path}.surenessPercent", habits.SurenessPercent, "is out of range", "give 50 to 99, of 100 kitchens");
+            return null;
+        }
+
+        return new Percent(habits.SurenessPercent);
     }
 
     private Grams ScaleStep(V1.Habits habits, Habits usual)

@@ -18,11 +18,16 @@ internal sealed class ReplacementReader(Bakehouse bakehouse, Subject subject, Pr
 
     private const double LeastDose = 0.1;
 
+    /// <summary>What the lines of the formula were read as that gave no grams.</summary>
+    public IEnumerable<ConvertedLine> LinesRead { get; private set; } = [];
+
     /// <summary>The question; null where problems were added.</summary>
     public Replacement? Read(ReplaceIngredientRequest request)
     {
         var isBare = request.Formula is null && string.IsNullOrEmpty(request.Name);
-        var formula = isBare ? null : subject.Read(request.Name, request.Formula, problems);
+        var read = isBare ? null : subject.Read(request.Name, request.Formula, problems);
+        var formula = read?.Formula;
+        LinesRead = read?.LinesRead ?? [];
         KnownFacts.Require(bakehouse.Balances, formula, problems);
         var names = new LineReader(bakehouse.Pantry, problems);
         var from = names.IngredientOf(request.Ingredient, "ingredient");

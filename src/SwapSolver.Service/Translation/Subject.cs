@@ -2,7 +2,6 @@ using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Lines;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Stored;
-using Domain = SwapSolver.Kitchen.Formulas;
 
 namespace SwapSolver.Service.Translation;
 
@@ -14,7 +13,7 @@ internal sealed class Subject(Pantry pantry, IngredientLines texts, StoredFormul
     /// <param name="inline">The formula given inline; null where it is stored.</param>
     /// <param name="problems">What is wrong with it.</param>
     /// <exception cref="Grpc.Core.RpcException">NOT_FOUND for a name that is not known.</exception>
-    public Domain.Formula? Read(string name, V1.Formula? inline, ProblemList problems)
+    public ReadFormula? Read(string name, V1.Formula? inline, ProblemList problems)
     {
         if (inline is not null)
         {

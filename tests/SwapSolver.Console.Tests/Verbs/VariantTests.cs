@@ -62,4 +62,13 @@ public sealed class VariantTests
     [Fact]
     public async Task A_diet_that_is_not_known_is_refused_with_those_that_are() =>
         (await BuiltConsole.Run("variant", Hazelnut, "--diet", "vegn")).Refuses("vegn", "VEGAN");
+
+    [Fact]
+    public async Task A_line_in_cups_is_told()
+    {
+        using var loaf = FormulaFile.Of(""" "text": "1 metric cup water" """);
+        var ran = await BuiltConsole.Run("variant", loaf.Location, "--without", "tree-nuts", "--system", "metric");
+        // 250 mL, 3 % either way.
+        Assert.Matches(@"1 metric cup water\s+water\s+250\s+242\.5 to 257\.5", ran.Out);
+    }
 }

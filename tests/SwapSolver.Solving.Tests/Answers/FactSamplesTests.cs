@@ -92,6 +92,24 @@ public sealed class FactSamplesTests
         Assert.Equal((range.High - (0.1 * (range.High - range.Typical))) / 100, high.Value, (range.High - range.Typical) / 96 / 100);
     }
 
+    [Fact]
+    public void Cups_are_drawn_within_what_they_may_hold_and_leave_the_bags_as_they_are()
+    {
+        var flour = TestKitchen.Ingredient("walnut-meal");
+        var bowl = Bowl.Of(("walnut-meal", 100), ("water", 90));
+        var measured = MeasuredLines.Of(bowl.Lines.Select(line => (line, line.Ingredient == flour ? new GramRange(new Grams(80), new Grams(100), new Grams(140)) : (GramRange?)null)));
+        var scale = new Scale(TestKitchen.Bakehouse.Balances.NetCarbohydrate.Settings);
+        var (low, high) = new FactSamples(bowl.Lines.Select(line => line.Ingredient), measured).SpreadOf(scale, bowl, bowl);
+        Assert.Equal(Bags, scale.Seen.Count);
+        Assert.All(scale.Seen, grams => Assert.InRange(grams, 90 + 80, 90 + 140));
+        Assert.Equal(Bags / 2, scale.Seen.Count(grams => grams < 190));
+        // The 5th percentile lies a tenth of the way from low to typical, at 82 g, the 95th a tenth from high to typical, at
+        // 136 g; a slice is 1/96 of that way.
+        Assert.Equal(90 + 82, low.Value, 20 / 96.0);
+        Assert.Equal(90 + 136, high.Value, 40 / 96.0);
+        Assert.Equal(Drawn(flour, Fact.Fat), Drawn(flour, Fact.Fat, measured));
+    }
+
     /// <summary>Some facts of the walnut loaf with a range that is open on both sides.</summary>
     private static IEnumerable<(Ingredient Ingredient, Fact Fact)> Ranged =>
         from line in Loaf.Walnut.Lines
@@ -116,11 +134,13 @@ public sealed class FactSamplesTests
     }
 
     /// <summary>The figures of one fact in every bag, in the unit of the pantry.</summary>
-    private static List<double> Drawn(Ingredient ingredient, Fact fact, params Ingredient[] others)
+    private static List<double> Drawn(Ingredient ingredient, Fact fact, params Ingredient[] others) => Drawn(ingredient, fact, MeasuredLines.None, others);
+
+    private static List<double> Drawn(Ingredient ingredient, Fact fact, MeasuredLines measured, params Ingredient[] others)
     {
         var probe = new Probe(TestKitchen.Bakehouse.Balances.NetCarbohydrate.Settings, ingredient, fact);
         var bowl = new Formula("bowl", [new Line(ingredient, new Grams(1))], 1, null, null, null);
-        new FactSamples([ingredient, .. others]).SpreadOf(probe, bowl, bowl);
+        new FactSamples([ingredient, .. others], measured).SpreadOf(probe, bowl, bowl);
         Assert.Equal(Bags, probe.Seen.Count);
         return probe.Seen;
     }
@@ -149,6 +169,25 @@ public sealed class FactSamplesTests
             // Sheets hold g/g where the pantry holds g/100 g.
             Seen.Add(draw(Of)[Fact] * (Fact.Unit == "g/100 g" ? 100 : 1));
             return new Level(0);
+        }
+    }
+
+    /// <summary>A rule that notes what the bowl weighs.</summary>
+    private sealed record Scale(BalanceSettings Settings) : Balance(Settings)
+    {
+        public List<double> Seen { get; } = [];
+
+        public override ImmutableArray<Fact> Reads => [];
+
+        public override PerGram Numerator(FactSheet facts) => PerGram.None;
+
+        public override Basis Basis(Formula reference) => Kitchen.Balances.Basis.Batter;
+
+        public override Level? Read(Formula formula, Formula reference, Draw draw)
+        {
+            Assert.Equal(formula.BatterMass, reference.BatterMass);
+            Seen.Add(formula.BatterMass.Value);
+            return new Level(formula.BatterMass.Value);
         }
     }
 }

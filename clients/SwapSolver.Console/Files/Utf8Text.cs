@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Unicode;
 
-namespace SwapSolver.Console.FormulaFiles;
+namespace SwapSolver.Console.Files;
 
 /// <summary>Text in UTF-8: where it is not, and where in it a byte lies.</summary>
 internal static class Utf8Text

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using Google.Protobuf.Reflection;
 
-namespace SwapSolver.Console.FormulaFiles;
+namespace SwapSolver.Console.Files;
 
 /// <summary>Which JSON values a field takes.</summary>
 internal static class ValueKinds

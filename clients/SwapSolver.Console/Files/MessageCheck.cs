@@ -1,7 +1,7 @@
 using System.Text.Json;
 using Google.Protobuf.Reflection;
 
-namespace SwapSolver.Console.FormulaFiles;
+namespace SwapSolver.Console.Files;
 
 /// <summary>Walks JSON beside the description of a message, and names by path all that does not fit.</summary>
 internal sealed class MessageCheck

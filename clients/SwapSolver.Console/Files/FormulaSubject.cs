@@ -1,11 +1,13 @@
 using SwapSolver.V1;
 
-namespace SwapSolver.Console.FormulaFiles;
+namespace SwapSolver.Console.Files;
 
 /// <summary>The formula a question is about: the name of a stored one, or the formula itself.</summary>
 internal sealed class FormulaSubject
 {
     private const string Collection = "formulas/";
+
+    private static readonly MessageReader<Formula> Reader = new(FileKind.Formula);
 
     private readonly string? name;
     private readonly Formula? formula;
@@ -24,16 +26,20 @@ internal sealed class FormulaSubject
             return new FormulaSubject(text, null);
         }
 
-        var bytes = await FormulaSource.ReadAsync(text, cancel);
-        var formula = bytes.IsGood ? FormulaReader.Read(bytes.Value) : Checked<Formula>.Bad(bytes.Problems);
+        var bytes = await FileSource.ReadAsync(text, FileKind.Formula, cancel);
+        var formula = bytes.IsGood ? Reader.Read(bytes.Value) : Checked<Formula>.Bad(bytes.Problems);
         if (formula.IsGood)
         {
             return new FormulaSubject(null, formula.Value);
         }
 
-        var place = text == FormulaSource.StandardInput ? "standard input" : text;
-        return Checked<FormulaSubject>.Bad([.. formula.Problems.Select(problem => $"{place}: {problem}")]);
+        return Checked<FormulaSubject>.Bad([.. formula.Problems.Select(problem => $"{FileSource.PlaceOf(text)}: {problem}")]);
     }
+
+    /// <summary>The same formula, its cups and spoons meant in this system whatever the file says.</summary>
+    public Checked<FormulaSubject> In(Line.Types.System system) => formula is null
+        ? Checked<FormulaSubject>.Bad($"--system has no use beside the stored formula {name}: that one says itself whose cups it means. Leave it away, or give a formula file.")
+        : new FormulaSubject(null, new Formula(formula) { System = system });
 
     /// <summary>Puts the formula, or else its name, into a request.</summary>
     public void PutInto(Action<Formula> setFormula, Action<string> setName)

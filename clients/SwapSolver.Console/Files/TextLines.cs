@@ -1,7 +1,6 @@
 using System.Text;
-using SwapSolver.Console.FormulaFiles;
 
-namespace SwapSolver.Console.LineFiles;
+namespace SwapSolver.Console.Files;
 
 /// <summary>Reads a text as lines; empty lines and lines that open with # are left out.</summary>
 internal static class TextLines
@@ -9,10 +8,9 @@ internal static class TextLines
     /// <summary>The lines of a file or of standard input.</summary>
     public static async Task<Checked<IReadOnlyList<string>>> ReadAsync(string path, CancellationToken cancel)
     {
-        var place = path == FormulaSource.StandardInput ? "standard input" : path;
-        var bytes = await FormulaSource.ReadAsync(path, cancel);
+        var bytes = await FileSource.ReadAsync(path, FileKind.Lines, cancel);
         var lines = bytes.IsGood ? Decode(bytes.Value) : Checked<IReadOnlyList<string>>.Bad(bytes.Problems);
-        return lines.IsGood ? lines : Checked<IReadOnlyList<string>>.Bad([.. lines.Problems.Select(problem => $"{place}: {problem}")]);
+        return lines.IsGood ? lines : Checked<IReadOnlyList<string>>.Bad([.. lines.Problems.Select(problem => $"{FileSource.PlaceOf(path)}: {problem}")]);
     }
 
     /// <summary>The lines of a text.</summary>

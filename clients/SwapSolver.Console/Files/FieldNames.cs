@@ -1,6 +1,6 @@
 using Google.Protobuf.Reflection;
 
-namespace SwapSolver.Console.FormulaFiles;
+namespace SwapSolver.Console.Files;
 
 /// <summary>The names that fields have in a formula file.</summary>
 internal static class FieldNames

@@ -10,7 +10,7 @@ using Ingredient = SwapSolver.Kitchen.Ingredients.Ingredient;
 using Range = SwapSolver.Kitchen.Ingredients.Range;
 using SoakTest = SwapSolver.Kitchen.Foods.SoakTest;
 
-namespace SwapSolver.Service.Services;
+namespace SwapSolver.Service.Shelf;
 
 /// <summary>Reads what a kitchen measured.</summary>
 internal sealed class Measuring(MeasuringRules rules, Phrases phrases, ProblemList problems)
@@ -20,23 +20,23 @@ internal sealed class Measuring(MeasuringRules rules, Phrases phrases, ProblemLi
     /// <summary>The facts that a request states, none where it only asks how to measure; where problems were added they are not to be used.</summary>
     public ImmutableArray<MeasuredFact> Read(MeasureIngredientRequest request, Ingredient ingredient)
     {
-        return [.. Soaked(request.Soak, ingredient), .. Acid(request, ingredient), .. Price(request, ingredient)];
+        return [.. Soaked(request.Soak, ingredient), .. Acid(request, ingredient), .. ReadPrice(request.HasPricePerKg ? request.PricePerKg : null, ingredient)];
     }
 
-    private ImmutableArray<MeasuredFact> Price(MeasureIngredientRequest request, Ingredient ingredient)
+    /// <summary>What a kilogram costs; none where no price is given or a problem was added.</summary>
+    public ImmutableArray<MeasuredFact> ReadPrice(double? price, Ingredient ingredient)
     {
-        if (!request.HasPricePerKg)
+        if (price is not { } paid)
         {
             return [];
         }
 
-        var price = request.PricePerKg;
-        if (price >= 0 && price <= Fact.Price.Most)
+        if (paid >= 0 && paid <= Fact.Price.Most)
         {
-            return [new MeasuredFact(ingredient.Id, Fact.Price, new Range(price, price, price), phrases.Say("measured-price"))];
+            return [new MeasuredFact(ingredient.Id, Fact.Price, new Range(paid, paid, paid), phrases.Say("measured-price"))];
         }
 
-        problems.Add("pricePerKg", price, "is no price of a kilogram", "give 0 or more");
+        problems.Add("pricePerKg", paid, "is no price of a kilogram", "give 0 or more");
         return [];
     }
 

@@ -1,16 +1,16 @@
 using System.Text.Json;
 
-namespace SwapSolver.Console.FormulaFiles;
+namespace SwapSolver.Console.Files;
 
 /// <summary>Says where and why a text is not JSON.</summary>
 internal static class JsonFault
 {
     /// <summary>Line and column from 1, then the reason.</summary>
-    public static string Describe(JsonException fault, ReadOnlySpan<byte> json)
+    public static string Describe(JsonException fault, ReadOnlySpan<byte> json, FileKind kind)
     {
         if (json.Trim(" \t\r\n"u8).IsEmpty)
         {
-            return "this is empty: a formula was expected.";
+            return $"this is empty: a {kind.Name} was expected.";
         }
 
         var line = fault.LineNumber ?? 0;

@@ -1,8 +1,8 @@
 using SwapSolver.Console.Tests.Running;
 
-namespace SwapSolver.Console.Tests.FormulaFiles;
+namespace SwapSolver.Console.Tests.Files;
 
-public sealed class FormulaReaderTests
+public sealed class FormulaFileTests
 {
     [Theory]
     [InlineData(""" "ingredient": "ingredients/water", "gramms": 5 """, "lines[1].gramms", "grams")]
