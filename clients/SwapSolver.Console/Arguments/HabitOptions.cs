@@ -34,6 +34,18 @@ internal sealed class HabitOptions
         CustomParser = result => OptionText.Each(result, "--limit", LimitText.Read),
     };
 
+    private readonly Option<string[]> allow = new("--allow")
+    {
+        Description = "Ingredients that may come in besides those that are offered, with commas between: foods of your own that only a table describes. May be given again.",
+        HelpName = "ID,ID",
+        CustomParser = result =>
+        [
+            .. result.Tokens
+                .SelectMany(token => token.Value.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+                .Select(IngredientId.ToResourceName),
+        ],
+    };
+
     /// <summary>Offers the options under a verb.</summary>
     public void AddTo(Command verb)
     {
@@ -45,6 +57,7 @@ internal sealed class HabitOptions
         verb.Add(maxNetCarbs);
         verb.Add(limits);
         verb.Add(sureness);
+        verb.Add(allow);
     }
 
     /// <summary>What the command line says.</summary>
@@ -77,6 +90,7 @@ internal sealed class HabitOptions
         }
 
         habits.Limits.AddRange(parse.GetValue(limits) ?? []);
+        habits.Allow.AddRange(parse.GetValue(allow) ?? []);
         return habits;
     }
 }

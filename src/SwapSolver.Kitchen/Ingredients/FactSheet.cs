@@ -34,7 +34,7 @@ public sealed class FactSheet
     /// <param name="ingredient">The ingredient.</param>
     /// <param name="count">How many sheets.</param>
     /// <param name="shares">Where a fact that has a range stands on each sheet, 0 (low) over one half (typical) to 1 (high).</param>
-    public static ImmutableArray<FactSheet> Several(Ingredient ingredient, int count, Func<Fact, float[]> shares)
+    public static ImmutableArray<FactSheet> Several(Ingredient ingredient, int count, Func<Fact, double[]> shares)
     {
         var values = new double[count][];
         for (var sheet = 0; sheet < count; sheet++)

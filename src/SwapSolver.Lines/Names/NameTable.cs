@@ -44,8 +44,8 @@ internal sealed class NameTable
 
     /// <summary>Whether words behind a further amount name another ingredient than the name before them, or a thing that is none of ours.</summary>
     public bool AreTwo(IReadOnlyList<string> name, IReadOnlyList<string> beside) =>
-        PartOfEgg(beside) is not null || (known.Alone(WordForm.Join(beside.Select(Form.Of))) is { } other
-        && (other.Ingredient is not { } ingredient || ingredient != known.Alone(WordForm.Join(name.Select(Form.Of)))?.Ingredient));
+        PartOfEgg(beside) is not null || (known.Alone(WordForm.Join(beside.Select(Form.Of)), []) is { } other
+        && (other.Ingredient is not { } ingredient || ingredient != known.Alone(WordForm.Join(name.Select(Form.Of)), [])?.Ingredient));
 
     /// <summary>Finds what a name means.</summary>
     /// <param name="name">The words of the name, as written.</param>
@@ -89,12 +89,12 @@ internal sealed class NameTable
     {
         var at = words.IndexOf("or");
         var (left, right) = (words[..at], words[(at + 1)..]);
-        if (left.IsEmpty || right.Contains("or") || known.Alone(left) is not { Ingredient: { } ingredient } meaning)
+        if (left.IsEmpty || right.Contains("or") || known.Alone(left, []) is not { Ingredient: { } ingredient } meaning)
         {
             return null;
         }
 
-        var other = known.Alone(right) is { Ingredient: not null } whole ? whole : known.Alone(left[..^1].AddRange(right));
+        var other = known.Alone(right, []) is { Ingredient: not null } whole ? whole : known.Alone(left[..^1].AddRange(right), []);
         return other?.Ingredient == ingredient ? new FoundName(ingredient, known.Assumed(meaning, left, []), null, [], meaning.Form) : null;
     }
 
@@ -113,7 +113,7 @@ internal sealed class NameTable
     private Meaning? WithNote(ImmutableArray<string> words, ImmutableArray<string> more, ImmutableArray<string> telling)
     {
         var joinings = Joinings(telling)
-            .Select(some => (Some: some, Meaning: some.IsEmpty ? known.Alone(words) : known.Meant(words.AddRange(some)) ?? known.Meant(known.Plain(words).AddRange(some))))
+            .Select(some => (Some: some, Meaning: some.IsEmpty ? known.Alone(words, more) : known.Meant(words.AddRange(some)) ?? known.Meant(known.Plain(words).AddRange(some))))
             .Where(pair => pair.Meaning is not null)
             .OrderByDescending(pair => pair.Some.Length)
             .ToList();

@@ -29,7 +29,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var formula = read?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
         problems.ThrowIfAny();
-        var reader = new HabitsReader(search.Bakehouse.Balances, problems);
+        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
         var habits = reader.Read(request.Habits, formula!);
         var limits = reader.ReadLimits(request.Habits);
         var size = ReadSize(request, formula!, problems);

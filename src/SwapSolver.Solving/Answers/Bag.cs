@@ -17,7 +17,7 @@ public sealed class Bag
     /// <param name="ingredient">The ingredient.</param>
     /// <param name="kitchens">How many kitchens there are.</param>
     /// <param name="draw">Where a fact stands in its range, by kitchen: 0 (low) to 1 (high).</param>
-    public Bag(Ingredient ingredient, int kitchens, Func<Fact, float[]> draw)
+    public Bag(Ingredient ingredient, int kitchens, Func<Fact, double[]> draw)
     {
         this.ingredient = ingredient;
         this.kitchens = kitchens;
@@ -29,7 +29,7 @@ public sealed class Bag
     }
 
     /// <summary>Where each fact that has a range stands in it, by kitchen: 0 (low) to 1 (high).</summary>
-    public FrozenDictionary<Fact, float[]> Shares { get; }
+    public FrozenDictionary<Fact, double[]> Shares { get; }
 
     /// <summary>The facts, a sheet a kitchen.</summary>
     public ImmutableArray<FactSheet> Sheets => sheets.Value;

@@ -17,8 +17,8 @@ public sealed class Bags(int batch = 0)
     /// <summary>Spoons and cups have draws of their own, so that the facts are drawn alike whether or not a line was weighed.</summary>
     private const int SeedOfMeasures = 31_013;
 
-    /// <summary>Most ingredients that are kept drawn; one takes about 1 MB.</summary>
-    private const int MostKept = 128;
+    /// <summary>Most ingredients that are kept drawn; one takes about 2 MB.</summary>
+    private const int MostKept = 96;
 
     private readonly ConcurrentDictionary<Ingredient, Bag> drawn = new();
 
@@ -40,19 +40,19 @@ public sealed class Bags(int batch = 0)
     }
 
     /// <summary>How full the spoons and cups of an ingredient are, by kitchen: 0 (least) to 1 (most).</summary>
-    public float[] FillingsOf(Ingredient ingredient) => Strata(RandomOf(ingredient, SeedOfMeasures));
+    public double[] FillingsOf(Ingredient ingredient) => Strata(RandomOf(ingredient, SeedOfMeasures));
 
     /// <summary>The seed hangs on the id, so that an ingredient is drawn alike whatever else is in the bowl.</summary>
     private Random RandomOf(Ingredient ingredient, int start) =>
         new(ingredient.Id.Aggregate(unchecked(start + (batch * 7919)), (seed, letter) => unchecked((seed * 31) + letter)));
 
     /// <summary>A range is cut into as many strata as there are kitchens, and each stratum is drawn from once.</summary>
-    private static float[] Strata(Random random)
+    private static double[] Strata(Random random)
     {
-        var strata = new float[Kitchens];
+        var strata = new double[Kitchens];
         for (var stratum = 0; stratum < Kitchens; stratum++)
         {
-            strata[stratum] = (float)((stratum + random.NextDouble()) / Kitchens);
+            strata[stratum] = (stratum + random.NextDouble()) / Kitchens;
         }
 
         random.Shuffle(strata);

@@ -44,7 +44,7 @@ public sealed record DecisiveFacts(Phrases Phrases)
     }
 
     /// <summary>Variance between the parts of a range by all variance, less what chance alone would show.</summary>
-    private static double Explained(float[] shares, bool[] balances, double chance)
+    private static double Explained(double[] shares, bool[] balances, double chance)
     {
         var kept = new int[Parts];
         var all = new int[Parts];

@@ -21,7 +21,7 @@ public sealed class FactSamples
 
     private readonly MeasuredLines measured;
 
-    private readonly FrozenDictionary<Ingredient, float[]> fillings;
+    private readonly FrozenDictionary<Ingredient, double[]> fillings;
 
     /// <summary>Draws the samples for some ingredients.</summary>
     /// <param name="ingredients">The ingredients.</param>
@@ -38,7 +38,7 @@ public sealed class FactSamples
     }
 
     /// <summary>Where each fact that has a range stands in it, by ingredient and kitchen.</summary>
-    public IEnumerable<(Ingredient Ingredient, Fact Fact, float[] Shares)> Shares =>
+    public IEnumerable<(Ingredient Ingredient, Fact Fact, double[] Shares)> Shares =>
         bags.SelectMany(bag => bag.Value.Shares.Select(pair => (bag.Key, pair.Key, pair.Value)));
 
     /// <summary>Share of kitchens in which a formula keeps every band, 0 to 1.</summary>

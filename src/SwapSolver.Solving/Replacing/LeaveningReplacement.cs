@@ -119,7 +119,7 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, Bags Bags, Immu
         double Sum(Formula of, Fact fact) => of.Lines.Sum(line => line.Ingredient.RangeOf(fact) is null ? 0 : line.Ingredient.Typical[fact] * line.Grams.Value);
         Grams More(Fact fact) => new(Sum(formula, fact) - Sum(reference, fact));
         var sodium = More(Fact.Sodium);
-        var salt = Bakehouse.Pantry.Ingredients.Where(one => one.Role == Role.Salt).MaxBy(one => one.Typical[Fact.Sodium])!;
+        var salt = Bakehouse.Pantry.Offered.Where(one => one.Role == Role.Salt).MaxBy(one => one.Typical[Fact.Sodium])!;
         var timing = Words.Timing(before, after);
         return new ReplacedLeavening(
             new Millimoles(kit.Doses.Sum(dose => dose.Exact.Value * dose.Ingredient.Typical[Fact.Acid])),

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 
@@ -14,6 +15,9 @@ public sealed record Habits(int NewIngredients, bool WeighedEgg, EggSize EggSize
 {
     /// <summary>Two new ingredients, whole large US eggs, a scale of 1 g, three answers.</summary>
     public static readonly Habits Usual = new(2, false, EggSize.LargeUs, new Grams(1), 3);
+
+    /// <summary>Ingredients that may be new besides those that are offered, since the caller names them.</summary>
+    public ImmutableArray<Ingredient> Named { get; init; } = [];
 
     /// <summary>The step in which an ingredient is weighed [g]: its own where that is finer than a gram, else the scale's.</summary>
     public Grams StepOf(Ingredient ingredient) =>
