@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Panels;
 using SwapSolver.Kitchen.Wording;
 
 namespace SwapSolver.Solving.Answers;
@@ -14,7 +15,7 @@ public sealed record DecisiveFacts(Phrases Phrases)
     private const int MostNamed = 3;
 
     /// <summary>Doubt that a fact must explain to be worth a measurement [1].</summary>
-    private const double LeastShare = 0.05;
+    private const double LeastShare = 0.02;
 
     /// <summary>Parts that a range is cut into: both its ends may be bad, so a straight line would not see it.</summary>
     private const int Parts = 8;
@@ -70,6 +71,6 @@ public sealed record DecisiveFacts(Phrases Phrases)
         var named = ("figures", Phrases.Say($"decides-{fact.Id}", ("ingredient", ingredient.Name)));
         return (fact == Fact.WaterBound || fact == Fact.WaterBoundCentrifuge) && SoakTest.Reads(ingredient)
             ? Phrases.Say("decides-by-test", named)
-            : Phrases.Say("decides-by-panel", named);
+            : Phrases.Say(PanelFacts.Composition.Contains(fact) ? "decides-by-panel" : "decides-by-trial", named);
     }
 }
