@@ -1,15 +1,19 @@
+using SwapSolver.Data.Acids;
 using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
 using SwapSolver.Data.Foods;
+using SwapSolver.Data.Forecasts;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Data.Measures;
 using SwapSolver.Data.Panels;
 using SwapSolver.Data.Wording;
+using SwapSolver.Kitchen.Acids;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Measures;
 using SwapSolver.Kitchen.Panels;
+using SwapSolver.Kitchen.Practice;
 using SwapSolver.Kitchen.Wording;
 using SwapSolver.Loaves;
 
@@ -59,6 +63,11 @@ internal sealed class SpoiltFolder : IDisposable
 
     public BalanceList ReadBalances() => BalanceFiles.Read(Folder, SourceKeys.Read(Folder));
 
+    public LeaveningChemistry ReadAcids() => AcidFiles.Read(Folder, SourceKeys.Read(Folder), ReadPantry());
+
+    public AcidityPractice ReadAcidity() => ForecastFiles.ReadAcidity(Folder, SourceKeys.Read(Folder));
+
+    public RisePractice ReadRise() => ForecastFiles.ReadRise(Folder, SourceKeys.Read(Folder));
     public PanelRules ReadPanelRules() => PanelRulesFile.Read(Folder, SourceKeys.Read(Folder));
 
     public Phrases ReadPhrases() => PhraseFile.Read(Folder);

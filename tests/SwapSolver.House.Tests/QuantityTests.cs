@@ -4,7 +4,7 @@ using Range = SwapSolver.Kitchen.Ingredients.Range;
 
 namespace SwapSolver.House.Tests;
 
-/// <summary>A bare number swaps grams for millimoles one day. What the kitchen shows outside carries its unit in its type.</summary>
+/// <summary>A bare number swaps grams for millimoles one day. What the kitchen and its forecasts show outside carries its unit in its type.</summary>
 public sealed class QuantityTests
 {
     private static readonly Type[] BareNumbers = [typeof(double), typeof(float), typeof(decimal)];
@@ -40,7 +40,7 @@ public sealed class QuantityTests
 
     private static IReadOnlyList<string> Bare() =>
     [
-        .. typeof(Ingredient).Assembly.GetExportedTypes()
+        .. new[] { typeof(Ingredient), typeof(Forecasts.Rise) }.SelectMany(type => type.Assembly.GetExportedTypes())
             .Where(type => type.Namespace != "SwapSolver.Kitchen.Quantities" && !AtHome.Contains(type) && !type.IsEnum)
             .SelectMany(Bare)
             .Distinct()

@@ -11,7 +11,7 @@ using Diet = SwapSolver.Solving.Wishes.Diet;
 
 namespace SwapSolver.Service.Services;
 
-/// <summary>Solves variants of formulas.</summary>
+/// <summary>Solves variants of formulas and replaces ingredients.</summary>
 internal sealed class SubstitutionService(AnswerSearch search, Subject subject, SolveRoom room, AnswerCache cache)
     : V1.SubstitutionService.SubstitutionServiceBase
 {
@@ -41,6 +41,25 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
                 context, (clock, cancel) => new Variant(formula!, wishes, habits!).Answer(search, clock, cancel));
             OutOfTime.ThrowIf(outcomes.RanOutOfTime);
             return (Write(read!, outcomes), outcomes.EndedEarly);
+        });
+    }
+
+    /// <inheritdoc/>
+    public override Task<ReplaceIngredientResponse> ReplaceIngredient(ReplaceIngredientRequest request, ServerCallContext context)
+    {
+        var problems = new ProblemList();
+        var reader = new ReplacementReader(search.Bakehouse, subject, problems);
+        var replacement = reader.Read(request);
+        problems.ThrowIfAny();
+        return cache.Get(request, async () =>
+        {
+            var outcomes = await room.Run(context, (clock, cancel) => replacement!.Answer(search, clock, cancel));
+            OutOfTime.ThrowIf(outcomes.RanOutOfTime);
+            var written = new ReplaceIngredientResponse { Nearest = outcomes.Nearest is null ? null : writer.Write(outcomes.Nearest) };
+            written.Answers.AddRange(outcomes.Answers.Select(writer.Write));
+            written.Conflict.AddRange(outcomes.Conflict.Select(AnswerWriter.Write));
+            written.LinesRead.AddRange(reader.LinesRead);
+            return (written, outcomes.EndedEarly);
         });
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Solving.Replacing;
 
 namespace SwapSolver.Solving.Answers;
 
@@ -30,4 +31,7 @@ public sealed record Answer(
 
     /// <summary>The model that it is the answer to, in the free MPS text; empty where nobody asked for it.</summary>
     public string Model { get; init; } = string.Empty;
+
+    /// <summary>What else changes where leavening was replaced; null elsewhere.</summary>
+    public ReplacedLeavening? Replaced { get; init; }
 }
