@@ -12,7 +12,7 @@ namespace SwapSolver.Forecasts;
 public sealed record Bake(BakePractice Practice, Phrases Phrases)
 {
     /// <summary>Cells in half the width: for the time itself, and for what it may be, where only ratios of times count.</summary>
-    internal const int Fine = 10, Coarse = 5;
+    internal const int Fine = 8, Coarse = 4;
 
     /// <summary>A known bake whose oven is further from this one is taken as another kind [K].</summary>
     private const double LikeOven = 15;

@@ -21,12 +21,11 @@ internal static class BakeKitchen
     public static Formula NutAndSeed(double grams) =>
         (Loaf.Walnut with { Shape = new FreeForm(null, null), Oven = new Oven(new Celsius(190), Fan: false) }).OfMass(grams);
 
-    /// <summary>The walnut loaf in a tin whose baked loaf is 21 : 11 : 6.5, at 175 °C.</summary>
+    /// <summary>The walnut loaf in a tin in which it bakes to 21 : 11 : 6.5, a quarter below the rim.</summary>
     public static Formula InTin(double grams, double celsius = 175)
     {
-        // At the usual density the loaf fills a tin of these sides to its rim.
         var side = Math.Cbrt(grams * 1e6 / Practice.Crumb.BakedDensityKgPerM3.Range.Typical / (210.0 * 110 * 65));
-        var tin = new Tin(new Millimetres(210 * side), new Millimetres(110 * side), new Millimetres(65 * side));
+        var tin = new Tin(new Millimetres(210 * side), new Millimetres(110 * side), new Millimetres(65 * side * 1.25));
         return (Loaf.Walnut with { Shape = tin, Oven = new Oven(new Celsius(celsius), Fan: false) }).OfMass(grams);
     }
 

@@ -121,19 +121,22 @@ internal sealed class HeatFlow
 
     /// <summary>
     /// Resistivity and heat capacity of every cell, and the fastest that heat can spread in any. A cell that dries holds the
-    /// front: on its way in it stands on the average in the middle, so towards the skin the cell is crust and inward crumb.
+    /// front, as deep as the cell is dry: from outward heat comes through that much crust, inward there is crumb.
     /// </summary>
     private void Weigh()
     {
         var most = 0.0;
         var (crust, wetDensity, crustDensity) = (1 / crumb.CrustConductivity, crumb.WaterDensity, crumb.CrustWaterDensity);
+        var toDry = wetDensity > 0 ? 1 / (wetDensity - crustDensity) : 0;
         for (var cell = 0; cell < celsius.Length; cell++)
         {
             var isDry = wetDensity > 0 && water[cell] <= crustDensity;
             // Until it is dry its water is held to warm and cool it: it stands at the boiling point, where that makes no difference.
             var (conductivity, capacity) = crumb.At(celsius[cell], isDry ? crustDensity : wetDensity);
             var wet = 1 / conductivity;
-            outward[cell] = water[cell] < wetDensity ? crust : wet;
+            var dried = (wetDensity - water[cell]) * toDry;
+            // The resistivity is that of half a cell: a front at the far wall has two halves of crust before it.
+            outward[cell] = isDry ? crust : wet + (dried * ((2 * crust) - wet));
             inward[cell] = isDry ? crust : wet;
             heat[cell] = capacity;
             most = Math.Max(most, 1 / inward[cell]);
