@@ -45,7 +45,9 @@ internal static class SwapSolverCommand
             Balance.Create(errand),
             Variant.Create(errand),
             Check.Create(errand),
+            Replace.Create(errand),
             Resize.Create(errand),
+            Rise.Create(errand),
             Verbs.Convert.Create(errand),
             Pantry.Create(errand),
         };

@@ -11,7 +11,7 @@ public sealed partial class ArrowTests
     {
         ["SwapSolver.Kitchen"] = [],
         ["SwapSolver.Contract"] = [],
-        ["SwapSolver.Solving"] = ["SwapSolver.Kitchen"],
+        ["SwapSolver.Solving"] = ["SwapSolver.Kitchen", "SwapSolver.Forecasts"],
         ["SwapSolver.Data"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.Lines"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.Forecasts"] = ["SwapSolver.Kitchen"],

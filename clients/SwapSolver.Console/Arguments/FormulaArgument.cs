@@ -8,11 +8,12 @@ namespace SwapSolver.Console.Arguments;
 internal sealed class FormulaArgument : Argument<string>
 {
     /// <summary>Names the argument.</summary>
-    public FormulaArgument()
+    /// <param name="mayBeMissing">Whether the verb can do without a formula.</param>
+    public FormulaArgument(bool mayBeMissing = false)
         : base("FORMULA")
     {
         Description = "A formula file, - for standard input, or a stored formula as formulas/ID.";
-        Arity = ArgumentArity.ExactlyOne;
+        Arity = mayBeMissing ? ArgumentArity.ZeroOrOne : ArgumentArity.ExactlyOne;
         Validators.Add(CheckWord);
     }
 
@@ -20,8 +21,15 @@ internal sealed class FormulaArgument : Argument<string>
     public Task<Checked<FormulaSubject>> ReadAsync(ParseResult parse, CancellationToken cancel) =>
         FormulaSubject.ReadAsync(parse.GetRequiredValue(this), cancel);
 
+    /// <summary>Reads the formula where the command line names one; null where it names none.</summary>
+    public async Task<Checked<FormulaSubject?>> ReadIfGivenAsync(ParseResult parse, CancellationToken cancel) =>
+        parse.GetValue(this) is { } text
+            ? (await FormulaSubject.ReadAsync(text, cancel)).Then<FormulaSubject?>(subject => subject)
+            : Checked<FormulaSubject?>.None;
+
     private static void CheckWord(ArgumentResult result)
     {
+        // Without a word there is nothing to check: the arity says whether one is needed.
         var word = result.Tokens.Count == 1 ? result.Tokens[0].Value : "-";
         if (string.IsNullOrWhiteSpace(word))
         {

@@ -37,7 +37,8 @@ public static class ForecastFiles
         var root = folder.Read("forecasts/rise.json").Only("about", "habits", "powderFloors");
         var habits = root.Get("habits").Only(
             "bowlCelsius", "mixingMinutes", "benchMinutes", "ovenMinutes", "crumbSettingCelsius", "standardBenchMinutes",
-            "halfLifeMinutes", "lossBornePercent", "longestWindowMinutes", "sodaTastedGPer100G", "cutFromMetres", "cutTolerancePercent");
+            "halfLifeMinutes", "lossBornePercent", "longestWindowMinutes", "sodaTastedGPer100G", "neutralisedFromPercent",
+            "slowerByPercent", "ovenOnlyPercent", "ruleSodaTeaspoons", "ruleAcidTeaspoons", "cutFromMetres", "cutTolerancePercent");
         var figures = new FigureReader(sources);
         Figure Of(string name, double least, double most) => Habit(habits, name, least, most, figures);
         return new RisePractice(
@@ -51,6 +52,11 @@ public static class ForecastFiles
             Of("lossBornePercent", 0.1, 99),
             Of("longestWindowMinutes", 1, 600),
             Of("sodaTastedGPer100G", 0, 10),
+            Of("neutralisedFromPercent", 1, 100),
+            Of("slowerByPercent", 1, 100),
+            Of("ovenOnlyPercent", 1, 100),
+            Of("ruleSodaTeaspoons", 0.01, 10),
+            Of("ruleAcidTeaspoons", 0.01, 10),
             Of("cutFromMetres", 0, 5000),
             Of("cutTolerancePercent", 0, 100),
             [.. root.Get("powderFloors").Items.Select(place => Floor(place, sources))]);

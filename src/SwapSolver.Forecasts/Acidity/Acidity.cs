@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using SwapSolver.Kitchen.Acids;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
@@ -14,15 +15,17 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
     /// <summary>Share of its water that a crumb keeps at the least [1], whatever loss is stated: with less it is a rusk.</summary>
     private const double LeastWaterKept = 0.2;
 
+    /// <summary>Facts without which nothing can be told.</summary>
+    private static readonly ImmutableArray<Fact> Needed = [Fact.Water, Fact.Protein, Fact.Acid, Fact.Base];
+
     /// <summary>The forecast for a formula.</summary>
     /// <param name="formula">The formula.</param>
     /// <param name="pressure">Pressure of the air in the kitchen [Pa].</param>
     /// <param name="draw">Which facts are looked at.</param>
-    /// <returns>The forecast; null where there is too little water for anything to dissolve in.</returns>
+    /// <returns>The forecast; null where there is too little water for anything to dissolve in, or too little is known of a line.</returns>
     public AcidityForecast? Foretell(Formula formula, Pascals pressure, Draw draw)
     {
-        var water = Water(formula, draw);
-        if (water <= Practice.DryBelowWaterPercent.Range.Typical / 100 * formula.BatterMass.Value)
+        if (!CanTell(formula, draw))
         {
             return null;
         }
@@ -40,6 +43,20 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
             Range(Spread.Of(doubts => Ph(Crumb(formula, draw, doubts)))),
             isSalty);
     }
+
+    /// <summary>The pH of the crumb alone; null where <see cref="Foretell"/> gives none.</summary>
+    public PhRange? ForetellCrumb(Formula formula, Draw draw) => CanTell(formula, draw)
+        ? Range(Spread.Of(doubts => new ChargeBalance(Crumb(formula, draw, doubts)).Solve().Ph))
+        : null;
+
+    /// <summary>The pH of the crumb from typical figures, without its range: to set one formula beside another.</summary>
+    public Ph? TypicalCrumb(Formula formula, Draw draw) => CanTell(formula, draw)
+        ? new Ph(new ChargeBalance(Crumb(formula, draw, Doubts.None())).Solve().Ph)
+        : null;
+
+    private bool CanTell(Formula formula, Draw draw) =>
+        Needed.All(formula.States)
+        && Water(formula, draw) > Practice.DryBelowWaterPercent.Range.Typical / 100 * formula.BatterMass.Value;
 
     /// <summary>The batter after mixing: what has dissolved by then, its carbon dioxide shared with the air that was beaten in.</summary>
     internal Solution Batter(Formula formula, Pascals pressure, Draw draw, Doubts doubts)

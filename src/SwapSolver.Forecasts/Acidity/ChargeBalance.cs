@@ -16,6 +16,9 @@ internal sealed record ChargeBalance(Solution Solution)
     /// <summary>How near a root is told [pH, mol/kg].</summary>
     private const double Accuracy = 1e-13;
 
+    /// <summary>How far the pH moves at the most, as a rule, from one ionic strength to another [pH].</summary>
+    private const double Nearby = 0.3;
+
     private const int MostSteps = 500;
 
     private const string Tartaric = "tartaric", Potassium = "potassium";
@@ -27,14 +30,27 @@ internal sealed record ChargeBalance(Solution Solution)
     public SolvedSolution Solve()
     {
         var most = Solution.Constants.MostIonicStrengthMolPerKg.Range.Typical;
-        double Excess(double ionicStrength) => Math.Min(Charges(PhAt(ionicStrength), ionicStrength).IonicStrength, most) - ionicStrength;
+        double? near = null;
+        double Excess(double ionicStrength)
+        {
+            near = PhAt(ionicStrength, near);
+            return Math.Min(Charges(near.Value, ionicStrength).IonicStrength, most) - ionicStrength;
+        }
+
         var found = Excess(most) >= 0 ? most : Root(Excess, 0, most);
-        var ph = PhAt(found);
+        var ph = PhAt(found, near);
         var charges = Charges(ph, found);
         return new SolvedSolution(ph, found, charges.Sum, charges.SolidBitartrate);
     }
 
-    private double PhAt(double ionicStrength) => Root(ph => Charges(ph, ionicStrength).Sum, LeastPh, MostPh);
+    /// <summary>The pH at an ionic strength. At another it hardly lies elsewhere, so it is looked for there first.</summary>
+    private double PhAt(double ionicStrength, double? near)
+    {
+        double Sum(double ph) => Charges(ph, ionicStrength).Sum;
+        return near is { } there && Sum(there - Nearby) > 0 && Sum(there + Nearby) < 0
+            ? Root(Sum, there - Nearby, there + Nearby)
+            : Root(Sum, LeastPh, MostPh);
+    }
 
     /// <summary>The root between two ends; the end that is nearer to it where both have one sign.</summary>
     private static double Root(Func<double, double> function, double low, double high)

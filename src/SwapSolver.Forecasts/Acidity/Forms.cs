@@ -14,9 +14,9 @@ internal static class Forms
     public static double[] Shares(Dissociation dissociation, double ph, DaviesActivity activity, ImmutableArray<FreeIon> ions)
     {
         var whole = dissociation.ChargeWithAllProtons;
-        var logs = new double[dissociation.Pkas.Length + 1];
-        var stepped = 0.0;
-        for (var given = 0; given < logs.Length; given++)
+        var shares = new double[dissociation.Pkas.Length + 1];
+        var (stepped, largest, sum) = (0.0, double.NegativeInfinity, 0.0);
+        for (var given = 0; given < shares.Length; given++)
         {
             if (given > 0)
             {
@@ -24,14 +24,23 @@ internal static class Forms
             }
 
             var charge = whole - given;
-            logs[given] = stepped + activity.Log(whole) - activity.Log(charge) + Math.Log10(Company(dissociation, given, charge, activity, ions));
+            shares[given] = stepped + activity.Log(whole) - activity.Log(charge) + Math.Log10(Company(dissociation, given, charge, activity, ions));
+            largest = Math.Max(largest, shares[given]);
         }
 
-        // Logarithms, the largest taken off: a tenth power of a hundred would overflow far from the pKa.
-        var largest = logs.Max();
-        var shares = Array.ConvertAll(logs, log => Math.Pow(10, log - largest));
-        var sum = shares.Sum();
-        return Array.ConvertAll(shares, share => share / sum);
+        // Logarithms so far, and the largest taken off: a tenth power of a hundred would overflow far from the pKa.
+        for (var given = 0; given < shares.Length; given++)
+        {
+            shares[given] = Math.Pow(10, shares[given] - largest);
+            sum += shares[given];
+        }
+
+        for (var given = 0; given < shares.Length; given++)
+        {
+            shares[given] /= sum;
+        }
+
+        return shares;
     }
 
     /// <summary>Mean charge of the thing [elementary charges]: falls as the pH rises.</summary>

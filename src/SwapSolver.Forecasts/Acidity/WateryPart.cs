@@ -88,8 +88,11 @@ internal sealed class WateryPart(LeaveningChemistry chemistry, AcidityPractice p
                 doubts.Of($"pH of {facts.Ingredient.Id}", known ? row!.NativePh : chemistry.Guess.NativePh));
         }
 
-        inertSalt += grams * ((facts[Fact.Sodium] / Sodium) + (facts[Fact.Potassium] / Potassium));
+        inertSalt += grams * ((Salt(facts, Fact.Sodium) / Sodium) + (Salt(facts, Fact.Potassium) / Potassium));
     }
+
+    /// <summary>A food that does not state its salt adds none: the pH moves by hundredths, and there is a pH to tell.</summary>
+    private static double Salt(FactSheet facts, Fact fact) => facts.Ingredient.RangeOf(fact) is null ? 0 : facts[fact];
 
     /// <summary>The solution of it all.</summary>
     /// <param name="waterGrams">Water of the formula [g], above 0.</param>

@@ -52,6 +52,20 @@ public sealed record Rise(Acidity Acidity, RisePractice Practice, Phrases Phrase
         };
     }
 
+    /// <summary>The forecast from typical figures, without ranges and cautions: to set one formula beside another.</summary>
+    /// <param name="formula">The formula.</param>
+    /// <param name="conditions">How it is handled.</param>
+    /// <param name="draw">Which facts are looked at.</param>
+    public RiseSketch Sketch(Formula formula, RiseConditions conditions, Draw draw)
+    {
+        var release = Release(formula, conditions, draw, Doubts.None());
+        Minutes? window = release.Total > 0
+            ? new Minutes(new HeldGas(release with { Bench = double.PositiveInfinity }, Practice.HalfLifeMinutes.Range.Typical)
+                .UntilLost(Practice.LossBornePercent.Range.Typical / 100, Practice.LongestWindowMinutes.Range.Typical))
+            : null;
+        return new RiseSketch(Freed(release), window, Acidity.TypicalCrumb(formula, draw));
+    }
+
     private GasRelease Release(Formula formula, RiseConditions conditions, Draw draw, Doubts doubts) => new(
         LeaveningPortions.Of(formula, Chemistry, draw, doubts),
         conditions.Mixing.Value,

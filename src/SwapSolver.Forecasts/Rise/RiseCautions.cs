@@ -24,6 +24,9 @@ internal sealed record RiseCautions(AcidityPractice Acidity, RisePractice Practi
         [
             .. If(portions.Soda == 0, () => say("rise-no-leavening")),
             .. If(portions.Acid == 0 && portions.Sodas.Any(soda => soda.StaysInCrumb), () => say("rise-no-acid")),
+            .. If(
+                portions.Acid > 0 && portions.Sodas.Any(soda => soda.StaysInCrumb) && forecast.Neutralised is { } used && used.Value.Value < Practice.NeutralisedFromPercent.Range.Typical,
+                () => say("rise-part-neutralised", ("value", Figure(forecast.Neutralised!.Value.Value.Value, "0")), ("low", Figure(forecast.Neutralised!.Value.Low.Value, "0")), ("high", Figure(forecast.Neutralised!.Value.High.Value, "0")))),
             .. If(HasYeast(formula), () => say("rise-yeast")),
             .. If(portions.Soda > 0 && forecast.Acidity is null, () => say("rise-too-dry")),
             .. If(
@@ -57,17 +60,9 @@ internal sealed record RiseCautions(AcidityPractice Acidity, RisePractice Practi
             yield return say("rise-sour", value, low, high, ("limit", Figure(Acidity.SourBelowPh.Range.Typical, "0.0")));
         }
 
-        foreach (var ingredient in formula.Lines.Where(line => line.Grams.Value > 0).Select(line => line.Ingredient).Distinct())
+        foreach (var colour in new AlkaliColours(Acidity, Phrases).Of(formula, crumb))
         {
-            foreach (var behaviour in ingredient.Behaviours)
-            {
-                if (Acidity.ColoursFromPh.TryGetValue(behaviour.Kind, out var from) && crumb.High.Value >= from.Range.Typical)
-                {
-                    var id = crumb.Value.Value >= from.Range.Typical ? "rise-colour" : "rise-colour-perhaps";
-                    yield return say(
-                        id, ("ingredient", ingredient.Name), value, low, high, ("limit", Figure(from.Range.Typical, "0.0")), ("caution", behaviour.Note));
-                }
-            }
+            yield return colour;
         }
     }
 

@@ -11,7 +11,7 @@ using Diet = SwapSolver.Solving.Wishes.Diet;
 
 namespace SwapSolver.Service.Services;
 
-/// <summary>Solves variants of formulas.</summary>
+/// <summary>Solves variants of formulas and replaces ingredients.</summary>
 internal sealed class SubstitutionService(AnswerSearch search, Subject subject, SolveRoom room, AnswerCache cache)
     : V1.SubstitutionService.SubstitutionServiceBase
 {
@@ -40,6 +40,23 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
                 context, (clock, cancel) => new Variant(formula!, wishes, habits!).Answer(search, clock, cancel));
             OutOfTime.ThrowIf(outcomes.RanOutOfTime);
             return (Write(outcomes), outcomes.EndedEarly);
+        });
+    }
+
+    /// <inheritdoc/>
+    public override Task<ReplaceIngredientResponse> ReplaceIngredient(ReplaceIngredientRequest request, ServerCallContext context)
+    {
+        var problems = new ProblemList();
+        var replacement = new ReplacementReader(search.Bakehouse, subject, problems).Read(request);
+        problems.ThrowIfAny();
+        return cache.Get(request, async () =>
+        {
+            var outcomes = await room.Run(context, (clock, cancel) => replacement!.Answer(search, clock, cancel));
+            OutOfTime.ThrowIf(outcomes.RanOutOfTime);
+            var written = new ReplaceIngredientResponse { Nearest = outcomes.Nearest is null ? null : writer.Write(outcomes.Nearest) };
+            written.Answers.AddRange(outcomes.Answers.Select(writer.Write));
+            written.Conflict.AddRange(outcomes.Conflict.Select(AnswerWriter.Write));
+            return (written, outcomes.EndedEarly);
         });
     }
 

@@ -17,6 +17,7 @@ internal sealed class AnswerWriter(Bakehouse bakehouse)
             Nutrition = Nutrition(answer.Formula),
             Allergens = Allergens(answer.Formula),
             BestSoFar = answer.IsBestSoFar,
+            Replacement = answer.Replaced is { } replaced ? ReplacementWriter.Write(replaced) : null,
         };
         written.Readings.AddRange(answer.Readings.Select(ReadingWriter.Write));
         written.Changes.AddRange(answer.Changes.Select(Write));

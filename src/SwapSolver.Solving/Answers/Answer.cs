@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Solving.Replacing;
 
 namespace SwapSolver.Solving.Answers;
 
@@ -20,4 +21,8 @@ public sealed record Answer(
     double ChanceOfBalance,
     ImmutableArray<string> Binding,
     ImmutableArray<string> Notes,
-    bool IsBestSoFar);
+    bool IsBestSoFar)
+{
+    /// <summary>What else changes where leavening was replaced; null elsewhere.</summary>
+    public ReplacedLeavening? Replaced { get; init; }
+}
