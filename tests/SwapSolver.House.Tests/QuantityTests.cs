@@ -19,6 +19,7 @@ public sealed class QuantityTests
         ["Basis.Constant"] = "its unit is the rule's own: slices, grams or a fact",
         ["Row.Least"] = "its unit is the rule's own, as its coefficients' is",
         ["Fact.Most"] = "its unit stands beside it, in the fact",
+        ["FreeForm.Scaled(factor)"] = "one loaf by another, without a unit",
         ["Formula.Scaled(factor)"] = "one loaf by another, without a unit",
         ["Tin.VolumeBy"] = "one tin by another, without a unit",
         ["HouseholdMeasure.Amount"] = "a count of spoons or cups; which, stands beside it",

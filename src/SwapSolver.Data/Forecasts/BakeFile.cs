@@ -104,6 +104,7 @@ public static class BakeFile
         habits.Of("alikePercent", 0, 100),
         habits.Of("otherShapePercent", 0, 100),
         habits.Of("farPercent", 0, 100),
+        habits.Of("lossPercent", 0, 100),
         habits.Of("coolingPercent", 0, 100));
 
     private static StandardTin Tin(JsonPlace place, SourceKeys sources)

@@ -25,6 +25,12 @@ public sealed record Bake(BakePractice Practice, Phrases Phrases)
     /// <exception cref="ArgumentOutOfRangeException">No kitchen lies there.</exception>
     public Celsius HighestCore(Metres altitude) => CoreTarget.Highest(BoilingAt(altitude), Practice.Core);
 
+    /// <summary>The core temperature that a formula is baked to [°C].</summary>
+    /// <param name="formula">The formula.</param>
+    /// <param name="conditions">How it is baked.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The height cannot be.</exception>
+    public Celsius TargetOf(Formula formula, BakeConditions conditions) => Target(formula, conditions).Core;
+
     /// <summary>The forecast for a formula.</summary>
     /// <param name="formula">The formula; where it states no oven or shape, usual ones are taken and said.</param>
     /// <param name="conditions">How it is baked.</param>
@@ -144,7 +150,7 @@ public sealed record Bake(BakePractice Practice, Phrases Phrases)
     {
         // Where the known bake was weighed, what it lost fits this number too.
         var factor = known is { Bake.Formula.BakeLoss: { } weighed, Case.Fine.LostShare: > 0 and var foretold } ? weighed.Share / foretold : 1;
-        var margin = LogOf(known is null ? Practice.Margins.FreePercent : Practice.Margins.AlikePercent) * own.Runs.Value.LostShare;
+        var margin = LogOf(known is null ? Practice.Margins.LossPercent : Practice.Margins.AlikePercent) * own.Runs.Value.LostShare;
         var spread = known is { } anchor && factor != 1
             ? own.Runs.With(anchor.Case.Runs).Of(pair => pair.First.LostShare / Math.Max(pair.Second.LostShare, 1e-6) * anchor.Case.Runs.Value.LostShare, margin)
             : own.Runs.Of(static run => run.LostShare, margin);

@@ -7,5 +7,6 @@ namespace SwapSolver.Kitchen.Practice;
 /// <param name="AlikePercent">Known bake of a like loaf [%].</param>
 /// <param name="OtherShapePercent">Known bake of another shape or a clearly other oven [%].</param>
 /// <param name="FarPercent">Known bake of less than half or more than twice the mass [%].</param>
+/// <param name="LossPercent">Bake loss [% of it].</param>
 /// <param name="CoolingPercent">Cooling [%].</param>
-public sealed record MarginPractice(Figure FreePercent, Figure AlikePercent, Figure OtherShapePercent, Figure FarPercent, Figure CoolingPercent);
+public sealed record MarginPractice(Figure FreePercent, Figure AlikePercent, Figure OtherShapePercent, Figure FarPercent, Figure LossPercent, Figure CoolingPercent);

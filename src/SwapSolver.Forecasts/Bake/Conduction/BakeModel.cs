@@ -12,8 +12,8 @@ namespace SwapSolver.Forecasts;
 /// <param name="Draw">Which facts of the ingredients are looked at.</param>
 internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool IsColdStart, Draw Draw)
 {
-    /// <summary>Longest bake and longest cooling that are waited for [s].</summary>
-    internal const double LongestBake = 12 * 3600, LongestCooling = 48 * 3600;
+    /// <summary>Longest bake and longest cooling that are waited for [s]: of a loaf of tons.</summary>
+    internal const double LongestBake = 60 * 86_400.0, LongestCooling = 60 * 86_400.0;
 
     /// <summary>Formula of handbooks for still air: 1.32 (difference by width) to the power of a quarter [W/(m2 K)].</summary>
     private const double StillAir = 1.32, StillAirPower = 0.25;
@@ -24,8 +24,14 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
     /// <summary>Least volume of bubbles that is believed [1]: a heavier loaf than its parts is taken as without any.</summary>
     private const double LeastPorosity = 0.02;
 
+    /// <summary>Water below which the pores of a batter hold no steam to speak of [1, of its mass].</summary>
+    private const double DryBelow = 0.05;
+
     /// <summary>How far a probe that reads too low may still be told from boiling [K].</summary>
     private const double NearestBoiling = 0.15;
+
+    /// <summary>Where the polynomials of the components end [°C].</summary>
+    private const double HottestKnown = 150;
 
     /// <summary>One bake.</summary>
     /// <param name="formula">The formula.</param>
@@ -39,13 +45,14 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
         var body = LoafBody.Of(formula, density, Practice.Oven, doubts);
         var crumb = CrumbOf(formula, density, doubts);
         var flow = new HeatFlow(body.Cut(fineness), crumb, doubts.Of("temperature of the batter", Practice.Oven.StartCelsius));
-        var mass = flow.Water / crumb.WaterDensity * density;
         var target = Math.Min(core.Value + doubts.Of("the probe", Practice.Oven.ProbeKelvin), crumb.Boiling - NearestBoiling);
+        var oven = OvenOf(formula, body, doubts);
         List<CoreReading> inOven = [], onRack = [];
-        var baked = flow.Until(OvenOf(formula, body, doubts), () => flow.Coldest, target, LongestBake, inOven);
-        var lost = flow.Boiled / mass;
+        var baked = oven.At(LongestBake) > target ? flow.Until(oven, () => flow.Coldest, target, LongestBake, inOven) : null;
+        var lost = flow.Boiled / (flow.Volume * density);
+        var rack = RackOf(body, doubts);
         var cooled = baked is not null && toSlice
-            ? flow.Until(RackOf(body, doubts), () => flow.Warmest, Practice.Rack.SliceCelsius.Range.Typical, LongestCooling, onRack)
+            ? flow.Until(rack, () => flow.Warmest, Practice.Rack.SliceCelsius.Range.Typical, LongestCooling, onRack)
             : null;
         return new BakeRun(baked, cooled, lost, [.. inOven], [.. onRack]);
     }
@@ -56,9 +63,9 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
         var matter = new CondensedMatter(Composition.Of(formula, Draw), Practice.Components);
         var porosity = Math.Max(LeastPorosity, 1 - (density / matter.DensityAt(Room)));
         var boiling = SaturatedWater.BoilingPointAt(Pressure).Value + doubts.Of("boiling point of the batter", Practice.Crumb.BoilingRiseKelvin);
-        var share = doubts.Of("steam in the pores", Practice.Crumb.VapourSharePercent) / 100;
         var factor = doubts.Of("conductivity of the crumb", Practice.Crumb.ConductivityPercent) / 100;
         var (dry, water) = (density * (1 - matter.Composition.Water), density * matter.Composition.Water);
+        var share = water > DryBelow * density ? doubts.Of("steam in the pores", Practice.Crumb.VapourSharePercent) / 100 : 0;
         return new Crumb(
             celsius => factor * PorousMatter.WetConductivity(
                 matter.ParallelConductivityAt(Math.Min(celsius, boiling)), porosity, PorousMatter.VapourConductivity(celsius, Pressure.Value, boiling), share),
@@ -73,9 +80,6 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
             Latent = SaturatedWater.HeatOfVaporisation(boiling),
         };
     }
-
-    /// <summary>Where the polynomials of the components end [°C].</summary>
-    private const double HottestKnown = 150;
 
     private Surroundings OvenOf(Formula formula, LoafBody body, Doubts doubts)
     {

@@ -12,7 +12,7 @@ internal sealed class HeatFlow
     private const double ZeroCelsius = 273.15;
 
     /// <summary>Share of the longest stable step that is taken [1], and the longest step of all [s].</summary>
-    private const double OfStable = 0.9, LongestStep = 30;
+    private const double OfStable = 0.9, LongestStep = 120;
 
     private readonly Crumb crumb;
     private readonly double[] volume, celsius, water, outward, inward, heat, gain;
@@ -50,6 +50,9 @@ internal sealed class HeatFlow
 
     /// <summary>Water boiled off since the start [kg].</summary>
     public double Boiled { get; private set; }
+
+    /// <summary>Volume of the body [m3].</summary>
+    public double Volume => volume.Sum();
 
     /// <summary>Water within [kg].</summary>
     public double Water => Enumerable.Range(0, volume.Length).Sum(cell => volume[cell] * water[cell]);

@@ -17,9 +17,9 @@ internal sealed record Brick(double Length, double Width, double Height, bool Is
         // A thin loaf needs its cells across the height, a long one few along its length.
         var size = Math.Min(Width / 2, Height / 1.5) / fineness;
         var counts = (
-            X: Count(Length / 2, size, fineness, fineness + (fineness / 2)),
-            Y: Count(Width / 2, size, fineness, 2 * fineness),
-            Z: Count(Height, size, fineness + (fineness / 2), 3 * fineness));
+            X: CellCount.Of(Length / 2, size, fineness, fineness + (fineness / 2)),
+            Y: CellCount.Of(Width / 2, size, fineness, 2 * fineness),
+            Z: CellCount.Of(Height, size, fineness + (fineness / 2), 3 * fineness));
         var (dx, dy, dz) = (Length / 2 / counts.X, Width / 2 / counts.Y, Height / counts.Z);
         var solid = new Solid();
         var cells = new int[counts.X, counts.Y, counts.Z];
@@ -124,6 +124,4 @@ internal sealed record Brick(double Length, double Width, double Height, bool Is
         var (a, b, c) = (2 * x / Length, 2 * y / Width, z / Height);
         return (a * a) + (b * b) + (c * c) <= 1;
     }
-
-    private static int Count(double length, double size, int least, int most) => (int)Math.Clamp(Math.Round(length / size), least, most);
 }

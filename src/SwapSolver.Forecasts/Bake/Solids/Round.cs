@@ -11,8 +11,7 @@ internal sealed record Round(double Radius, double Height, bool IsDomed)
     public Solid Cut(int fineness)
     {
         var size = Math.Min(Radius, Height / 1.5) / fineness;
-        var (rings, layers) = (
-            (int)Math.Clamp(Math.Round(Radius / size), fineness, 3 * fineness), (int)Math.Clamp(Math.Round(Height / size), fineness, 3 * fineness));
+        var (rings, layers) = (CellCount.Of(Radius, size, fineness, 3 * fineness), CellCount.Of(Height, size, fineness, 3 * fineness));
         var (dr, dz) = (Radius / rings, Height / layers);
         var kept = 0.0;
         for (var ring = 0; ring < rings; ring++)
