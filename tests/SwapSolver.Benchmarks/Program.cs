@@ -6,6 +6,7 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using SwapSolver.Benchmarks;
+using SwapSolver.Benchmarks.Bakes;
 
 // Ratios are measured side by side in one run; times on shared machines are noise and are not printed. '--dry' runs each
 // once and for one question, to show that they compile and start.
@@ -14,7 +15,8 @@ var job = (isDry ? Job.Dry : Job.ShortRun.WithWarmupCount(1).WithIterationCount(
 var config = ManualConfig.CreateMinimumViable()
     .AddJob(job)
     .AddDiagnoser(MemoryDiagnoser.Default)
-    .AddFilter(new SimpleFilter(measured => !isDry || Equals(measured.Parameters["Question"], Questions.Quickest)))
+    .AddColumn(new MinutesOffColumn())
+    .AddFilter(new SimpleFilter(measured => !isDry || measured.Parameters["Question"] is null or Questions.Quickest))
     .HideColumns(
         Column.Job, Column.Toolchain, Column.IterationCount, Column.WarmupCount, Column.LaunchCount, Column.RunStrategy,
         Column.UnrollFactor, Column.InvocationCount, Column.Mean, Column.Error, Column.StdDev, Column.Median, Column.RatioSD)
