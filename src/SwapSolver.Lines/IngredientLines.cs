@@ -58,12 +58,22 @@ public sealed class IngredientLines
             return [LineReading.Refused("an amount below nothing; leave a space behind a dash that opens a list")];
         }
 
-        return Join([.. split.Parts(LineGrammar.Read(text)).Select(reader.Read)], system);
+        ImmutableArray<LinePart> parts = [.. split.Parts(LineGrammar.Read(text)).Select(reader.Read)];
+        return text.TrimEnd().EndsWith(':') && parts.All(part => part.Measures.IsEmpty)
+            ? [LineReading.Refused("a heading, as it seems: no amount is in it")]
+            : Join(parts, system);
     }
+
+    /// <summary>What so many of an ingredient weigh, as eggs whose size is not said.</summary>
+    /// <param name="amount">How many.</param>
+    /// <param name="ingredient">The ingredient.</param>
+    /// <param name="system">Whose eggs stand in this kitchen; null: US large, and said so.</param>
+    public Weighed Count(Amount amount, Ingredient ingredient, MeasureSystem? system) =>
+        new Weighing(tables, system).Weigh(new Measured(amount, null, null, null, []), ingredient);
 
     /// <summary>What an amount of a unit of an ingredient weighs.</summary>
     /// <param name="amount">How many.</param>
-    /// <param name="unit">The unit in words; empty for pieces.</param>
+    /// <param name="unit">The unit in words.</param>
     /// <param name="ingredient">The ingredient.</param>
     /// <param name="system">Whose cups stand in this kitchen; null: US customary, and said so.</param>
     public Weighed Weigh(Amount amount, string unit, Ingredient ingredient, MeasureSystem? system)
@@ -129,6 +139,11 @@ public sealed class IngredientLines
         if (isBehindPlus && names.PartOfEgg(part.Name) is { } egg)
         {
             return new FoundName(egg, [], null, [], []);
+        }
+
+        if (!part.Beside.IsEmpty && names.AreTwo(part.Name, part.Beside))
+        {
+            return names.Find(part.Name, []) with { Ingredient = null, Problem = "two ingredients in one line; write a line for each" };
         }
 
         var found = names.Find(part.Name, part.Notes);

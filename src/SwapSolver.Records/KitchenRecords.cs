@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using System.Data;
+using System.Globalization;
 using Dapper;
 using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
 using Range = SwapSolver.Kitchen.Ingredients.Range;
 
 namespace SwapSolver.Records;
@@ -33,55 +35,79 @@ public sealed class KitchenRecords(string folder)
     }
 
     /// <summary>Everything that was written down, as it stood at one moment.</summary>
-    public KitchenNotes Read()
+    /// <param name="before">What was read before: a food that stands there in the same words is taken over as it is, with
+    /// what was read of it. Null: nothing was.</param>
+    public KitchenNotes Read(KitchenNotes? before = null)
     {
         if (!database.Exists)
         {
             return KitchenNotes.None;
         }
 
+        var known = before?.Written.ToDictionary(food => food.Id, StringComparer.Ordinal) ?? [];
         using var connection = database.Open();
         using var transaction = connection.BeginTransaction(IsolationLevel.Serializable, deferred: true);
         return new KitchenNotes(
             connection.ExecuteScalar<long>("SELECT changes FROM change_counter", transaction: transaction),
             [
                 .. connection.Query<FoodRow>("SELECT id AS Id, document AS Document FROM foods ORDER BY id", transaction: transaction)
-                    .Select(row => FoodDocument.Read(row.Id, row.Document)),
+                    .Select(row => known.TryGetValue(row.Id, out var same) && same.Document == row.Document ? same : WrittenFood.Of(row.Id, row.Document)),
             ],
             [
                 .. connection.Query<MeasuredRow>(
                     "SELECT ingredient AS Ingredient, fact AS Fact, low AS Low, typical AS Typical, high AS High, method AS Method FROM measured_facts ORDER BY ingredient, fact",
                     transaction: transaction)
                     .Select(row => new MeasuredFact(row.Ingredient, Facts[row.Fact], new Range(row.Low, row.Typical, row.High), row.Method)),
+            ],
+            [
+                .. connection.Query<WeightRow>(
+                    "SELECT ingredient AS Ingredient, measure AS Measure, amount AS Amount, grams AS Grams, source AS Source FROM household_weights ORDER BY ingredient, measure, amount",
+                    transaction: transaction)
+                    .Select(row => row.Read()),
             ]);
+    }
+
+    /// <summary>Whether two foods are the same to the digit, so that writing one where the other stands changes nothing.</summary>
+    public static bool AreSame(StatedFood one, StatedFood other) => one.Id == other.Id && FoodDocument.Write(one) == FoodDocument.Write(other);
+
+    /// <summary>One of the kitchen's own foods; null where there is none of this id.</summary>
+    /// <param name="id">Its id.</param>
+    public StatedFood? Find(string id)
+    {
+        if (!database.Exists)
+        {
+            return null;
+        }
+
+        using var connection = database.Open();
+        return connection.QuerySingleOrDefault<string>("SELECT document FROM foods WHERE id = @id", new { id }) is { } document
+            ? FoodDocument.Read(id, document)
+            : null;
     }
 
     /// <summary>Writes foods down; one that stands there in the same words is left as it is.</summary>
     /// <param name="foods">The foods; ids are unique.</param>
-    public FoodsWritten Put(IReadOnlyCollection<StatedFood> foods)
+    public RowsWritten Put(IReadOnlyCollection<StatedFood> foods)
     {
-        int added = 0, changed = 0;
-        database.Write((connection, transaction) =>
-        {
-            foreach (var food in foods)
-            {
-                var document = FoodDocument.Write(food);
-                var before = connection.QuerySingleOrDefault<string>("SELECT document FROM foods WHERE id = @Id", new { food.Id }, transaction);
-                if (before == document)
-                {
-                    continue;
-                }
+        return Put(
+            [.. foods.Select(food => new FoodRow(food.Id, FoodDocument.Write(food)))],
+            "SELECT id AS Id, document AS Document FROM foods WHERE id = @Id",
+            "INSERT INTO foods (id, document) VALUES (@Id, @Document) ON CONFLICT (id) DO UPDATE SET document = excluded.document");
+    }
 
-                connection.Execute(
-                    "INSERT INTO foods (id, document) VALUES (@Id, @document) ON CONFLICT (id) DO UPDATE SET document = excluded.document",
-                    new { food.Id, document },
-                    transaction);
-                _ = before is null ? added++ : changed++;
-            }
-
-            return added + changed > 0;
-        });
-        return new FoodsWritten(added, changed, foods.Count - added - changed);
+    /// <summary>Writes household weights down; one that stands there to the digit is left as it is.</summary>
+    /// <param name="weights">The weights; each measure of an ingredient is there once.</param>
+    public RowsWritten Put(IReadOnlyCollection<HouseholdWeight> weights)
+    {
+        return Put(
+            [.. weights.Select(WeightRow.Of)],
+            "SELECT ingredient AS Ingredient, measure AS Measure, amount AS Amount, grams AS Grams, source AS Source FROM household_weights WHERE ingredient = @Ingredient AND measure = @Measure AND amount = @Amount",
+            """
+            INSERT INTO household_weights (ingredient, measure, amount, grams, source)
+            VALUES (@Ingredient, @Measure, @Amount, @Grams, @Source)
+            ON CONFLICT (ingredient, measure, amount) DO UPDATE
+            SET grams = excluded.grams, source = excluded.source
+            """);
     }
 
     /// <summary>Writes down what was measured; an older figure of the same fact is replaced.</summary>
@@ -104,7 +130,8 @@ public sealed class KitchenRecords(string folder)
             database.Write((connection, transaction) =>
             {
                 gone = connection.Execute("DELETE FROM foods WHERE id = @id", new { id }, transaction)
-                    + connection.Execute("DELETE FROM measured_facts WHERE ingredient = @id", new { id }, transaction);
+                    + connection.Execute("DELETE FROM measured_facts WHERE ingredient = @id", new { id }, transaction)
+                    + connection.Execute("DELETE FROM household_weights WHERE ingredient = @id", new { id }, transaction);
                 return gone > 0;
             });
         }
@@ -130,7 +157,46 @@ public sealed class KitchenRecords(string folder)
         return true;
     }
 
+    /// <summary>Writes rows that are not there to the digit.</summary>
+    private RowsWritten Put<TRow>(IReadOnlyCollection<TRow> rows, string find, string write)
+        where TRow : class
+    {
+        int added = 0, changed = 0;
+        // Nothing to write down makes no file.
+        if (rows.Count > 0)
+        {
+            database.Write((connection, transaction) =>
+            {
+                foreach (var row in rows)
+                {
+                    var before = connection.QuerySingleOrDefault<TRow>(find, row, transaction);
+                    if (row.Equals(before))
+                    {
+                        continue;
+                    }
+
+                    connection.Execute(write, row, transaction);
+                    _ = before is null ? added++ : changed++;
+                }
+
+                return added + changed > 0;
+            });
+        }
+
+        return new RowsWritten(added, changed, rows.Count - added - changed);
+    }
+
     private sealed record FoodRow(string Id, string Document);
 
     private sealed record MeasuredRow(string Ingredient, string Fact, double Low, double Typical, double High, string Method);
+
+    /// <summary>The amount is written as text: the database keeps no decimal numbers.</summary>
+    private sealed record WeightRow(string Ingredient, string Measure, string Amount, double Grams, string Source)
+    {
+        public static WeightRow Of(HouseholdWeight weight) => new(
+            weight.IngredientId, weight.Measure.Measure, weight.Measure.Amount.ToString("0.############", CultureInfo.InvariantCulture), weight.Measure.Grams.Value, weight.Measure.Source);
+
+        public HouseholdWeight Read() => new(
+            Ingredient, new HouseholdMeasure(decimal.Parse(Amount, CultureInfo.InvariantCulture), Measure, new Grams(Grams), Source, Mark.Published));
+    }
 }

@@ -10,6 +10,7 @@ using SwapSolver.Data.Foods;
 using SwapSolver.Data.Forecasts;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Data.Measures;
+using SwapSolver.Data.Panels;
 using SwapSolver.Data.Practice;
 using SwapSolver.Data.Wording;
 using SwapSolver.Forecasts;
@@ -19,11 +20,14 @@ using SwapSolver.Records;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Records;
 using SwapSolver.Service.Services;
+using SwapSolver.Service.Shelf;
 using SwapSolver.Service.Solves;
 using SwapSolver.Service.Stored;
 using SwapSolver.Service.Translation;
 using SwapSolver.Solving;
+using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Models;
+using SwapSolver.Tables;
 
 namespace SwapSolver.Service;
 
@@ -138,16 +142,20 @@ internal static class ServiceHost
         var measures = MeasureFiles.Read(folder, sources, bakehouse.Pantry);
         var foods = new FoodIngredient(FoodRulesFile.Read(folder, sources), bakehouse.Pantry.Allergens, new FoodWords(bakehouse.Phrases));
         var measuring = MeasuringFile.Read(folder, sources);
+        services.AddSingleton(PanelRulesFile.Read(folder, sources));
+        services.AddSingleton(new FoodTable(foods.Rules, TableRulesFile.Read(folder, sources), bakehouse.Pantry));
         services.AddSingleton(new KitchenRecords(options.RecordsPath));
         services.AddSingleton(provider => new KitchenShelf(
             bakehouse, measures, foods, measuring, provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ISolver>()));
         services.AddSingleton(StoredFormulas.Read(options.DataPath));
         services.AddSingleton(new IngredientWriter(sources));
         services.AddSingleton<SolveRoom>();
+        services.AddSingleton<Adding>();
+        services.AddSingleton<Importing>();
         services.AddSingleton<AnswerStore>();
         // A call sees one state of the kitchen from start to end.
         services.AddScoped(provider => provider.GetRequiredService<KitchenShelf>().Today());
-        services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Search);
+        services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Search with { Bags = new Bags() });
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Pantry);
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Lines);
         services.AddScoped<Subject>();

@@ -14,7 +14,7 @@ namespace SwapSolver.Tables;
 public sealed class FoodTable(FoodRules foods, TableRules rules, Pantry shipped)
 {
     /// <summary>Longest piece that is read [characters].</summary>
-    public const int MostLetters = 1_048_576;
+    public const int MostLetters = 262_144;
 
     /// <summary>Most problems that are listed.</summary>
     public const int MostProblems = 1000;

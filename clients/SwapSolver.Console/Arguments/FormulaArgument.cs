@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using SwapSolver.Console.FormulaFiles;
+using SwapSolver.Console.Files;
 
 namespace SwapSolver.Console.Arguments;
 
@@ -17,14 +17,20 @@ internal sealed class FormulaArgument : Argument<string>
         Validators.Add(CheckWord);
     }
 
+    /// <summary>Whose cups and spoons the formula's lines mean; a verb takes it beside the formula.</summary>
+    public MeasureSystemOption System { get; } = new(of: " in lines that are not in grams");
+
     /// <summary>Reads the formula that the command line names.</summary>
-    public Task<Checked<FormulaSubject>> ReadAsync(ParseResult parse, CancellationToken cancel) =>
-        FormulaSubject.ReadAsync(parse.GetRequiredValue(this), cancel);
+    public async Task<Checked<FormulaSubject>> ReadAsync(ParseResult parse, CancellationToken cancel)
+    {
+        var subject = await FormulaSubject.ReadAsync(parse.GetRequiredValue(this), cancel);
+        return parse.GetValue(System) is { } system && subject.IsGood ? subject.Value.In(system) : subject;
+    }
 
     /// <summary>Reads the formula where the command line names one; null where it names none.</summary>
     public async Task<Checked<FormulaSubject?>> ReadIfGivenAsync(ParseResult parse, CancellationToken cancel) =>
-        parse.GetValue(this) is { } text
-            ? (await FormulaSubject.ReadAsync(text, cancel)).Then<FormulaSubject?>(subject => subject)
+        parse.GetValue(this) is not null
+            ? (await ReadAsync(parse, cancel)).Then<FormulaSubject?>(subject => subject)
             : Checked<FormulaSubject?>.None;
 
     private static void CheckWord(ArgumentResult result)

@@ -13,6 +13,8 @@ internal sealed class HabitOptions
     private readonly FigureOption scaleStep = new("--scale-step", "G", "Step of the kitchen scale, in grams.");
     private readonly FigureOption maxNetCarbs = new("--max-net-carbs", "G", "Most net carbohydrate, in grams a slice.");
 
+    private readonly FigureOption sureness = new("--sureness", "PERCENT", "Of 100 kitchens, in how many the answer must balance at least, as ingredients vary.");
+
     private readonly Option<bool> weighedEgg = new("--weighed-egg")
     {
         Description = "Eggs may be weighed; they need not come whole.",
@@ -22,7 +24,7 @@ internal sealed class HabitOptions
     {
         Description = "Size of the eggs in this kitchen, as LARGE_EU.",
         HelpName = "SIZE",
-        CustomParser = result => OptionText.One(result, "--egg-size", text => EnumWord.Read<Line.Types.Size>(Line.Descriptor.EnumTypes[0], text)),
+        CustomParser = result => OptionText.One(result, "--egg-size", text => EnumWord.Read<Line.Types.Size>(Line.Descriptor.EnumTypes.Single(one => one.Name == nameof(Line.Types.Size)), text)),
     };
 
     private readonly Option<ReadingLimit[]> limits = new("--limit")
@@ -30,6 +32,18 @@ internal sealed class HabitOptions
         Description = "Limits on a reading; either side may be left empty. May be given again.",
         HelpName = "BALANCE=LOW..HIGH",
         CustomParser = result => OptionText.Each(result, "--limit", LimitText.Read),
+    };
+
+    private readonly Option<string[]> allow = new("--allow")
+    {
+        Description = "Ingredients that may come in besides those that are offered, with commas between: foods of your own that only a table describes. May be given again.",
+        HelpName = "ID,ID",
+        CustomParser = result =>
+        [
+            .. result.Tokens
+                .SelectMany(token => token.Value.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+                .Select(IngredientId.ToResourceName),
+        ],
     };
 
     /// <summary>Offers the options under a verb.</summary>
@@ -42,6 +56,8 @@ internal sealed class HabitOptions
         verb.Add(answers);
         verb.Add(maxNetCarbs);
         verb.Add(limits);
+        verb.Add(sureness);
+        verb.Add(allow);
     }
 
     /// <summary>What the command line says.</summary>
@@ -63,12 +79,18 @@ internal sealed class HabitOptions
             habits.ScaleStepGrams = step;
         }
 
+        if (parse.GetValue(sureness) is double sure)
+        {
+            habits.SurenessPercent = sure;
+        }
+
         if (parse.GetValue(maxNetCarbs) is double cap)
         {
             habits.Limits.Add(new ReadingLimit { Balance = NetCarbohydrate, High = cap });
         }
 
         habits.Limits.AddRange(parse.GetValue(limits) ?? []);
+        habits.Allow.AddRange(parse.GetValue(allow) ?? []);
         return habits;
     }
 }

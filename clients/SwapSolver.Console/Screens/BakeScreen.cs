@@ -9,12 +9,16 @@ internal static class BakeScreen
     /// <summary>Shows the window, what follows from it, the core and the tin, and the cautions.</summary>
     public static void Show(Screen screen, BakeFormulaResponse response)
     {
+        LinesRead.Show(screen, response.LinesRead);
         screen.Heading(Window(response));
         BakeLine.Show(screen, response.Formula);
         if (response.TimeToCoreMinutes is not null)
         {
             screen.Sentence($"Probe the core from minute {Whole(response.ProbeFromMinute)}; it is done at {Tenth(response.CoreTargetCelsius)} °C.");
-            screen.Sentence($"About {Tenth(response.BakeLoss.Value)} % of the batter boils off ({Tenth(response.BakeLoss.Low)} to {Tenth(response.BakeLoss.High)}); what dries off the skin before comes on top.");
+            var loss = $"({Tenth(response.BakeLoss.Low)} to {Tenth(response.BakeLoss.High)})";
+            screen.Sentence(response.LossWeighed
+                ? $"It loses about {Tenth(response.BakeLoss.Value)} % in the oven {loss}."
+                : $"About {Tenth(response.BakeLoss.Value)} % of the batter boils off {loss}; what dries off the skin before comes on top.");
             if (response.CoolToSliceMinutes is { } cooling)
             {
                 screen.Sentence($"On a rack, out of its tin, it may be sliced after {Range(cooling)} minutes, at {Whole(response.SliceAtCelsius)} °C.");

@@ -11,7 +11,8 @@ internal static class BalanceScreen
         var name = response.Formula.DisplayName;
         screen.Heading(name.Length > 0 ? name : "The formula");
         BowlTable.Show(screen, response.Formula, response.BakersPercentages);
-        ReadingBars.Show(screen, response.Readings);
+        LinesRead.Show(screen, response.LinesRead);
+        ReadingBars.Show(screen, response.Readings, key: response.LinesRead.Count > 0 ? ReadingBar.KeyWithMeasures : ReadingBar.Key);
         NutritionTable.Show(screen, response.Nutrition);
         AllergenLines.Show(screen, response.Allergens);
         Cautions.Show(screen, [.. response.Cautions.Except(response.Repair?.Cautions ?? [])]);

@@ -14,6 +14,7 @@ internal static class CheckScreen
             screen.Sentence(reason);
         }
 
+        LinesRead.Show(screen, response.LinesRead);
         ConflictLines.Show(screen, response.Conflict);
         ReadingBars.Show(screen, [.. response.Readings.Where(ReadingBars.TellsSomething)], "Readings with the swap as proposed");
         if (response.Repair is { } repair)

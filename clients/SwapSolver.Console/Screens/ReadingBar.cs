@@ -8,6 +8,9 @@ internal static class ReadingBar
     /// <summary>The key to the signs.</summary>
     public const string Key = "[====] is the band, * the value, ~ where it may lie as the facts vary.";
 
+    /// <summary>The same, where lines of the formula were not weighed.</summary>
+    public const string KeyWithMeasures = "[====] is the band, * the value, ~ where it may lie as the facts vary, and spoons and cups.";
+
     private const int Cells = 24;
     private const int LowCell = 6;
     private const int HighCell = 17;

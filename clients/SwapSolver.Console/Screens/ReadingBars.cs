@@ -7,7 +7,7 @@ namespace SwapSolver.Console.Screens;
 internal static class ReadingBars
 {
     /// <summary>Shows the readings, then what a baker would notice of those outside.</summary>
-    public static void Show(Screen screen, IReadOnlyCollection<Reading> readings, string title = "Readings")
+    public static void Show(Screen screen, IReadOnlyCollection<Reading> readings, string title = "Readings", string key = ReadingBar.Key)
     {
         if (readings.Count == 0)
         {
@@ -22,7 +22,7 @@ internal static class ReadingBars
         else
         {
             screen.Table(Table(readings));
-            screen.Item(ReadingBar.Key);
+            screen.Item(key);
         }
 
         foreach (var reading in readings.Where(reading => reading.Meaning.Length > 0))

@@ -11,6 +11,7 @@ internal static class ReplaceScreen
     /// <summary>Shows the answers: as any solving verb where they are few, else ranked in a table and the best in full.</summary>
     public static void Show(Screen screen, ReplaceIngredientResponse response)
     {
+        LinesRead.Show(screen, response.LinesRead);
         if (response.Answers.Count > 1 && response.Answers.All(answer => answer.Replacement is not null))
         {
             Ranked(screen, response.Answers);

@@ -9,6 +9,7 @@ internal static class ResizeScreen
     /// <summary>Shows how much larger the loaf is, then the answers and how the first of them bakes.</summary>
     public static void Show(Screen screen, ResizeFormulaResponse response)
     {
+        LinesRead.Show(screen, response.LinesRead);
         if (response.Factor > 0)
         {
             screen.Sentence($"The batter is {response.Factor:0.##} times the formula's; 'before' below is the formula at that size.");

@@ -9,6 +9,7 @@ internal static class RiseScreen
     /// <summary>Shows the window and the pH, the curve, what the height does, and the cautions.</summary>
     public static void Show(Screen screen, PredictRiseResponse response)
     {
+        LinesRead.Show(screen, response.LinesRead);
         screen.Heading(Window(response));
         Show(screen, "pH of the batter", response.PhBatter, "0.0");
         Show(screen, "pH of the crumb", response.PhCrumb, "0.0");

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
-using SwapSolver.Console.FormulaFiles;
+using SwapSolver.Console.Files;
 using SwapSolver.Console.Screens;
 using SwapSolver.V1;
 

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
-using SwapSolver.Console.FormulaFiles;
+using SwapSolver.Console.Files;
 using SwapSolver.Console.Screens;
 using SwapSolver.V1;
 
@@ -20,6 +20,7 @@ internal static class Balance
             "swapsolver balance data/formulas/hazelnut-tin-loaf.json")
         {
             formula,
+            formula.System,
         };
         verb.SetAction((parse, cancel) => errand.RunAsync(
             parse,

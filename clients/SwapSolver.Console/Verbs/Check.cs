@@ -1,7 +1,7 @@
 using System.CommandLine;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
-using SwapSolver.Console.FormulaFiles;
+using SwapSolver.Console.Files;
 using SwapSolver.Console.Screens;
 using SwapSolver.V1;
 
@@ -31,6 +31,7 @@ internal sealed class Check
             "swapsolver check data/formulas/hazelnut-tin-loaf.json --swap hazelnut-flour=sunflower-seed-flour:170")
         {
             check.formula,
+            check.formula.System,
             check.swaps,
         };
         check.habits.AddTo(verb);

@@ -1,10 +1,10 @@
 using System.CommandLine;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
-using SwapSolver.Console.LineFiles;
+using SwapSolver.Console.Files;
 using SwapSolver.Console.Screens;
 using SwapSolver.V1;
-using MeasureSystem = SwapSolver.V1.ConvertLinesRequest.Types.System;
+using MeasureSystem = SwapSolver.V1.Line.Types.System;
 
 namespace SwapSolver.Console.Verbs;
 
@@ -23,12 +23,7 @@ internal sealed class Convert
         HelpName = "LINES",
     };
 
-    private readonly Option<MeasureSystem?> system = new("--system")
-    {
-        Description = "Whose cups and spoons are meant: US_CUSTOMARY, US_LABELLING, METRIC, AUSTRALIAN or UK_IMPERIAL.",
-        HelpName = "SYSTEM",
-        CustomParser = result => OptionText.One(result, "--system", text => EnumWord.Read<MeasureSystem>(ConvertLinesRequest.Descriptor.EnumTypes[0], text)),
-    };
+    private readonly MeasureSystemOption system = new(of: "");
 
     /// <summary>The verb.</summary>
     public static Command Create(Errand errand)

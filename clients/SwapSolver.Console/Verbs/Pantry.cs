@@ -12,6 +12,8 @@ internal static class Pantry
         {
             PantryList.Create(errand),
             PantryShow.Create(errand),
+            PantryAdd.Create(errand),
+            PantryImport.Create(errand),
             PantryMeasure.Create(errand),
             PantryRemove.Create(errand),
         };

@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
-using SwapSolver.Console.FormulaFiles;
+using SwapSolver.Console.Files;
 using SwapSolver.Console.Screens;
 using SwapSolver.V1;
 
@@ -40,6 +40,7 @@ internal sealed class Replace
             "swapsolver replace data/formulas/hazelnut-tin-loaf.json --ingredient cream-of-tartar --with citric-acid")
         {
             replace.formula,
+            replace.formula.System,
             replace.ingredient,
             replace.with,
             replace.grams,

@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
-using SwapSolver.Console.FormulaFiles;
+using SwapSolver.Console.Files;
 using SwapSolver.Console.Screens;
 using SwapSolver.V1;
 
@@ -38,6 +38,7 @@ internal sealed class Resize
             "swapsolver resize data/formulas/hazelnut-tin-loaf.json --tin 300x110x65 --max-net-carbs 3")
         {
             resize.formula,
+            resize.formula.System,
             resize.mass,
             resize.factor,
             resize.tin,

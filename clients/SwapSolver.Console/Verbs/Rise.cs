@@ -1,7 +1,7 @@
 using System.CommandLine;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
-using SwapSolver.Console.FormulaFiles;
+using SwapSolver.Console.Files;
 using SwapSolver.Console.Screens;
 using SwapSolver.V1;
 
@@ -24,6 +24,7 @@ internal sealed class Rise
             "swapsolver rise data/formulas/hazelnut-tin-loaf.json --altitude 2000")
         {
             rise.formula,
+            rise.formula.System,
             rise.altitude,
             rise.wait,
         };

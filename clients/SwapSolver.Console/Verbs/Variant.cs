@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
-using SwapSolver.Console.FormulaFiles;
+using SwapSolver.Console.Files;
 using SwapSolver.Console.Screens;
 using SwapSolver.V1;
 
@@ -41,6 +41,7 @@ internal sealed class Variant
             "swapsolver variant data/formulas/hazelnut-tin-loaf.json --without tree-nuts")
         {
             variant.formula,
+            variant.formula.System,
             variant.without,
             variant.diet,
         };
@@ -49,7 +50,11 @@ internal sealed class Variant
             parse,
             new Question<VaryFormulaResponse>(
                 async token => (await variant.formula.ReadAsync(parse, token)).Then(subject => variant.Ask(parse, subject)),
-                (screen, response) => AnswersScreen.Show(screen, response.Answers, response.Conflict, response.Nearest),
+                (screen, response) =>
+                {
+                    LinesRead.Show(screen, response.LinesRead);
+                    AnswersScreen.Show(screen, response.Answers, response.Conflict, response.Nearest);
+                },
                 response => response.Answers.Count > 0 ? ExitCode.Answer : ExitCode.NoAnswer),
             cancel));
         return verb;

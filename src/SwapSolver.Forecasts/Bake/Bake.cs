@@ -98,6 +98,7 @@ public sealed record Bake(BakePractice Practice, Phrases Phrases)
             new TinFilling(Practice).Of(formula),
             BoilingAt(conditions.Altitude),
             known is null ? null : new Percent(100 / pace),
+            known is { Bake.Formula.BakeLoss: not null },
             []);
         return forecast with { Cautions = new BakeCautions(Practice, Phrases).Of(formula, conditions, target, forecast) };
     }
@@ -148,15 +149,14 @@ public sealed record Bake(BakePractice Practice, Phrases Phrases)
 
     private PercentRange Loss(BakeCase own, (KnownBake Bake, BakeCase Case)? known)
     {
-        // Where the known bake was weighed, what it lost fits this number too.
-        var factor = known is { Bake.Formula.BakeLoss: { } weighed, Case.Fine.LostShare: > 0 and var foretold } ? weighed.Share / foretold : 1;
-        var margin = LogOf(known is null ? Practice.Margins.LossPercent : Practice.Margins.AlikePercent) * own.Runs.Value.LostShare;
-        var spread = known is { } anchor && factor != 1
-            ? own.Runs.With(anchor.Case.Runs).Of(pair => pair.First.LostShare / Math.Max(pair.Second.LostShare, 1e-6) * anchor.Case.Runs.Value.LostShare, margin)
-            : own.Runs.Of(static run => run.LostShare, margin);
-        var shift = own.Fine.LostShare - spread.Value;
-        Percent Of(double share) => new(100 * factor * Math.Clamp(share + shift, 0, 1));
+        // Where the known bake was weighed, what it lost beyond the model (skin that dries, a tin that steams) is lost again.
+        var (beyond, spread) = known is { Bake.Formula.BakeLoss: { } weighed } anchor
+            ? (weighed.Share - anchor.Case.Fine.LostShare, own.Runs.With(anchor.Case.Runs).Of(static pair => pair.First.LostShare - pair.Second.LostShare, Margin(weighed.Share)))
+            : (0, own.Runs.Of(static run => run.LostShare, Margin(own.Fine.LostShare)));
+        Percent Of(double share) => new(100 * Math.Clamp(own.Fine.LostShare + beyond + share - spread.Value, 0, 1));
         return new PercentRange(Of(spread.Low), Of(spread.Value), Of(spread.High));
+
+        double Margin(double share) => LogOf(Practice.Margins.LossPercent) * share;
     }
 
     private static MinuteRange Minutes(double minutes, Spread logarithm) => new(

@@ -36,4 +36,20 @@ public sealed class StatedFood
 
     /// <summary>What spoons and cups of it weigh.</summary>
     public ImmutableArray<HouseholdMeasure> HouseholdMeasures { get; init; } = [];
+
+    /// <summary>The same food with these figures.</summary>
+    /// <param name="figures">All its figures.</param>
+    public StatedFood With(ImmutableDictionary<Fact, Figure> figures) => new()
+    {
+        Id = Id,
+        Name = Name,
+        Origin = Origin,
+        UsdaFoodNumber = UsdaFoodNumber,
+        Like = Like,
+        Role = Role,
+        Figures = figures,
+        Allergens = Allergens,
+        Suits = Suits,
+        HouseholdMeasures = HouseholdMeasures,
+    };
 }

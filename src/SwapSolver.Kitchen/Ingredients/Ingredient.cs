@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using SwapSolver.Kitchen.Foods;
 
 namespace SwapSolver.Kitchen.Ingredients;
 
@@ -56,6 +57,9 @@ public sealed class Ingredient : IEquatable<Ingredient>
     /// <summary>Cautions that go with it.</summary>
     public required ImmutableArray<string> Cautions { get; init; }
 
+    /// <summary>Where a food of this kitchen's own was read; null for what is shipped.</summary>
+    public FoodOrigin? Origin { get; init; }
+
     /// <summary>The sheet of typical values, made once.</summary>
     public FactSheet Typical => field ??= FactSheet.Drawn(this, static _ => 0.5);
 
@@ -67,7 +71,8 @@ public sealed class Ingredient : IEquatable<Ingredient>
 
     /// <summary>The same ingredient with other figures where these are known better.</summary>
     /// <param name="better">The figures that replace the ingredient's own.</param>
-    public Ingredient With(IEnumerable<KeyValuePair<Fact, Figure>> better)
+    /// <param name="measures">What spoons and cups of it weigh.</param>
+    public Ingredient With(IEnumerable<KeyValuePair<Fact, Figure>> better, ImmutableArray<HouseholdMeasure> measures)
     {
         var figures = Figures.SetItems(better);
         return new Ingredient
@@ -86,9 +91,10 @@ public sealed class Ingredient : IEquatable<Ingredient>
             NoneByNature = NoneByNature.Except(figures.Keys),
             Usage = Usage,
             CountedUnits = CountedUnits,
-            HouseholdMeasures = HouseholdMeasures,
+            HouseholdMeasures = measures,
             Behaviours = Behaviours,
             Cautions = Cautions,
+            Origin = Origin,
         };
     }
 

@@ -9,9 +9,11 @@ namespace SwapSolver.Kitchen.Panels;
 /// <param name="Phrases">The words.</param>
 public sealed record PanelReader(PanelRules Rules, Phrases Phrases)
 {
-    private const string Serving = "serving";
+    /// <summary>What a problem of the serving's weight is called.</summary>
+    public const string Serving = "serving";
 
-    private const string Figures = "figures";
+    /// <summary>What a problem of all figures is called.</summary>
+    public const string Figures = "figures";
 
     /// <summary>The panel, or every mistake that is in it.</summary>
     /// <param name="basis">Whose law it follows.</param>

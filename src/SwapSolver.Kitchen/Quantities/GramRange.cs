@@ -21,6 +21,12 @@ public readonly record struct GramRange(Grams Low, Grams Typical, Grams High)
     public static GramRange operator *(GramRange each, Amount amount) =>
         new(each.Low * amount.Low, each.Typical * amount.Middle, each.High * amount.High);
 
+    /// <summary>The mass at a share of the way from low to high, the typical one standing at one half [g].</summary>
+    /// <param name="share">0 to 1, both included.</param>
+    public Grams At(double share) => share < 0.5
+        ? Low + ((Typical - Low) * (2 * share))
+        : Typical + ((High - Typical) * ((2 * share) - 1));
+
     /// <summary>The same with its ends drawn out to hold another mass [g].</summary>
     public GramRange Holding(Grams other) =>
         new(other < Low ? other : Low, Typical, other > High ? other : High);

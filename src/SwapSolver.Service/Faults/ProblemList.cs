@@ -16,9 +16,16 @@ internal sealed class ProblemList
 
     private readonly List<Problem> problems = [];
 
+    /// <summary>How many mistakes there are.</summary>
+    public int Count => problems.Count;
+
     /// <summary>Adds a mistake.</summary>
     public void Add(string path, string value, string reason, string wayOut) =>
         problems.Add(new Problem(path, Short(value), reason, wayOut));
+
+    /// <summary>Adds a mistake whose way out takes time to find; it is sought only where it will be told.</summary>
+    public void Add(string path, string value, string reason, Func<string> wayOut) =>
+        Add(path, value, reason, problems.Count < MostListed ? wayOut() : string.Empty);
 
     /// <summary>Adds a mistake about a number.</summary>
     public void Add(string path, double value, string reason, string wayOut) =>
@@ -67,6 +74,14 @@ internal sealed class ProblemList
         var info = new ErrorInfo { Reason = "NOTHING_WRITTEN", Domain = Domain };
         info.Metadata["name"] = Short(name);
         return Rich(Code.NotFound, $"this kitchen wrote nothing down of '{Short(name)}'; a shipped ingredient stays", info);
+    }
+
+    /// <summary>ALREADY_EXISTS for a food that this kitchen has.</summary>
+    public static RpcException AlreadyThere(string id)
+    {
+        var info = new ErrorInfo { Reason = "ALREADY_EXISTS", Domain = Domain };
+        info.Metadata["ingredientId"] = Short(id);
+        return Rich(Code.AlreadyExists, $"'{Short(id)}' is a food of this kitchen already; give another id, or say that it is to be replaced", info);
     }
 
     private static RpcException Rich(Code code, string message, params Google.Protobuf.IMessage[] details)

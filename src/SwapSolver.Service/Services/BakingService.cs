@@ -24,14 +24,17 @@ internal sealed class BakingService(AnswerSearch search, Subject subject, SolveR
     public override Task<PredictRiseResponse> PredictRise(PredictRiseRequest request, ServerCallContext context)
     {
         var problems = new ProblemList();
-        var formula = subject.Read(request.Name, request.Formula, problems);
+        var read = subject.Read(request.Name, request.Formula, problems);
+        var formula = read?.Formula;
         RequireKnown(formula, problems);
         var conditions = ReadConditions(request, problems);
         problems.ThrowIfAny();
         return cache.Get(request, async () =>
         {
             var forecast = await room.Run(context, (_, _) => Rise.Foretell(formula!, conditions, Draws.Typical));
-            return (RiseWriter.Write(forecast), false);
+            var written = RiseWriter.Write(forecast);
+            written.LinesRead.AddRange(read!.LinesRead);
+            return (written, false);
         });
     }
 
@@ -39,20 +42,23 @@ internal sealed class BakingService(AnswerSearch search, Subject subject, SolveR
     public override Task<BakeFormulaResponse> BakeFormula(BakeFormulaRequest request, ServerCallContext context)
     {
         var problems = new ProblemList();
-        var formula = subject.Read(request.Name, request.Formula, problems);
+        var read = subject.Read(request.Name, request.Formula, problems);
+        var formula = read?.Formula;
         var bake = search.Bakehouse.Bake;
         var reader = new BakeReader(bake, problems);
         reader.RequireWater(formula, "formula.lines");
         var altitude = reader.Altitude(request.HasAltitudeMetres ? request.AltitudeMetres : null);
         var core = reader.Core(request.HasCoreCelsius ? request.CoreCelsius : null, "coreCelsius");
         var anchor = request.Anchor is { } known ? subject.Read(known.Name, known.Formula, problems, "anchor.formula") : null;
-        reader.RequireWater(anchor, "anchor.formula.lines");
-        var conditions = new BakeConditions(altitude, core, request.ColdStart, reader.Known(request.Anchor, anchor, altitude));
+        reader.RequireWater(anchor?.Formula, "anchor.formula.lines");
+        var conditions = new BakeConditions(altitude, core, request.ColdStart, reader.Known(request.Anchor, anchor?.Formula, altitude));
         problems.ThrowIfAny();
         return cache.Get(request, async () =>
         {
             var forecast = await room.Run(context, (_, _) => bake.Foretell(formula!, conditions, Draws.Typical));
-            return (BakeWriter.Write(formula!, forecast), false);
+            var written = BakeWriter.Write(formula!, forecast);
+            written.LinesRead.AddRange(read!.LinesRead.Concat(anchor?.LinesRead ?? []));
+            return (written, false);
         });
     }
 

@@ -24,12 +24,12 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
     public override Task<BalanceFormulaResponse> BalanceFormula(BalanceFormulaRequest request, ServerCallContext context)
     {
         var problems = new ProblemList();
-        var formula = subject.Read(request.Name, request.Formula, problems);
+        var read = subject.Read(request.Name, request.Formula, problems);
         problems.ThrowIfAny();
         return cache.Get(request, async () =>
         {
-            var measured = await room.Run(context, (clock, cancel) => new Measurement(formula!).Answer(search, clock, cancel));
-            return (Write(formula!, measured), measured.EndedEarly);
+            var measured = await room.Run(context, (clock, cancel) => new Measurement(read!.Formula, read.Measured).Answer(search, clock, cancel));
+            return (Write(read!, measured), measured.EndedEarly);
         });
     }
 
@@ -37,10 +37,11 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
     public override Task<CheckSwapResponse> CheckSwap(CheckSwapRequest request, ServerCallContext context)
     {
         var problems = new ProblemList();
-        var formula = subject.Read(request.Name, request.Formula, problems);
+        var read = subject.Read(request.Name, request.Formula, problems);
+        var formula = read?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
         var swaps = formula is null ? [] : ReadSwaps(request, formula, problems);
-        var reader = new HabitsReader(search.Bakehouse.Balances, problems);
+        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         var limits = reader.ReadLimits(request.Habits);
         problems.ThrowIfAny();
@@ -49,7 +50,7 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
             var verdict = await room.Run(
                 context, (clock, cancel) => new SwapCheck(formula!, swaps, limits, habits!).Answer(search, clock, cancel));
             OutOfTime.ThrowIf(verdict.RanOutOfTime);
-            return (Write(verdict), verdict.EndedEarly);
+            return (Write(read!, verdict), verdict.EndedEarly);
         });
     }
 
@@ -78,6 +79,7 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
             problems.Add($"{path}.from", swap.From, "is not in the formula", $"name one of its lines: {string.Join(", ", Ids(formula))}");
         }
 
+        KnownFacts.Require(search.Bakehouse.Balances, to, $"{path}.to", problems);
         if (swap.HasGrams && !(swap.Grams is >= 0 and <= LineReader.MostGrams))
         {
             problems.Add($"{path}.grams", swap.Grams, "cannot be weighed", $"give 0 to {LineReader.MostGrams} g");
@@ -92,8 +94,9 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
     private static IEnumerable<string> Ids(Domain.Formula formula) =>
         formula.Lines.Select(line => line.Ingredient.Id).Distinct();
 
-    private BalanceFormulaResponse Write(Domain.Formula formula, MeasuredFormula measured)
+    private BalanceFormulaResponse Write(ReadFormula read, MeasuredFormula measured)
     {
+        var formula = read.Formula;
         var written = new BalanceFormulaResponse
         {
             Nutrition = writer.Nutrition(formula),
@@ -103,6 +106,7 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
         };
         written.Readings.AddRange(measured.Readings.Select(ReadingWriter.Write));
         written.Cautions.AddRange(measured.Cautions);
+        written.LinesRead.AddRange(read.LinesRead);
         written.BakersPercentages.AddRange(formula.Lines.Select(line =>
         {
             var share = new BakersPercentage { Ingredient = ResourceName.Of(line.Ingredient), Grams = line.Grams.Value };
@@ -116,7 +120,7 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
         return written;
     }
 
-    private CheckSwapResponse Write(SwapVerdict verdict)
+    private CheckSwapResponse Write(ReadFormula read, SwapVerdict verdict)
     {
         var written = new CheckSwapResponse
         {
@@ -134,6 +138,7 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
         written.Cautions.AddRange(verdict.Cautions);
         written.Reasons.AddRange(verdict.Reasons);
         written.Conflict.AddRange(verdict.Conflict.Select(AnswerWriter.Write));
+        written.LinesRead.AddRange(read.LinesRead);
         return written;
     }
 }

@@ -20,7 +20,7 @@ internal sealed class MeasureService(IngredientLines lines) : V1.MeasureService.
             problems.Add("lines", request.Lines.Count, "lines cannot be read", $"give 1 to {MostLines}");
         }
 
-        var system = MeasureSystems.Read(request.System, problems);
+        var system = MeasureSystems.Read(request.System, "system", problems);
         problems.ThrowIfAny();
         var response = new ConvertLinesResponse();
         foreach (var line in request.Lines)

@@ -30,10 +30,11 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
     public override Task<ResizeFormulaResponse> ResizeFormula(ResizeFormulaRequest request, ServerCallContext context)
     {
         var problems = new ProblemList();
-        var formula = subject.Read(request.Name, request.Formula, problems);
+        var read = subject.Read(request.Name, request.Formula, problems);
+        var formula = read?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
         problems.ThrowIfAny();
-        var reader = new HabitsReader(search.Bakehouse.Balances, problems);
+        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
         var habits = reader.Read(request.Habits, formula!);
         var limits = reader.ReadLimits(request.Habits);
         var size = ReadSize(request, formula!, problems);
@@ -48,7 +49,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
                 return (found, ChangeOf(formula!, found, conditions));
             });
             OutOfTime.ThrowIf(outcomes.RanOutOfTime);
-            var written = Write(outcomes, size!.Factor);
+            var written = Write(read!, outcomes, size!.Factor);
             written.Bake = BakeWriter.Write(change);
             return (written, outcomes.EndedEarly);
         });
@@ -119,7 +120,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
 
     private static string Plain(double value) => value.ToString(CultureInfo.InvariantCulture);
 
-    private ResizeFormulaResponse Write(Outcomes outcomes, double factor)
+    private ResizeFormulaResponse Write(ReadFormula read, Outcomes outcomes, double factor)
     {
         var written = new ResizeFormulaResponse
         {
@@ -128,6 +129,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         };
         written.Answers.AddRange(outcomes.Answers.Select(writer.Write));
         written.Conflict.AddRange(outcomes.Conflict.Select(AnswerWriter.Write));
+        written.LinesRead.AddRange(read.LinesRead);
         return written;
     }
 }

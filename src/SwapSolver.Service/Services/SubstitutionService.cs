@@ -23,9 +23,10 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
     public override Task<VaryFormulaResponse> VaryFormula(VaryFormulaRequest request, ServerCallContext context)
     {
         var problems = new ProblemList();
-        var formula = subject.Read(request.Name, request.Formula, problems);
+        var read = subject.Read(request.Name, request.Formula, problems);
+        var formula = read?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
-        var reader = new HabitsReader(search.Bakehouse.Balances, problems);
+        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         var wishes = ReadWithout(request, problems).AddRange(reader.ReadLimits(request.Habits));
         if (request.Without.Count == 0 && wishes.IsEmpty)
@@ -39,7 +40,7 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
             var outcomes = await room.Run(
                 context, (clock, cancel) => new Variant(formula!, wishes, habits!).Answer(search, clock, cancel));
             OutOfTime.ThrowIf(outcomes.RanOutOfTime);
-            return (Write(outcomes), outcomes.EndedEarly);
+            return (Write(read!, outcomes), outcomes.EndedEarly);
         });
     }
 
@@ -47,7 +48,8 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
     public override Task<ReplaceIngredientResponse> ReplaceIngredient(ReplaceIngredientRequest request, ServerCallContext context)
     {
         var problems = new ProblemList();
-        var replacement = new ReplacementReader(search.Bakehouse, subject, problems).Read(request);
+        var reader = new ReplacementReader(search.Bakehouse, subject, problems);
+        var replacement = reader.Read(request);
         problems.ThrowIfAny();
         return cache.Get(request, async () =>
         {
@@ -56,6 +58,7 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
             var written = new ReplaceIngredientResponse { Nearest = outcomes.Nearest is null ? null : writer.Write(outcomes.Nearest) };
             written.Answers.AddRange(outcomes.Answers.Select(writer.Write));
             written.Conflict.AddRange(outcomes.Conflict.Select(AnswerWriter.Write));
+            written.LinesRead.AddRange(reader.LinesRead);
             return (written, outcomes.EndedEarly);
         });
     }
@@ -109,7 +112,7 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
         }
     }
 
-    private VaryFormulaResponse Write(Outcomes outcomes)
+    private VaryFormulaResponse Write(ReadFormula read, Outcomes outcomes)
     {
         var written = new VaryFormulaResponse
         {
@@ -117,6 +120,7 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
         };
         written.Answers.AddRange(outcomes.Answers.Select(writer.Write));
         written.Conflict.AddRange(outcomes.Conflict.Select(AnswerWriter.Write));
+        written.LinesRead.AddRange(read.LinesRead);
         return written;
     }
 }

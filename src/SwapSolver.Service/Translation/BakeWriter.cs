@@ -20,6 +20,7 @@ internal static class BakeWriter
             CoolToSliceMinutes = Write(forecast.CoolToSlice),
             SliceAtCelsius = forecast.SliceAt.Value,
             Fill = Write(forecast.Fill),
+            LossWeighed = forecast.IsLossWeighed,
             BoilingPointCelsius = forecast.BoilingPoint.Value,
             Formula = FormulaWriter.Write(formula),
         };

@@ -22,20 +22,21 @@ internal sealed class FormulaReader(Pantry pantry, IngredientLines texts, Proble
     /// <summary>The formula; where problems were added it is not to be used.</summary>
     /// <param name="formula">The formula of the contract.</param>
     /// <param name="path">Its field.</param>
-    public Domain.Formula Read(V1.Formula formula, string path)
+    public ReadFormula Read(V1.Formula formula, string path)
     {
         var lines = ReadLines(formula, path);
         var shape = ShapeReader.Read(formula.Shape, $"{path}.shape", problems);
-        return new Domain.Formula(
+        var read = new Domain.Formula(
             formula.DisplayName,
-            lines,
+            [.. lines.Select(line => line.Line)],
             ReadSlices(formula, shape, path),
             shape,
             ReadOven(formula.Oven, $"{path}.oven"),
             ReadBakeLoss(formula, path));
+        return new ReadFormula(read, lines);
     }
 
-    private ImmutableArray<Domain.Line> ReadLines(V1.Formula formula, string path)
+    private ImmutableArray<ReadLine> ReadLines(V1.Formula formula, string path)
     {
         if (formula.Lines.Count == 0)
         {
@@ -50,10 +51,10 @@ internal sealed class FormulaReader(Pantry pantry, IngredientLines texts, Proble
         }
 
         var reader = new LineReader(pantry, problems);
-        var measures = new MeasureReader(texts, problems);
+        var measures = new MeasureReader(texts, MeasureSystems.Read(formula.System, $"{path}.system", problems), problems);
         var read = formula.Lines.Select((line, index) => reader.Read(line, $"{path}.lines[{index}]", measures)).ToList();
-        ImmutableArray<Domain.Line> lines = [.. read.SelectMany(line => line)];
-        var batter = lines.Sum(line => line.Grams.Value);
+        ImmutableArray<ReadLine> lines = [.. read.SelectMany(line => line)];
+        var batter = lines.Sum(line => line.Line.Grams.Value);
         if (read.All(line => line.Length > 0) && batter < LeastBatterGrams)
         {
             problems.Add($"{path}.lines", $"{batter:0.##} g", "is the whole batter", $"give lines of {LeastBatterGrams} g or more in all");

@@ -22,7 +22,7 @@ internal sealed class LineReader(Pantry pantry, ProblemList problems)
     /// <param name="line">The line of the contract.</param>
     /// <param name="path">Its field.</param>
     /// <param name="measures">Reads household measures and words.</param>
-    public ImmutableArray<Domain.Line> Read(V1.Line line, string path, MeasureReader measures)
+    public ImmutableArray<ReadLine> Read(V1.Line line, string path, MeasureReader measures)
     {
         if (!string.IsNullOrEmpty(line.Text))
         {
@@ -39,7 +39,12 @@ internal sealed class LineReader(Pantry pantry, ProblemList problems)
             return measures.ReadAmount(line, ingredient, path);
         }
 
-        return (line.HasCount ? ReadCounted(line, ingredient, path) : ReadWeighed(line, ingredient, path)) is { } read ? [read] : [];
+        if (!line.HasCount)
+        {
+            return ReadWeighed(line, ingredient, path) is { } weighed ? [new ReadLine(weighed)] : [];
+        }
+
+        return ReadCounted(line, ingredient, path, measures) is { } counted ? [counted] : [];
     }
 
     /// <summary>The ingredient of a name, or null with a problem that offers the nearest names.</summary>
@@ -57,7 +62,7 @@ internal sealed class LineReader(Pantry pantry, ProblemList problems)
         }
         else
         {
-            problems.Add(path, name, "is not an ingredient that is known", NearestNames.WayOut(id, pantry.Ingredients.Select(known => known.Id)));
+            problems.Add(path, name, "is not an ingredient that is known", () => NearestNames.WayOut(id, pantry.Ids));
         }
 
         return null;
@@ -85,7 +90,7 @@ internal sealed class LineReader(Pantry pantry, ProblemList problems)
         return null;
     }
 
-    private Domain.Line? ReadCounted(V1.Line line, Ingredient ingredient, string path)
+    private ReadLine? ReadCounted(V1.Line line, Ingredient ingredient, string path, MeasureReader measures)
     {
         if (ingredient.CountedUnits.IsEmpty)
         {
@@ -97,6 +102,11 @@ internal sealed class LineReader(Pantry pantry, ProblemList problems)
         {
             problems.Add($"{path}.count", line.Count, "is no number of eggs", $"give more than 0, at most {MostCount}");
             return null;
+        }
+
+        if (line.Size == V1.Line.Types.Size.Unspecified && !line.HasGrams)
+        {
+            return measures.ReadCount(line.Count, ingredient, path);
         }
 
         var size = EggSizes.Read(line.Size, $"{path}.size", problems) ?? EggSize.LargeUs;
@@ -113,6 +123,6 @@ internal sealed class LineReader(Pantry pantry, ProblemList problems)
             return null;
         }
 
-        return new Domain.Line(ingredient, grams, size);
+        return new ReadLine(new Domain.Line(ingredient, grams, size));
     }
 }

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Measures;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Lines;
 using SwapSolver.Service.Faults;
@@ -8,12 +10,15 @@ using Domain = SwapSolver.Kitchen.Formulas;
 namespace SwapSolver.Service.Translation;
 
 /// <summary>Reads lines of a formula that give a household measure or words in place of grams.</summary>
-internal sealed class MeasureReader(IngredientLines lines, ProblemList problems)
+/// <param name="lines">Reads lines of text.</param>
+/// <param name="system">Whose cups stand in the formula's kitchen; null where that is not said.</param>
+/// <param name="problems">What is wrong.</param>
+internal sealed class MeasureReader(IngredientLines lines, MeasureSystem? system, ProblemList problems)
 {
     private const double MostGrams = 100_000;
 
     /// <summary>The lines that a text says, more than one where a plus joins; none where there is a problem.</summary>
-    public ImmutableArray<Domain.Line> ReadText(V1.Line line, string path)
+    public ImmutableArray<ReadLine> ReadText(V1.Line line, string path)
     {
         if (line.HasGrams || line.HasCount || line.HasAmount || line.HasUnit || !string.IsNullOrEmpty(line.Ingredient))
         {
@@ -21,19 +26,17 @@ internal sealed class MeasureReader(IngredientLines lines, ProblemList problems)
             return [];
         }
 
-        var readings = lines.Read(line.Text, null);
+        var readings = lines.Read(line.Text, system);
         foreach (var reading in readings.Where(reading => reading.Problem is not null))
         {
             problems.Add($"{path}.text", line.Text, $"is not read: {reading.Problem}", WayOut(reading));
         }
 
-        return readings.All(reading => reading.Problem is null)
-            ? [.. readings.Select(reading => new Domain.Line(reading.Ingredient!, reading.Grams!.Value.Typical, reading.Egg))]
-            : [];
+        return readings.All(reading => reading.Problem is null) ? [.. readings.Select(reading => Told(line.Text, reading))] : [];
     }
 
     /// <summary>The line of an amount and a unit; none where there is a problem.</summary>
-    public ImmutableArray<Domain.Line> ReadAmount(V1.Line line, Ingredient ingredient, string path)
+    public ImmutableArray<ReadLine> ReadAmount(V1.Line line, Ingredient ingredient, string path)
     {
         if (line.HasGrams || line.HasCount)
         {
@@ -47,18 +50,40 @@ internal sealed class MeasureReader(IngredientLines lines, ProblemList problems)
             return [];
         }
 
-        var weighed = lines.Weigh(Amount.Of(line.Amount), line.Unit, ingredient, null);
+        var weighed = lines.Weigh(Amount.Of(line.Amount), line.Unit, ingredient, system);
         if (weighed.Grams is not { } grams)
         {
             return Refuse(line, path, weighed.Problem!);
         }
 
         return grams.Typical.Value <= MostGrams
-            ? [new Domain.Line(ingredient, grams.Typical, weighed.Egg)]
+            ? [Told(Words(line.Amount, line.Unit, ingredient), weighed, ingredient)]
             : Refuse(line, path, $"it is more than {MostGrams} g");
     }
 
-    private ImmutableArray<Domain.Line> Refuse(V1.Line line, string path, string problem)
+    /// <summary>The line of so many eggs whose size is not said; null where there is a problem.</summary>
+    public ReadLine? ReadCount(double count, Ingredient ingredient, string path)
+    {
+        var weighed = lines.Count(Amount.Of(count), ingredient, system);
+        if (weighed.Problem is null)
+        {
+            return Told(Words(count, string.Empty, ingredient), weighed, ingredient);
+        }
+
+        problems.Add($"{path}.count", count, $"cannot be weighed: {weighed.Problem}", "say the 'size', or give 'grams'");
+        return null;
+    }
+
+    private static string Words(double amount, string unit, Ingredient ingredient) =>
+        string.Join(' ', new[] { amount.ToString(CultureInfo.InvariantCulture), unit, ingredient.Name }.Where(word => word.Length > 0));
+
+    private static ReadLine Told(string words, Weighed weighed, Ingredient ingredient) =>
+        Told(words, new LineReading(ingredient, weighed.Grams, weighed.Egg, weighed.Assumed, [], null));
+
+    private static ReadLine Told(string words, LineReading reading) => new(
+        new Domain.Line(reading.Ingredient!, reading.Grams!.Value.Typical, reading.Egg), ConvertedLineWriter.Write(words, reading), reading.Grams);
+
+    private ImmutableArray<ReadLine> Refuse(V1.Line line, string path, string problem)
     {
         problems.Add($"{path}.unit", line.Unit, $"cannot be weighed: {problem}", "or weigh it and give 'grams'");
         return [];

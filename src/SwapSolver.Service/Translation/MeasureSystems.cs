@@ -8,27 +8,30 @@ namespace SwapSolver.Service.Translation;
 /// <summary>Systems of measures, from the contract.</summary>
 internal static class MeasureSystems
 {
-    private static readonly FrozenDictionary<ConvertLinesRequest.Types.System, MeasureSystem> Known =
-        new Dictionary<ConvertLinesRequest.Types.System, MeasureSystem>
+    private static readonly FrozenDictionary<Line.Types.System, MeasureSystem> Known =
+        new Dictionary<Line.Types.System, MeasureSystem>
         {
-            [ConvertLinesRequest.Types.System.UsCustomary] = MeasureSystem.UsCustomary,
-            [ConvertLinesRequest.Types.System.UsLabelling] = MeasureSystem.UsLabelling,
-            [ConvertLinesRequest.Types.System.Metric] = MeasureSystem.Metric,
-            [ConvertLinesRequest.Types.System.Australian] = MeasureSystem.Australian,
-            [ConvertLinesRequest.Types.System.UkImperial] = MeasureSystem.UkImperial,
+            [Line.Types.System.UsCustomary] = MeasureSystem.UsCustomary,
+            [Line.Types.System.UsLabelling] = MeasureSystem.UsLabelling,
+            [Line.Types.System.Metric] = MeasureSystem.Metric,
+            [Line.Types.System.Australian] = MeasureSystem.Australian,
+            [Line.Types.System.UkImperial] = MeasureSystem.UkImperial,
         }.ToFrozenDictionary();
 
     /// <summary>The system, or null where none is said.</summary>
-    public static MeasureSystem? Read(ConvertLinesRequest.Types.System system, ProblemList problems)
+    /// <param name="system">The system of the contract.</param>
+    /// <param name="path">Its field.</param>
+    /// <param name="problems">What is wrong with it.</param>
+    public static MeasureSystem? Read(Line.Types.System system, string path, ProblemList problems)
     {
         if (Known.TryGetValue(system, out var known))
         {
             return known;
         }
 
-        if (system != ConvertLinesRequest.Types.System.Unspecified)
+        if (system != Line.Types.System.Unspecified)
         {
-            problems.Add("system", system.ToString(), "is no system of measures", "give US_CUSTOMARY, US_LABELLING, METRIC, AUSTRALIAN or UK_IMPERIAL");
+            problems.Add(path, system.ToString(), "is no system of measures", "give US_CUSTOMARY, US_LABELLING, METRIC, AUSTRALIAN or UK_IMPERIAL");
         }
 
         return null;

@@ -18,11 +18,16 @@ internal sealed class ReplacementReader(Bakehouse bakehouse, Subject subject, Pr
 
     private const double LeastDose = 0.1;
 
+    /// <summary>What the lines of the formula were read as that gave no grams.</summary>
+    public IEnumerable<ConvertedLine> LinesRead { get; private set; } = [];
+
     /// <summary>The question; null where problems were added.</summary>
     public Replacement? Read(ReplaceIngredientRequest request)
     {
         var isBare = request.Formula is null && string.IsNullOrEmpty(request.Name);
-        var formula = isBare ? null : subject.Read(request.Name, request.Formula, problems);
+        var read = isBare ? null : subject.Read(request.Name, request.Formula, problems);
+        var formula = read?.Formula;
+        LinesRead = read?.LinesRead ?? [];
         KnownFacts.Require(bakehouse.Balances, formula, problems);
         var names = new LineReader(bakehouse.Pantry, problems);
         var from = names.IngredientOf(request.Ingredient, "ingredient");
@@ -35,7 +40,7 @@ internal sealed class ReplacementReader(Bakehouse bakehouse, Subject subject, Pr
         KnownFacts.Require(bakehouse.Balances, from, "ingredient", problems);
         var dose = isBare ? ReadDose(request, from) : InFormula(request, from, formula!);
         var stock = ReadStock(request, from, isBare ? dose : null);
-        var reader = new HabitsReader(bakehouse.Balances, problems);
+        var reader = new HabitsReader(bakehouse.Balances, bakehouse.Pantry, problems);
         var habits = reader.Read(request.Habits, formula ?? new Domain.Formula(string.Empty, [], 1, null, null, null));
         return new Replacement(formula, from, dose, stock, with, reader.ReadLimits(request.Habits), habits)
         {
@@ -130,7 +135,7 @@ internal sealed class ReplacementReader(Bakehouse bakehouse, Subject subject, Pr
     private string WayOut(Ingredient from)
     {
         var roles = from.Role == Role.LeaveningBlend ? new[] { Role.LeaveningBlend, Role.Base, Role.Acid } : [from.Role, Role.LeaveningBlend];
-        var ids = bakehouse.Pantry.Ingredients
+        var ids = bakehouse.Pantry.Offered
             .Where(one => roles.Contains(one.Role) && LeaveningKits.Leavens(one) && !one.Equals(from))
             .Select(one => one.Id);
         var how = from.Role == Role.LeaveningBlend ? "name another powder, or acids with or without a base" : "name one powder, or others of its kind";

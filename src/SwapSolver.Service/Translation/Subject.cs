@@ -2,7 +2,6 @@ using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Lines;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Stored;
-using Domain = SwapSolver.Kitchen.Formulas;
 
 namespace SwapSolver.Service.Translation;
 
@@ -15,7 +14,7 @@ internal sealed class Subject(Pantry pantry, IngredientLines texts, StoredFormul
     /// <param name="problems">What is wrong with it.</param>
     /// <param name="path">Field of the formula given inline.</param>
     /// <exception cref="Grpc.Core.RpcException">NOT_FOUND for a name that is not known.</exception>
-    public Domain.Formula? Read(string name, V1.Formula? inline, ProblemList problems, string path = "formula")
+    public ReadFormula? Read(string name, V1.Formula? inline, ProblemList problems, string path = "formula")
     {
         if (inline is not null)
         {

@@ -23,6 +23,9 @@ public sealed record Answer(
     ImmutableArray<string> Notes,
     bool IsBestSoFar)
 {
+    /// <summary>The facts that decide whether it balances, the most decisive first.</summary>
+    public ImmutableArray<DecisiveFact> Decisive { get; init; } = [];
+
     /// <summary>What else changes where leavening was replaced; null elsewhere.</summary>
     public ReplacedLeavening? Replaced { get; init; }
 }

@@ -106,7 +106,15 @@ public sealed record CautionList(Bakehouse Bakehouse)
     private IEnumerable<string> BroughtIn(Formula reference, Formula formula)
     {
         var brought = Names(AllergensOf(formula).Except(AllergensOf(reference)));
-        return If(brought.Count > 0, () => Phrases.Say("caution-brought-in", ("allergens", Kitchen.Wording.Phrases.List(brought))));
+        var notStated = formula.Lines.Select(line => line.Ingredient).Distinct()
+            .Where(ingredient => !ingredient.Allergens.AreKnown && reference.Lines.All(line => !line.Ingredient.Equals(ingredient)))
+            .Select(ingredient => ingredient.Name)
+            .ToList();
+        return
+        [
+            .. If(brought.Count > 0, () => Phrases.Say("caution-brought-in", ("allergens", Kitchen.Wording.Phrases.List(brought)))),
+            .. If(notStated.Count > 0, () => Phrases.Say("caution-brought-in-not-stated", ("ingredients", Kitchen.Wording.Phrases.List(notStated)))),
+        ];
     }
 
     /// <summary>Whether there is yeast and nothing for it to eat.</summary>

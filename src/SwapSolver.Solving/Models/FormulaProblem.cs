@@ -48,6 +48,9 @@ public sealed record FormulaProblem(
     /// <summary>Wishes that may give way at a price, to find the nearest formula; none in an ordinary solve.</summary>
     public ImmutableHashSet<string> MayGiveWay { get; init; } = [];
 
+    /// <summary>Kitchens in which bands must be kept too; none in a solve that goes by typical facts alone.</summary>
+    public ImmutableArray<Scenario> Scenarios { get; init; } = [];
+
     /// <summary>Whether a wish leaves this ingredient out.</summary>
     public bool IsLeftOut(Ingredient ingredient) =>
         Holds.Any(hold => hold.LeftOut is { } rule && rule.Carries(ingredient));

@@ -11,7 +11,8 @@ namespace SwapSolver.Solving.Questions;
 
 /// <summary>Where a formula stands by itself.</summary>
 /// <param name="Formula">The formula.</param>
-public sealed record Measurement(Formula Formula)
+/// <param name="Measured">What lines may weigh that were not weighed; null where all were.</param>
+public sealed record Measurement(Formula Formula, MeasuredLines? Measured = null)
 {
     /// <summary>Reads every balance, and seeks a repair where a fixed band is missed.</summary>
     /// <param name="search">The solving.</param>
@@ -22,7 +23,7 @@ public sealed record Measurement(Formula Formula)
         var bakehouse = search.Bakehouse;
         var reference = Formula.Merged();
         var holds = StrictLeavening(bakehouse.Balances, HoldList.Around(bakehouse.Balances, reference, []));
-        var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient));
+        var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient), Measured, search.Bags);
         var readings = Readings.Of(bakehouse.Balances.Ratios, holds, reference, reference, samples);
         var unread = bakehouse.Balances.Ratios.Where(balance => !balance.CanRead(reference)).ToImmutableArray();
         var repair = unread.IsEmpty && readings.Any(reading => reading.Standing != Standing.Inside)

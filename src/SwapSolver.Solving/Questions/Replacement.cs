@@ -49,7 +49,7 @@ public sealed record Replacement(
     private Outcomes Leavening(AnswerSearch search)
     {
         var dose = Formula?.MassOf(From) ?? Dose;
-        var replacing = new LeaveningReplacement(search.Bakehouse, Wishes, Habits);
+        var replacing = new LeaveningReplacement(search.Bakehouse, search.Bags, Wishes, Habits);
         if (Stock >= dose && Formula is { } formula)
         {
             var reference = formula.Merged();

@@ -96,7 +96,7 @@ internal sealed record KitInBowl(Bakehouse Bakehouse, Habits Habits)
     }
 
     /// <summary>The water of the pantry; null where it has none.</summary>
-    public Ingredient? PlainWater() => Bakehouse.Pantry.Ingredients.FirstOrDefault(one =>
+    public Ingredient? PlainWater() => Bakehouse.Pantry.Offered.FirstOrDefault(one =>
         one.Role == Role.Liquid && Bakehouse.Balances.Know(one) && one.Typical[Fact.Water] >= Bakehouse.Practice.PlainWater.Share);
 
     private static Formula Made(Formula reference, Dictionary<Ingredient, double> lines) => reference with

@@ -51,7 +51,7 @@ public sealed record LeaveningKits(Bakehouse Bakehouse, Habits Habits)
     /// <param name="mayMoveOthers">Whether there are other lines that a powder's own soda or acid can be taken off from.</param>
     internal IEnumerable<LeaveningKit> Usual(Ingredient from, Grams replaced, bool mayMoveOthers)
     {
-        var leaveners = Bakehouse.Pantry.Ingredients
+        var leaveners = Bakehouse.Pantry.Offered
             .Where(one => Leavens(one) && !one.Equals(from) && Bakehouse.Balances.Know(one) && !IsForFlatGoods(one))
             .ToList();
         foreach (var one in leaveners)
@@ -108,7 +108,7 @@ public sealed record LeaveningKits(Bakehouse Bakehouse, Habits Habits)
     /// <summary>The acid that goes with soda where none is named: the offered one that is dry and acts first.</summary>
     internal Ingredient PlainAcid() => OfRole(Role.Acid);
 
-    private Ingredient OfRole(Role role) => Bakehouse.Pantry.Ingredients
+    private Ingredient OfRole(Role role) => Bakehouse.Pantry.Offered
         .Where(one => one.Role == role && Leavens(one) && one.Usage.Offered && Bakehouse.Balances.Know(one) && one.Typical[Fact.Water] < 0.1 && Chemistry.TryGet(one, out _))
         // The one that bakers name first: of the bases sodium's, of the acids the mildest a gram.
         .OrderByDescending(one => one.Typical[Fact.Sodium])

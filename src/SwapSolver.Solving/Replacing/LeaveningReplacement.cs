@@ -11,9 +11,10 @@ namespace SwapSolver.Solving.Replacing;
 
 /// <summary>An acid, a base or a powder replaced at equal millimoles: no search, for the doses follow from the chemistry.</summary>
 /// <param name="Bakehouse">Everything that is known.</param>
+/// <param name="Bags">The bags of this question.</param>
 /// <param name="Wishes">Limits on readings.</param>
 /// <param name="Habits">How the kitchen weighs.</param>
-internal sealed record LeaveningReplacement(Bakehouse Bakehouse, ImmutableArray<Hold> Wishes, Habits Habits)
+internal sealed record LeaveningReplacement(Bakehouse Bakehouse, Bags Bags, ImmutableArray<Hold> Wishes, Habits Habits)
 {
     private LeaveningKits Kits => new(Bakehouse, Habits);
 
@@ -36,14 +37,8 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, ImmutableArray<
         List<LeaveningKit> kits = with.IsEmpty
             ? [.. Kits.Usual(from, replaced, mayMoveOthers: formula is not null).Where(kit => kit.Doses.All(one => one.Weighed > Grams.None && KeepsWhatItIs(reference, one.Ingredient)))]
             : [Kits.Of(from, replaced, with)];
-        // Drawn once: an ingredient is drawn alike whatever else is in the bowl.
-        var samples = new FactSamples([
-            .. reference.Lines.Select(line => line.Ingredient),
-            .. kits.SelectMany(kit => kit.Doses).Select(one => one.Ingredient),
-            .. Bowl.PlainWater() is { } water ? [water] : Array.Empty<Ingredient>(),
-        ]);
         var found = kits
-            .Select(kit => Judge(formula, reference, from, kept, kit, with, samples))
+            .Select(kit => Judge(formula, reference, from, kept, kit, with))
             .OfType<JudgedReplacement>()
             .OrderBy(one => one.Missed.Length)
             .ThenBy(one => one.BringsAllergen)
@@ -53,14 +48,29 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, ImmutableArray<
             .ThenBy(one => Math.Abs(one.MoreInMixing.Value))
             .ThenBy(one => one.Answer.Formula.BatterMass)
             .ToList();
-        var good = found.Where(one => one.Missed.IsEmpty).Take(most).Select(one => one.Answer).ToImmutableArray();
+        var good = found.Where(one => one.Missed.IsEmpty).Select(one => one.Answer).ToImmutableArray();
+        if (Habits.Sureness is { } sureness && !good.IsEmpty && good.All(one => one.ChanceOfBalance < sureness.Share))
+        {
+            return Unsure(sureness, good.MaxBy(one => one.ChanceOfBalance)!);
+        }
+
+        good = [.. good.Where(one => Habits.Sureness is not { } least || one.ChanceOfBalance >= least.Share).Take(most)];
         return good.IsEmpty
             ? new Outcomes([], [.. found.Take(1).SelectMany(one => one.Missed)], found.FirstOrDefault()?.Answer, EndedEarly: false)
             : new Outcomes(good, [], null, EndedEarly: false);
     }
 
+    /// <summary>Where the wish for sureness is all that stands in the way.</summary>
+    private Outcomes Unsure(Percent wanted, Answer surest)
+    {
+        var most = new Level(Math.Floor(surest.ChanceOfBalance * 100));
+        var words = Bakehouse.Phrases.Say(
+            "conflict-sureness", ("count", NumberWords.Level(new Level(wanted.Value))), ("value", NumberWords.Level(most)));
+        return new Outcomes([], [new Conflict("sureness", most, words)], surest, EndedEarly: false);
+    }
+
     private JudgedReplacement? Judge(
-        Formula? original, Formula reference, Ingredient from, Grams kept, LeaveningKit kit, ImmutableArray<Ingredient> with, FactSamples samples)
+        Formula? original, Formula reference, Ingredient from, Grams kept, LeaveningKit kit, ImmutableArray<Ingredient> with)
     {
         if (Bowl.Put(reference, from, kept, kit) is not { } put)
         {
@@ -71,6 +81,8 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, ImmutableArray<
         var (before, after) = (Sketch(reference), Sketch(put.Formula));
         var details = Details(reference, put.Formula, kit, put.WaterMore, put.WaterLeft, before, after, isWhole);
         var holds = Holds(reference, from, kept, isWhole);
+        var samples = new FactSamples(reference.Lines.Concat(put.Formula.Lines).Select(line => line.Ingredient), drawn: Bags);
+        var balances = samples.Balances(holds, reference, put.Formula);
         var readings = isWhole
             ? Readings.Of(Bakehouse.Balances.Ratios.Union(Wishes.Select(wish => wish.Balance)), holds, put.Formula, reference, samples)
             : [];
@@ -81,12 +93,13 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, ImmutableArray<
             readings,
             Words.Changes(shownBefore, shown, from, details),
             isWhole ? new CautionList(Bakehouse).Of(reference, put.Formula, []) : new CautionList(Bakehouse).OfDoses(shownBefore, shown),
-            samples.ChanceOfBalance(holds, reference, put.Formula),
+            balances.Count(keeps => keeps) / (double)balances.Length,
             Readings.Binding(readings),
             Words.Notes(from, details, isWhole),
             IsBestSoFar: false)
         {
             Replaced = details,
+            Decisive = new DecisiveFacts(Bakehouse.Phrases).Of(samples, balances),
         };
         var kinds = reference.Lines.SelectMany(line => AllergensOf(line.Ingredient)).ToHashSet();
         var missed = Recheck.BrokenHolds(holds, reference, put.Formula, Draws.Typical).ToList();
@@ -106,7 +119,7 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, ImmutableArray<
         double Sum(Formula of, Fact fact) => of.Lines.Sum(line => line.Ingredient.RangeOf(fact) is null ? 0 : line.Ingredient.Typical[fact] * line.Grams.Value);
         Grams More(Fact fact) => new(Sum(formula, fact) - Sum(reference, fact));
         var sodium = More(Fact.Sodium);
-        var salt = Bakehouse.Pantry.Ingredients.Where(one => one.Role == Role.Salt).MaxBy(one => one.Typical[Fact.Sodium])!;
+        var salt = Bakehouse.Pantry.Offered.Where(one => one.Role == Role.Salt).MaxBy(one => one.Typical[Fact.Sodium])!;
         var timing = Words.Timing(before, after);
         return new ReplacedLeavening(
             new Millimoles(kit.Doses.Sum(dose => dose.Exact.Value * dose.Ingredient.Typical[Fact.Acid])),

@@ -59,6 +59,5 @@ internal sealed class AllergenReader(ImmutableArray<AllergenName> known)
         return false;
     }
 
-    private string? Find(string word) => known.FirstOrDefault(allergen =>
-        allergen.Also.Prepend(allergen.Name).Prepend(allergen.Id).Contains(word, StringComparer.OrdinalIgnoreCase))?.Id;
+    private string? Find(string word) => known.FirstOrDefault(allergen => allergen.IsCalled(word))?.Id;
 }

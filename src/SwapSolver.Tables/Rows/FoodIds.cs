@@ -1,4 +1,5 @@
 using System.Text;
+using SwapSolver.Kitchen.Foods;
 using SwapSolver.Tables.Columns;
 
 namespace SwapSolver.Tables.Rows;
@@ -6,8 +7,6 @@ namespace SwapSolver.Tables.Rows;
 /// <summary>Reads or makes the id of a row's food.</summary>
 internal static class FoodIds
 {
-    private const int MostLetters = 64;
-
     private const int NumberLength = 5;
 
     /// <summary>The USDA food number of a row, five digits; null where it has none. The result is false where it cannot
@@ -30,23 +29,20 @@ internal static class FoodIds
     public static string? Given(TableRow row)
     {
         var id = row[FoodColumns.Id];
-        if (id.Length <= MostLetters && id.All(letter => char.IsAsciiLetterLower(letter) || char.IsAsciiDigit(letter) || letter == '-'))
+        if (FoodId.CanBe(id))
         {
             return id;
         }
 
-        row.Refuse(FoodColumns.Id, "is no id", $"write small letters, digits and hyphens, at most {MostLetters}, as my-coconut-flour");
+        row.Refuse(FoodColumns.Id, "is no id", FoodId.WayOut);
         return null;
     }
-
-    /// <summary>The id of a food that has a number.</summary>
-    public static string OfNumber(string number) => $"usda-{number}";
 
     /// <summary>An id made of a description; null with a problem where none can be made.</summary>
     public static string? OfDescription(TableRow row, string description)
     {
-        var id = new StringBuilder(MostLetters);
-        foreach (var letter in description.TakeWhile(_ => id.Length < MostLetters))
+        var id = new StringBuilder(FoodId.MostLetters);
+        foreach (var letter in description.TakeWhile(_ => id.Length < FoodId.MostLetters))
         {
             if (char.IsAsciiLetterOrDigit(letter))
             {

@@ -55,7 +55,7 @@ internal sealed class FoodReader(FoodRules foods, TableRules rules, Pantry shipp
     private string? IdOf(TableRow row, string? number, string name)
     {
         var isGiven = row[FoodColumns.Id].Length > 0;
-        var id = isGiven ? FoodIds.Given(row) : number is not null ? FoodIds.OfNumber(number) : FoodIds.OfDescription(row, name);
+        var id = isGiven ? FoodIds.Given(row) : number is not null ? FoodId.OfNumber(number) : FoodIds.OfDescription(row, name);
         if (id is not null && shipped.TryGet(id, out _))
         {
             row.Refuse(
@@ -120,7 +120,7 @@ internal sealed class FoodReader(FoodRules foods, TableRules rules, Pantry shipp
             return like;
         }
 
-        row.Refuse(FoodColumns.Like, "is no ingredient that is known", NearestNames.WayOut(id, shipped.Ingredients.Select(ingredient => ingredient.Id)));
+        row.Refuse(FoodColumns.Like, "is no ingredient that is known", NearestNames.WayOut(id, shipped.Ids));
         return null;
     }
 

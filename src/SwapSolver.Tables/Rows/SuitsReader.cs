@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Tables.Columns;
@@ -24,39 +23,32 @@ internal static class SuitsReader
             return false;
         }
 
-        if (vegan is true && vegetarian is false)
+        var claims = new SuitsClaims(vegan, vegetarian, glutenFree);
+        if (claims.Contradict)
         {
             row.Refuse(FoodColumns.Vegan, "is said of a food that is not vegetarian", "correct one of the two");
             return false;
         }
 
-        if (IsDenied(row, FoodColumns.Vegan, vegan, SuitsAndAllergens.AgainstVegan, allergens)
-            | IsDenied(row, FoodColumns.Vegetarian, vegetarian, SuitsAndAllergens.AgainstVegetarian, allergens)
-            | IsDenied(row, FoodColumns.GlutenFree, glutenFree, SuitsAndAllergens.AgainstGlutenFree, allergens))
+        var denied = claims.Denied(allergens);
+        if (IsDenied(row, FoodColumns.Vegan, denied.Vegan)
+            | IsDenied(row, FoodColumns.Vegetarian, denied.Vegetarian)
+            | IsDenied(row, FoodColumns.GlutenFree, denied.GlutenFree))
         {
             return false;
         }
 
-        if (vegan is not null || vegetarian is not null || glutenFree is not null)
-        {
-            // What nobody says is not taken to be so; what is vegan is vegetarian.
-            suits = new Suits(
-                vegan ?? (vegetarian is not false && like is { Suits.Vegan: true }),
-                vegetarian ?? (vegan is true || like is { Suits.Vegetarian: true }),
-                glutenFree ?? like is { Suits.GlutenFree: true });
-        }
-
+        suits = claims.After(like);
         return true;
     }
 
-    private static bool IsDenied(TableRow row, string column, bool? said, ImmutableArray<string> against, StatedAllergens? allergens)
+    private static bool IsDenied(TableRow row, string column, string? carried)
     {
-        if (said is not true || allergens is null || against.FirstOrDefault(id => allergens.Contains.Contains(id)) is not { } carried)
+        if (carried is not null)
         {
-            return false;
+            row.Refuse(column, $"is said of a food that contains {carried}", "correct one of the two");
         }
 
-        row.Refuse(column, $"is said of a food that contains {carried}", "correct one of the two");
-        return true;
+        return carried is not null;
     }
 }

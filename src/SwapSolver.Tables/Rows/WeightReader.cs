@@ -65,7 +65,7 @@ internal sealed class WeightReader(FoodRules rules)
             row.RefuseAll(FoodColumns.Number, "the row names no food", $"give its {FoodColumns.Number} or its {FoodColumns.Id}");
         }
 
-        return number is null ? null : FoodIds.OfNumber(number);
+        return number is null ? null : FoodId.OfNumber(number);
     }
 
     private static decimal? AmountOf(TableRow row)

@@ -28,6 +28,39 @@ public sealed class BalanceTests
     }
 
     [Fact]
+    public async Task A_loaf_in_cups_is_read_in_grams_with_range_and_what_was_assumed()
+    {
+        using var loaf = FormulaFile.Of(""" "text": "1 cup coconut flour" """);
+        var ran = (await BuiltConsole.Run("balance", loaf.Location)).Ends(0);
+        Assert.Matches(@"1 cup coconut flour\s+coconut-flour\s+112\s+95\.2 to 128\.8", ran.Out);
+        Assert.Contains("US customary cup", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("spoons and cups", ran.Out, StringComparison.Ordinal);
+        var weighed = (await BuiltConsole.Run("balance", BuiltConsole.Demo("hazelnut-tin-loaf"))).Ends(0);
+        Assert.DoesNotContain("read as", weighed.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    // 20 mL of water by the litre of 1000 g; what the command line says goes before what the file says.
+    [InlineData("", "--system=australian")]
+    [InlineData(""", "system": "AUSTRALIAN" """, "--json")]
+    [InlineData(""", "system": "METRIC" """, "--system=AUSTRALIAN")]
+    public async Task The_system_stands_in_the_file_or_on_the_command_line(string system, string option)
+    {
+        using var loaf = FormulaFile.Of(""" "text": "1 tbsp water" """, system);
+        var response = (await BuiltConsole.Run("balance", loaf.Location, "--json", option)).Ends(0).Read<BalanceFormulaResponse>();
+        Assert.Equal(20, Assert.Single(response.LinesRead).Grams);
+    }
+
+    [Fact]
+    public async Task A_system_that_cannot_be_meant_is_refused()
+    {
+        using var loaf = FormulaFile.Of(""" "text": "1 tbsp water" """, """, "system": "ROMAN" """);
+        (await BuiltConsole.Run("balance", loaf.Location)).Refuses("system", "ROMAN", "AUSTRALIAN");
+        (await BuiltConsole.Run("balance", BuiltConsole.Demo("cocoa-cake"), "--system", "roman")).Refuses("--system", "roman", "AUSTRALIAN");
+        (await BuiltConsole.Run("balance", "formulas/cocoa-cake", "--system", "metric")).Refuses("--system", "formulas/cocoa-cake", "Leave it away");
+    }
+
+    [Fact]
     public async Task A_formula_can_come_in_on_standard_input()
     {
         var text = await File.ReadAllTextAsync(BuiltConsole.Demo("almond-rolls"));

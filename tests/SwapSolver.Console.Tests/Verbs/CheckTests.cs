@@ -44,4 +44,13 @@ public sealed class CheckTests
     [Fact]
     public async Task Nothing_can_be_swapped_that_is_not_in_the_bowl() =>
         (await BuiltConsole.Run("check", Hazelnut, "--swap", "almond-meal=butter")).Refuses("swaps[0].from", "almond-meal", "hazelnut-flour");
+
+    [Fact]
+    public async Task A_line_in_cups_is_told()
+    {
+        using var loaf = FormulaFile.Of(""" "text": "1 metric cup water" """);
+        var ran = await BuiltConsole.Run("check", loaf.Location, "--swap", "almond-meal=hazelnut-flour", "--system", "metric");
+        // 250 mL, 3 % either way.
+        Assert.Matches(@"1 metric cup water\s+water\s+250\s+242\.5 to 257\.5", ran.Out);
+    }
 }

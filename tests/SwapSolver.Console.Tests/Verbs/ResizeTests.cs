@@ -41,4 +41,13 @@ public sealed class ResizeTests
     [InlineData("--slices", "2.5", "2.5")]
     public async Task A_size_that_no_kitchen_bakes_is_refused(string option, string value, string shown) =>
         (await BuiltConsole.Run("resize", Hazelnut, option, value)).Refuses(shown);
+
+    [Fact]
+    public async Task A_line_in_cups_is_told()
+    {
+        using var loaf = FormulaFile.Of(""" "text": "1 metric cup water" """);
+        var ran = await BuiltConsole.Run("resize", loaf.Location, "--factor", "2", "--system", "metric");
+        // 250 mL, 3 % either way.
+        Assert.Matches(@"1 metric cup water\s+water\s+250\s+242\.5 to 257\.5", ran.Out);
+    }
 }

@@ -56,10 +56,24 @@ public sealed class VariantTests
         (await BuiltConsole.Run("variant", Hazelnut, "--without", "tree-nutz")).Refuses("without[0]", "tree-nutz", "tree-nuts");
 
     [Fact]
+    public async Task What_is_allowed_to_come_in_is_named_by_id_and_a_slip_brings_the_nearest() =>
+        (await BuiltConsole.Run("variant", Hazelnut, "--without", "tree-nuts", "--allow", "sesame-meal,sesame-flouer"))
+            .Refuses("habits.allow[1]", "sesame-flouer", "sesame-flour");
+
+    [Fact]
     public async Task A_variant_of_nothing_in_particular_is_refused() =>
         (await BuiltConsole.Run("variant", Hazelnut)).Refuses("no wish", "name what to leave out");
 
     [Fact]
     public async Task A_diet_that_is_not_known_is_refused_with_those_that_are() =>
         (await BuiltConsole.Run("variant", Hazelnut, "--diet", "vegn")).Refuses("vegn", "VEGAN");
+
+    [Fact]
+    public async Task A_line_in_cups_is_told()
+    {
+        using var loaf = FormulaFile.Of(""" "text": "1 metric cup water" """);
+        var ran = await BuiltConsole.Run("variant", loaf.Location, "--without", "tree-nuts", "--system", "metric");
+        // 250 mL, 3 % either way.
+        Assert.Matches(@"1 metric cup water\s+water\s+250\s+242\.5 to 257\.5", ran.Out);
+    }
 }

@@ -43,7 +43,7 @@ public sealed class MeasureServiceTests(StrictKitchen kitchen)
     [Fact]
     public async Task The_tablespoon_is_that_of_the_system()
     {
-        var request = new ConvertLinesRequest { Lines = { "1 tbsp water" }, System = ConvertLinesRequest.Types.System.Australian };
+        var request = new ConvertLinesRequest { Lines = { "1 tbsp water" }, System = Line.Types.System.Australian };
         // 20 mL of water by its litre of 1000 g.
         Assert.Equal(20, Assert.Single((await kitchen.Service.Measures.ConvertLinesAsync(request)).Lines).Grams);
     }
@@ -54,7 +54,7 @@ public sealed class MeasureServiceTests(StrictKitchen kitchen)
         (await kitchen.Refuses(service => service.Measures.ConvertLinesAsync(new ConvertLinesRequest()))).Names("lines", "'0'", "give 1 to 500");
         var many = new ConvertLinesRequest { Lines = { Enumerable.Repeat("1 egg", 501) } };
         (await kitchen.Refuses(service => service.Measures.ConvertLinesAsync(many))).Names("lines", "'501'", "give 1 to 500");
-        var other = new ConvertLinesRequest { Lines = { "1 egg" }, System = (ConvertLinesRequest.Types.System)99 };
+        var other = new ConvertLinesRequest { Lines = { "1 egg" }, System = (Line.Types.System)99 };
         (await kitchen.Refuses(service => service.Measures.ConvertLinesAsync(other))).Names("system", "99", "METRIC");
     }
 

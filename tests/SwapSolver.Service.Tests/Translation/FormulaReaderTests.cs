@@ -56,6 +56,14 @@ public sealed class FormulaReaderTests(StrictKitchen kitchen)
     public Task An_oven_or_tin_that_no_kitchen_has_is_refused(string part, string field, string value, string wayOut) => RefusedByEveryQuestion(
         $$"""{ "lines": [{{OneLine}}], "slices": 12, {{part}} }""", field, value, wayOut);
 
+    [Fact]
+    public async Task A_system_of_measures_that_nobody_has_is_refused()
+    {
+        var formula = Bakes.From($$"""{ "lines": [{{OneLine}}], "slices": 12 }""");
+        formula.System = (Line.Types.System)99;
+        await RefusedByEveryQuestion(formula, "formula.system", "99", "AUSTRALIAN");
+    }
+
     [Theory]
     [InlineData(201)]
     [InlineData(10_000)]

@@ -46,6 +46,21 @@ public sealed class LineReaderTests(StrictKitchen kitchen)
     }
 
     [Fact]
+    public async Task Eggs_whites_and_yolks_of_no_size_are_weighed_in_every_system()
+    {
+        foreach (var system in Enum.GetValues<V1.Line.Types.System>())
+        {
+            foreach (var egg in new[] { "egg-whole", "egg-white", "egg-yolk" })
+            {
+                var loaf = WithAlmonds($""" "ingredient": "ingredients/{egg}", "count": 3 """);
+                loaf.System = system;
+                var response = await Bakes.Balance(kitchen.Service, loaf);
+                Assert.True(response.LinesRead.Single() is { Grams: > 30 and < 200 }, $"{system} {response.LinesRead}");
+            }
+        }
+    }
+
+    [Fact]
     public Task Four_large_eggs_of_220_grams_are_refused() =>
         // A large US egg is 50 g without its shell (data/ingredients/egg-whole.json), so four are 200 g.
         Refused(""" "ingredient": "ingredients/egg-whole", "count": 4, "size": "LARGE_US", "grams": 220 """, "grams", "220", "200 g");
