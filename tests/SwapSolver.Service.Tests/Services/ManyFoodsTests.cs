@@ -4,8 +4,8 @@ using SwapSolver.Loaves;
 using SwapSolver.Records;
 using SwapSolver.Service.Tests.Running;
 using SwapSolver.V1;
-using StatedAllergens = SwapSolver.Kitchen.Foods.StatedAllergens;
 using Domain = SwapSolver.Kitchen.Ingredients;
+using StatedAllergens = SwapSolver.Kitchen.Foods.StatedAllergens;
 
 namespace SwapSolver.Service.Tests.Services;
 
