@@ -48,6 +48,7 @@ internal static class SwapSolverCommand
             Replace.Create(errand),
             Resize.Create(errand),
             Rise.Create(errand),
+            Bake.Create(errand),
             Verbs.Convert.Create(errand),
             Pantry.Create(errand),
         };

@@ -128,7 +128,8 @@ internal static class ServiceHost
             BalanceFiles.Read(folder, sources),
             phrases,
             PracticeFile.Read(folder, sources),
-            new Rise(acidity, ForecastFiles.ReadRise(folder, sources), phrases));
+            new Rise(acidity, ForecastFiles.ReadRise(folder, sources), phrases),
+            new Bake(BakeFile.Read(folder, sources), phrases));
     }
 
     private static void AddRooms(IServiceCollection services, ServiceOptions options)

@@ -12,4 +12,5 @@ namespace SwapSolver.Solving;
 /// <param name="Phrases">The words of answers and cautions.</param>
 /// <param name="Practice">The habits of the trade.</param>
 /// <param name="Rise">The forecasts of acidity and rise.</param>
-public sealed record Bakehouse(Pantry Pantry, BalanceList Balances, Phrases Phrases, KitchenPractice Practice, Rise Rise);
+/// <param name="Bake">The forecast of the bake.</param>
+public sealed record Bakehouse(Pantry Pantry, BalanceList Balances, Phrases Phrases, KitchenPractice Practice, Rise Rise, Bake Bake);

@@ -68,6 +68,9 @@ internal sealed class SpoiltFolder : IDisposable
     public AcidityPractice ReadAcidity() => ForecastFiles.ReadAcidity(Folder, SourceKeys.Read(Folder));
 
     public RisePractice ReadRise() => ForecastFiles.ReadRise(Folder, SourceKeys.Read(Folder));
+
+    public BakePractice ReadBake() => BakeFile.Read(Folder, SourceKeys.Read(Folder));
+
     public PanelRules ReadPanelRules() => PanelRulesFile.Read(Folder, SourceKeys.Read(Folder));
 
     public Phrases ReadPhrases() => PhraseFile.Read(Folder);

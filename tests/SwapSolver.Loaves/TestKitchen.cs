@@ -37,6 +37,7 @@ public static class TestKitchen
             BalanceFiles.Read(Folder, sources),
             phrases,
             PracticeFile.Read(Folder, sources),
-            new Rise(acidity, ForecastFiles.ReadRise(Folder, sources), phrases));
+            new Rise(acidity, ForecastFiles.ReadRise(Folder, sources), phrases),
+            new Bake(BakeFile.Read(Folder, sources), phrases));
     }
 }

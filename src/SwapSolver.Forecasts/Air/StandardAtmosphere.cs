@@ -11,12 +11,6 @@ public static class StandardAtmosphere
     /// <summary>Temperature at sea level [K], its fall [K/m] and the exponent g M / (R L) [1]; ISO 2533.</summary>
     private const double SeaLevel = 288.15, Lapse = 0.0065, Exponent = 5.25588;
 
-    /// <summary>Antoine constants of water from 1 to 100 °C, for mmHg and °C; chemistry handbooks, memory.</summary>
-    private const double AntoineA = 8.07131, AntoineB = 1730.63, AntoineC = 233.426;
-
-    /// <summary>Pascals of a millimetre of mercury [Pa].</summary>
-    private const double MillimetreOfMercury = 133.322;
-
     /// <summary>Air pressure at a height [Pa].</summary>
     /// <param name="altitude">Height above the sea [m], from <see cref="Lowest"/> to <see cref="Highest"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">No kitchen lies there.</exception>
@@ -27,7 +21,6 @@ public static class StandardAtmosphere
         return new Pascals(Pascals.Atmosphere.Value * Math.Pow(1 - (Lapse * altitude.Value / SeaLevel), Exponent));
     }
 
-    /// <summary>Boiling point of water under a pressure [°C], from about 50,000 to 107,000 Pa.</summary>
-    public static Celsius BoilingPointAt(Pascals pressure) =>
-        new((AntoineB / (AntoineA - Math.Log10(pressure.Value / MillimetreOfMercury))) - AntoineC);
+    /// <summary>Boiling point of water under the pressure of the air [°C].</summary>
+    public static Celsius BoilingPointAt(Pascals pressure) => SaturatedWater.BoilingPointAt(pressure);
 }

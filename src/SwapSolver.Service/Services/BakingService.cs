@@ -12,7 +12,7 @@ using Fact = SwapSolver.Kitchen.Ingredients.Fact;
 
 namespace SwapSolver.Service.Services;
 
-/// <summary>Forecasts how formulas rise.</summary>
+/// <summary>Forecasts how formulas rise and bake.</summary>
 internal sealed class BakingService(AnswerSearch search, Subject subject, SolveRoom room, AnswerCache cache)
     : V1.BakingService.BakingServiceBase
 {
@@ -38,20 +38,39 @@ internal sealed class BakingService(AnswerSearch search, Subject subject, SolveR
         });
     }
 
+    /// <inheritdoc/>
+    public override Task<BakeFormulaResponse> BakeFormula(BakeFormulaRequest request, ServerCallContext context)
+    {
+        var problems = new ProblemList();
+        var read = subject.Read(request.Name, request.Formula, problems);
+        var formula = read?.Formula;
+        var bake = search.Bakehouse.Bake;
+        var reader = new BakeReader(bake, problems);
+        reader.RequireWater(formula, "formula.lines");
+        var altitude = reader.Altitude(request.HasAltitudeMetres ? request.AltitudeMetres : null);
+        var core = reader.Core(request.HasCoreCelsius ? request.CoreCelsius : null, "coreCelsius");
+        var anchor = request.Anchor is { } known ? subject.Read(known.Name, known.Formula, problems, "anchor.formula") : null;
+        reader.RequireWater(anchor?.Formula, "anchor.formula.lines");
+        var conditions = new BakeConditions(altitude, core, request.ColdStart, reader.Known(request.Anchor, anchor?.Formula, altitude));
+        problems.ThrowIfAny();
+        return cache.Get(request, async () =>
+        {
+            var forecast = await room.Run(context, (_, _) => bake.Foretell(formula!, conditions, Draws.Typical));
+            var written = BakeWriter.Write(formula!, forecast);
+            written.LinesRead.AddRange(read!.LinesRead.Concat(anchor?.LinesRead ?? []));
+            return (written, false);
+        });
+    }
+
     private RiseConditions ReadConditions(PredictRiseRequest request, ProblemList problems)
     {
-        var (lowest, highest) = (StandardAtmosphere.Lowest.Value, StandardAtmosphere.Highest.Value);
-        if (request.HasAltitudeMetres && !(request.AltitudeMetres >= lowest && request.AltitudeMetres <= highest))
-        {
-            problems.Add("altitudeMetres", request.AltitudeMetres, "is no height of a kitchen", $"give {lowest} to {highest} m above the sea");
-        }
-
+        var altitude = new BakeReader(search.Bakehouse.Bake, problems).Altitude(request.HasAltitudeMetres ? request.AltitudeMetres : null);
         if (request.HasWaitMinutes && !(request.WaitMinutes is >= 0 and <= MostWaitMinutes))
         {
             problems.Add("waitMinutes", request.WaitMinutes, "is no wait that can be forecast", $"give 0 to {MostWaitMinutes} minutes");
         }
 
-        var usual = RiseConditions.Usual(Rise.Practice, new Metres(request.HasAltitudeMetres ? request.AltitudeMetres : 0));
+        var usual = RiseConditions.Usual(Rise.Practice, altitude);
         return request.HasWaitMinutes ? usual with { Bench = new Minutes(request.WaitMinutes) } : usual;
     }
 
