@@ -46,7 +46,7 @@ internal sealed class HabitOptions
         CustomParser = result =>
         [
             .. result.Tokens
-                .SelectMany(token => token.Value.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+                .SelectMany(token => OptionText.SplitAtCommas(token.Value))
                 .Select(IngredientId.ToResourceName),
         ],
     };

@@ -36,6 +36,7 @@ internal sealed class Bake
             "swapsolver bake data/formulas/hazelnut-tin-loaf.json --anchor formulas/hazelnut-tin-loaf:68:96")
         {
             bake.formula,
+            bake.formula.System,
             bake.core,
             bake.altitude,
             bake.anchor,

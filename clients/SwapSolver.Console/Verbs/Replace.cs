@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
 using SwapSolver.Console.Files;
@@ -27,7 +26,7 @@ internal sealed class Replace
     {
         Description = "What is to come in, together, with commas between. Without it: whatever can, ranked.",
         HelpName = "Y,Z",
-        CustomParser = SplitAtCommas,
+        CustomParser = result => OptionText.Names(result, "--with", "Write what is to come in, as --with citric-acid."),
     };
 
     /// <summary>The verb.</summary>
@@ -55,19 +54,6 @@ internal sealed class Replace
                 response => response.Answers.Count > 0 ? ExitCode.Answer : ExitCode.NoAnswer),
             cancel));
         return verb;
-    }
-
-    private static string[] SplitAtCommas(ArgumentResult result)
-    {
-        var names = result.Tokens
-            .SelectMany(token => token.Value.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
-            .ToArray();
-        if (names.Length == 0)
-        {
-            result.AddError("--with names nothing. Write what is to come in, as --with citric-acid.");
-        }
-
-        return names;
     }
 
     private ServiceCall<ReplaceIngredientResponse> Ask(ParseResult parse, FormulaSubject? subject)

@@ -98,7 +98,7 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
         Explain(original, WithPrice(way, found), found.Formula!, found.Outcome == Outcome.Feasible) with
         {
             Slack = new SlackSearch(Solver, Bakehouse.Phrases).Of(way.Problem, found, cancel),
-            Model = way.Problem.Habits.ExplainModel ? MpsText.Of(FormulaModel.Build(way.Problem, wholeSteps: found.Point is null).Model) : string.Empty,
+            Model = way.Problem.Habits.ExplainModel ? MpsText.Of(found.Point?.Model.Model ?? FormulaModel.Build(way.Problem, wholeSteps: true).Model) : string.Empty,
         };
 
     /// <summary>Where a wish for sureness is all that stands in the way: how sure an answer can be.</summary>
