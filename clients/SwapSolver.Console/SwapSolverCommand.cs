@@ -46,6 +46,9 @@ internal static class SwapSolverCommand
             Variant.Create(errand),
             Check.Create(errand),
             Resize.Create(errand),
+            Reformulate.Create(errand),
+            Frontier.Create(errand),
+            Chart.Create(errand),
             Verbs.Convert.Create(errand),
             Pantry.Create(errand),
         };

@@ -118,8 +118,9 @@ internal static class ServiceHost
     {
         var folder = new DataFolder(options.DataPath);
         var sources = SourceKeys.Read(folder);
+        var balances = BalanceFiles.Read(folder, sources);
         var bakehouse = new Bakehouse(
-            PantryFiles.Read(folder, sources), BalanceFiles.Read(folder, sources), PhraseFile.Read(folder), PracticeFile.Read(folder, sources));
+            PantryFiles.Read(folder, sources), balances, PhraseFile.Read(folder), PracticeFile.Read(folder, sources), GoalFile.Read(folder, sources, balances));
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<ISolver>(new OrToolsSolver());
         var measures = MeasureFiles.Read(folder, sources, bakehouse.Pantry);

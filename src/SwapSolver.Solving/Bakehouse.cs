@@ -10,4 +10,5 @@ namespace SwapSolver.Solving;
 /// <param name="Balances">The rules of the kitchen.</param>
 /// <param name="Phrases">The words of answers and cautions.</param>
 /// <param name="Practice">The habits of the trade.</param>
-public sealed record Bakehouse(Pantry Pantry, BalanceList Balances, Phrases Phrases, KitchenPractice Practice);
+/// <param name="Goals">What the words of bakers mean in readings.</param>
+public sealed record Bakehouse(Pantry Pantry, BalanceList Balances, Phrases Phrases, KitchenPractice Practice, GoalList Goals);

@@ -4,12 +4,14 @@ using SwapSolver.Data.Foods;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Data.Measures;
 using SwapSolver.Data.Panels;
+using SwapSolver.Data.Practice;
 using SwapSolver.Data.Wording;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Measures;
 using SwapSolver.Kitchen.Panels;
+using SwapSolver.Kitchen.Practice;
 using SwapSolver.Kitchen.Wording;
 using SwapSolver.Loaves;
 
@@ -58,6 +60,8 @@ internal sealed class SpoiltFolder : IDisposable
     public TableRules ReadTableRules() => TableRulesFile.Read(Folder, SourceKeys.Read(Folder));
 
     public BalanceList ReadBalances() => BalanceFiles.Read(Folder, SourceKeys.Read(Folder));
+
+    public GoalList ReadGoals() => GoalFile.Read(Folder, SourceKeys.Read(Folder), ReadBalances());
 
     public PanelRules ReadPanelRules() => PanelRulesFile.Read(Folder, SourceKeys.Read(Folder));
 

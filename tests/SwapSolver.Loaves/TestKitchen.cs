@@ -26,6 +26,8 @@ public static class TestKitchen
     private static Bakehouse Open()
     {
         var sources = SourceKeys.Read(Folder);
-        return new Bakehouse(PantryFiles.Read(Folder, sources), BalanceFiles.Read(Folder, sources), PhraseFile.Read(Folder), PracticeFile.Read(Folder, sources));
+        var balances = BalanceFiles.Read(Folder, sources);
+        return new Bakehouse(
+            PantryFiles.Read(Folder, sources), balances, PhraseFile.Read(Folder), PracticeFile.Read(Folder, sources), GoalFile.Read(Folder, sources, balances));
     }
 }

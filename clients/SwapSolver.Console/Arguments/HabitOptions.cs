@@ -4,7 +4,7 @@ using SwapSolver.V1;
 namespace SwapSolver.Console.Arguments;
 
 /// <summary>The options of the verbs that solve: how the kitchen wants it done.</summary>
-internal sealed class HabitOptions
+internal sealed class HabitOptions(bool takesLimits = true)
 {
     private const string NetCarbohydrate = "net-carbohydrate";
 
@@ -39,9 +39,12 @@ internal sealed class HabitOptions
         verb.Add(weighedEgg);
         verb.Add(eggSize);
         verb.Add(scaleStep);
-        verb.Add(answers);
-        verb.Add(maxNetCarbs);
-        verb.Add(limits);
+        if (takesLimits)
+        {
+            verb.Add(answers);
+            verb.Add(maxNetCarbs);
+            verb.Add(limits);
+        }
     }
 
     /// <summary>What the command line says.</summary>

@@ -46,18 +46,26 @@ public sealed record CautionList(Bakehouse Bakehouse)
     /// <summary>The cautions of a formula that was solved for wishes: what came in, and what may be said of what went out.</summary>
     public ImmutableArray<string> Of(Formula reference, Formula formula, ImmutableArray<Hold> wishes)
     {
-        var before = AllergensOf(reference);
-        var brought = Names(AllergensOf(formula).Except(before));
         var leftOut = wishes
             .Where(wish => wish.LeftOut?.MayBeReadAsClaim == true)
             .Select(wish => wish.Balance.Settings.Title)
             .ToList();
         return
         [
-            .. If(brought.Count > 0, () => Phrases.Say("caution-brought-in", ("allergens", Kitchen.Wording.Phrases.List(brought)))),
-            .. NetCarbohydrateRise(reference, formula) is { } rise ? [rise] : Array.Empty<string>(),
+            .. OfTheChange(reference, formula),
             .. If(leftOut.Count > 0, () => Phrases.Say("caution-made-without", ("wishes", Kitchen.Wording.Phrases.List(leftOut)))),
             .. Of(formula),
+        ];
+    }
+
+    /// <summary>What a change brings that an eater must know: allergens that come in, net carbs that rise.</summary>
+    public ImmutableArray<string> OfTheChange(Formula reference, Formula formula)
+    {
+        var brought = Names(AllergensOf(formula).Except(AllergensOf(reference)));
+        return
+        [
+            .. If(brought.Count > 0, () => Phrases.Say("caution-brought-in", ("allergens", Kitchen.Wording.Phrases.List(brought)))),
+            .. NetCarbohydrateRise(reference, formula) is { } rise ? [rise] : Array.Empty<string>(),
         ];
     }
 

@@ -62,11 +62,8 @@ public sealed class FactSamples
 
     private Formula Filled(Formula formula, int sample) => measured.Filled(formula, (ingredient, grams) => grams.At(fillings[ingredient][sample]));
 
-    private static bool Keeps(Hold hold, Formula reference, Formula formula, Draw draw)
-    {
-        var band = hold.IsAnchored ? hold.Balance.Band(reference, draw) : hold.Band;
-        return hold.Balance.Read(formula, reference, draw) is not { } level || band.Of(level) == Standing.Inside;
-    }
+    private static bool Keeps(Hold hold, Formula reference, Formula formula, Draw draw) =>
+        hold.Balance.Read(formula, reference, draw) is not { } level || hold.BandIn(reference, draw).Of(level) == Standing.Inside;
 
     /// <summary>Each fact's range is cut into as many strata as there are samples, and each stratum is drawn from once.</summary>
     private static ImmutableArray<FactSheet> SheetsOf(Ingredient ingredient)

@@ -39,6 +39,14 @@ public sealed record FormulaSolve(ISolver Solver)
         return new FoundFormula(Outcome.Infeasible, null, double.NaN);
     }
 
+    /// <summary>Solves a problem with every line in steps of the scale from the start, as it must be where the holds leave no
+    /// room for rounding.</summary>
+    public FoundFormula RunInSteps(FormulaProblem problem, Deadline clock, CancellationToken cancel)
+    {
+        var found = RunOnce(problem, wholeSteps: true, clock, cancel);
+        return found.Formula is { } formula && !Recheck.Broken(problem, formula).IsEmpty ? new FoundFormula(Outcome.Infeasible, null, double.NaN) : found;
+    }
+
     /// <summary>Whether any formula keeps every hold, in any amount: the question that conflicts are sought with.</summary>
     public Outcome CanBeMet(FormulaProblem problem, Deadline clock, CancellationToken cancel) =>
         Solver.Solve(FormulaModel.Build(problem, wholeSteps: false).Model, clock.Left, cancel).Outcome;

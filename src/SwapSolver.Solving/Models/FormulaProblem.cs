@@ -48,6 +48,9 @@ public sealed record FormulaProblem(
     /// <summary>Wishes that may give way at a price, to find the nearest formula; none in an ordinary solve.</summary>
     public ImmutableHashSet<string> MayGiveWay { get; init; } = [];
 
+    /// <summary>Whether everything that the holds read is known of an ingredient; what has no price cannot come in under a price.</summary>
+    public bool CanBeHeld(Ingredient ingredient) => Holds.All(hold => hold.Balance.CanRead(ingredient));
+
     /// <summary>Whether a wish leaves this ingredient out.</summary>
     public bool IsLeftOut(Ingredient ingredient) =>
         Holds.Any(hold => hold.LeftOut is { } rule && rule.Carries(ingredient));

@@ -1,4 +1,6 @@
 using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
 
 namespace SwapSolver.Solving.Wishes;
 
@@ -11,6 +13,15 @@ namespace SwapSolver.Solving.Wishes;
 /// <param name="IsAnchored">Whether the band hangs on the reference's own reading, and so moves with its facts.</param>
 public sealed record Hold(string Id, Balance Balance, Band Band, bool FromCaller, bool IsAnchored = false)
 {
+    /// <summary>Where the band is so much of the reference's own reading, the shares; else null.</summary>
+    public OwnShare? Share { get; init; }
+
+    /// <summary>The band as it is in one draw of the facts: a band that hangs on the reference moves with it.</summary>
+    public Band BandIn(Formula reference, Draw draw) =>
+        Share is { } share ? share.Of(Balance.Read(reference, reference, draw))
+        : IsAnchored ? Balance.Band(reference, draw)
+        : Band;
+
     /// <summary>What is to be left out, where this is such a wish; else null.</summary>
     public LeftOut? LeftOut => Balance as LeftOut;
 }
