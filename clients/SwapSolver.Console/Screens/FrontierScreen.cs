@@ -1,3 +1,4 @@
+using System.Globalization;
 using SwapSolver.V1;
 
 namespace SwapSolver.Console.Screens;
@@ -5,6 +6,8 @@ namespace SwapSolver.Console.Screens;
 /// <summary>A trade-off as a table and a plot.</summary>
 internal static class FrontierScreen
 {
+    private const int MostDecimals = 6;
+
     /// <summary>Shows the points in the order of the first reading.</summary>
     public static void Show(Screen screen, IReadOnlyList<TraceFrontierResponse> points)
     {
@@ -17,12 +20,14 @@ internal static class FrontierScreen
             : "No formula that keeps every band is better in one of the two without being worse in the other than a point below.");
         screen.Gap();
         var table = new PlainTable().Figures(ReadingTitle.Of(first)).Figures(ReadingTitle.Of(second)).Figures("of 100").Words("what changes");
+        var writeFirst = Apart([.. along.Select(point => point.First.Value)]);
+        var writeSecond = Apart([.. along.Select(point => point.Second.Value)]);
         foreach (var point in along)
         {
             table.Row(
-                new ReadingText(point.First).Value,
-                new ReadingText(point.Second).Value,
-                (point.Answer.ChanceOfBalance * 100).ToString("0", System.Globalization.CultureInfo.InvariantCulture),
+                writeFirst(point.First.Value),
+                writeSecond(point.Second.Value),
+                (point.Answer.ChanceOfBalance * 100).ToString("0", CultureInfo.InvariantCulture),
                 ChangeWords.Of(point.Answer.Changes));
         }
 
@@ -37,12 +42,20 @@ internal static class FrontierScreen
             }
         }
 
-        Cautions.Show(screen, [.. along.Aggregate(
-            along[0].Answer.Cautions.AsEnumerable(), (shared, point) => shared.Intersect(point.Answer.Cautions))]);
-        var some = along.SelectMany(point => point.Answer.Cautions).Distinct()
-            .Where(caution => !along.TrueForAll(point => point.Answer.Cautions.Contains(caution)) && caution.StartsWith("This brings in", StringComparison.Ordinal));
-        Cautions.Show(screen, [.. some.Select(caution => $"Of some points: {caution}")]);
+        var cautions = along.SelectMany(point => point.Answer.Cautions).Distinct().ToLookup(caution => along.TrueForAll(point => point.Answer.Cautions.Contains(caution)));
+        Cautions.Show(screen, [.. cautions[true]]);
+        Cautions.Show(screen, [.. cautions[false].Select(caution => $"Of some points: {caution}")]);
     }
+
+    /// <summary>Writes a figure with as many decimals as tell every point from the next.</summary>
+    private static Func<double, string> Apart(IReadOnlyList<double> values)
+    {
+        var decimals = Enumerable.Range(2, MostDecimals).FirstOrDefault(
+            places => values.Select(value => Write(value, places)).Distinct().Count() == values.Distinct().Count(), MostDecimals);
+        return value => Write(value, decimals);
+    }
+
+    private static string Write(double value, int decimals) => value.ToString($"F{decimals}", CultureInfo.InvariantCulture);
 
     private static string Own(Reading reading, double before) =>
         $"{ReadingTitle.Of(reading)} {new ReadingText(new Reading { Value = before }).Value} {reading.Unit}".TrimEnd();

@@ -121,7 +121,7 @@ internal sealed class TargetReader(BalanceList balances, GoalList goals, Domain.
             return new TradedReading(balance, better);
         }
 
-        problems.Add($"{path}.better", trade.Reading, "is better neither lower nor higher by itself", "say LOWER or HIGHER");
+        problems.Add($"{path}.better", trade.Reading, "is better neither lower nor higher by itself", $"say LOWER or HIGHER; on the command line {balance.Id}:higher");
         return null;
     }
 }

@@ -37,7 +37,8 @@ internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits ha
         // A repair of the leavening aims at the fixed band, as in a check.
         var aim = broken.Contains(bakehouse.Balances.Leavening) ? Measurement.StrictLeavening(bakehouse.Balances, holds) : holds;
         var repairs = new SwapRepairs(bakehouse, reference, swapped, check.Swaps, aim, habits);
-        foreach (var way in pair.To is null ? repairs.WithThisDose() : repairs.WithAnyDose()[..1])
+        // The dose that does it by itself first; then the same weight, which a reader may insist on.
+        foreach (var way in pair.To is null ? repairs.WithThisDose() : [repairs.WithAnyDose()[0], .. repairs.WithThisDose()])
         {
             var found = new FormulaSolve(search.Solver).Run(way.Problem, clock, cancel);
             if (found.Outcome == Outcome.OutOfTime)
@@ -58,7 +59,7 @@ internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits ha
             samples.ChanceOfBalance(holds, reference, swapped),
             [],
             bakehouse.Phrases.Say(pair.To is null ? "chart-not-left-out" : "chart-no", ("missed", missed)),
-            []);
+            new CautionList(bakehouse).OfTheChange(reference, swapped));
     }
 
     private ChartedSwap Repaired(ChartPair pair, FormulaProblem problem, Formula repaired, SwapWords words, string missed)
