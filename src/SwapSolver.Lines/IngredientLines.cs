@@ -58,7 +58,10 @@ public sealed class IngredientLines
             return [LineReading.Refused("an amount below nothing; leave a space behind a dash that opens a list")];
         }
 
-        return Join([.. split.Parts(LineGrammar.Read(text)).Select(reader.Read)], system);
+        ImmutableArray<LinePart> parts = [.. split.Parts(LineGrammar.Read(text)).Select(reader.Read)];
+        return text.TrimEnd().EndsWith(':') && parts.All(part => part.Measures.IsEmpty)
+            ? [LineReading.Refused("a heading, as it seems: no amount is in it")]
+            : Join(parts, system);
     }
 
     /// <summary>What so many of an ingredient weigh, as eggs whose size is not said.</summary>
@@ -136,6 +139,11 @@ public sealed class IngredientLines
         if (isBehindPlus && names.PartOfEgg(part.Name) is { } egg)
         {
             return new FoundName(egg, [], null, [], []);
+        }
+
+        if (!part.Beside.IsEmpty && names.AreTwo(part.Name, part.Beside))
+        {
+            return names.Find(part.Name, []) with { Ingredient = null, Problem = "two ingredients in one line; write a line for each" };
         }
 
         var found = names.Find(part.Name, part.Notes);

@@ -35,20 +35,23 @@ public sealed class KitchenRecords(string folder)
     }
 
     /// <summary>Everything that was written down, as it stood at one moment.</summary>
-    public KitchenNotes Read()
+    /// <param name="before">What was read before: a food that stands there in the same words is taken over as it is, with
+    /// what was read of it. Null: nothing was.</param>
+    public KitchenNotes Read(KitchenNotes? before = null)
     {
         if (!database.Exists)
         {
             return KitchenNotes.None;
         }
 
+        var known = before?.Written.ToDictionary(food => food.Id, StringComparer.Ordinal) ?? [];
         using var connection = database.Open();
         using var transaction = connection.BeginTransaction(IsolationLevel.Serializable, deferred: true);
         return new KitchenNotes(
             connection.ExecuteScalar<long>("SELECT changes FROM change_counter", transaction: transaction),
             [
                 .. connection.Query<FoodRow>("SELECT id AS Id, document AS Document FROM foods ORDER BY id", transaction: transaction)
-                    .Select(row => FoodDocument.Read(row.Id, row.Document)),
+                    .Select(row => known.TryGetValue(row.Id, out var same) && same.Document == row.Document ? same : WrittenFood.Of(row.Id, row.Document)),
             ],
             [
                 .. connection.Query<MeasuredRow>(
@@ -66,6 +69,21 @@ public sealed class KitchenRecords(string folder)
 
     /// <summary>Whether two foods are the same to the digit, so that writing one where the other stands changes nothing.</summary>
     public static bool AreSame(StatedFood one, StatedFood other) => one.Id == other.Id && FoodDocument.Write(one) == FoodDocument.Write(other);
+
+    /// <summary>One of the kitchen's own foods; null where there is none of this id.</summary>
+    /// <param name="id">Its id.</param>
+    public StatedFood? Find(string id)
+    {
+        if (!database.Exists)
+        {
+            return null;
+        }
+
+        using var connection = database.Open();
+        return connection.QuerySingleOrDefault<string>("SELECT document FROM foods WHERE id = @id", new { id }) is { } document
+            ? FoodDocument.Read(id, document)
+            : null;
+    }
 
     /// <summary>Writes foods down; one that stands there in the same words is left as it is.</summary>
     /// <param name="foods">The foods; ids are unique.</param>

@@ -22,6 +22,7 @@ using SwapSolver.Service.Solves;
 using SwapSolver.Service.Stored;
 using SwapSolver.Service.Translation;
 using SwapSolver.Solving;
+using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Models;
 using SwapSolver.Tables;
 
@@ -139,7 +140,7 @@ internal static class ServiceHost
         services.AddSingleton<AnswerStore>();
         // A call sees one state of the kitchen from start to end.
         services.AddScoped(provider => provider.GetRequiredService<KitchenShelf>().Today());
-        services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Search);
+        services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Search with { Bags = new Bags() });
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Pantry);
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Lines);
         services.AddScoped<Subject>();

@@ -1,3 +1,4 @@
+using BenchmarkDotNet.Attributes;
 using BenchmarkDotNet.Columns;
 using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Diagnosers;
@@ -6,19 +7,29 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using SwapSolver.Benchmarks;
+using SwapSolver.Benchmarks.Growth;
 
 // Ratios are measured side by side in one run; times on shared machines are noise and are not printed. '--dry' runs each
-// once and for one question, to show that they compile and start.
+// once, for one question and for the smallest pantry, to show that they compile and start. Other arguments name classes to run.
 var isDry = args.Contains("--dry");
 var job = (isDry ? Job.Dry : Job.ShortRun.WithWarmupCount(1).WithIterationCount(3)).WithToolchain(InProcessEmitToolchain.Instance);
 var config = ManualConfig.CreateMinimumViable()
     .AddJob(job)
     .AddDiagnoser(MemoryDiagnoser.Default)
-    .AddFilter(new SimpleFilter(measured => !isDry || Equals(measured.Parameters["Question"], Questions.Quickest)))
+    .AddFilter(new SimpleFilter(measured => !isDry || IsQuick(measured)))
     .HideColumns(
         Column.Job, Column.Toolchain, Column.IterationCount, Column.WarmupCount, Column.LaunchCount, Column.RunStrategy,
         Column.UnrollFactor, Column.InvocationCount, Column.Mean, Column.Error, Column.StdDev, Column.Median, Column.RatioSD)
     .WithSummaryStyle(BenchmarkDotNet.Reports.SummaryStyle.Default.WithMaxParameterColumnWidth(60))
     .WithOptions(ConfigOptions.DisableOptimizationsValidator);
-var summaries = BenchmarkSwitcher.FromAssembly(typeof(Questions).Assembly).RunAll(config).ToList();
-return summaries.Count > 0 && summaries.All(summary => summary.Reports.Length > 0 && summary.Reports.All(report => report.Success)) ? 0 : 1;
+var named = args.Where(word => !word.StartsWith('-')).ToHashSet();
+var types = typeof(Questions).Assembly.GetTypes()
+    .Where(type => type.GetMethods().Any(method => method.IsDefined(typeof(BenchmarkAttribute), inherit: false)))
+    .Where(type => named.Count == 0 || named.Contains(type.Name))
+    .ToArray();
+var summaries = BenchmarkRunner.Run(types, config);
+return summaries.Length > 0 && summaries.All(summary => summary.Reports.Length > 0 && summary.Reports.All(report => report.Success)) ? 0 : 1;
+
+static bool IsQuick(BenchmarkCase measured) => typeof(IGrowth).IsAssignableFrom(measured.Descriptor.Type)
+    ? measured.Descriptor.WorkloadMethod.Name == nameof(IGrowth.Of100) && measured.Parameters["Question"] is null or Questions.Quickest
+    : Equals(measured.Parameters["Question"], Questions.Quickest);

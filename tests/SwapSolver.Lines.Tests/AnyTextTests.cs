@@ -10,6 +10,8 @@ public sealed class AnyTextTests
     /// <summary>The longest that one line may take, by the acceptance of the project.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(50);
 
+    private const int Retries = 5;
+
     private static readonly string[] Lines =
         [.. new[] { "Reference/lines-of-text.csv", "Reference/lines-of-many-styles.csv" }.SelectMany(file => ReferenceTable.Read(file).Rows).Select(row => row["text"])];
 
@@ -60,9 +62,9 @@ public sealed class AnyTextTests
 
     private static void Answer(string text)
     {
-        // A loaded machine may stop us for a while; a slow line is slow twice.
+        // A loaded machine may stop us for a while; a slow line is slow every time.
         var (readings, took) = Timed(text);
-        Assert.True(took < Patience || Timed(text).Took < Patience, $"{took.TotalMilliseconds} ms for '{text}'");
+        Assert.True(took < Patience || Enumerable.Range(0, Retries).Any(_ => Timed(text).Took < Patience), $"{took.TotalMilliseconds} ms for '{text}'");
         Assert.NotEmpty(readings);
         Assert.All(readings, reading =>
         {

@@ -88,6 +88,33 @@ public sealed class IngredientLinesTests
     [Fact]
     public void What_was_taken_for_granted_of_a_name_is_said() => Assert.Contains("whole", One("200 ml milk", null).Assumed);
 
+    [Theory]
+    [InlineData("20 g butter, for the tin", "does not go into the bowl", true)]
+    [InlineData("1 egg, beaten, to glaze", "does not go into the bowl", true)]
+    [InlineData("1 cup almond flour, plus extra for dusting", "does not go into the bowl", false)]
+    [InlineData("1 tin coconut milk", "does not go into the bowl", false)]
+    [InlineData("1 tbsp sesame seeds (optional)", "optional", true)]
+    public void What_may_not_go_into_the_bowl_is_counted_in_and_told(string line, string words, bool told) =>
+        Assert.Equal(told, One(line, MeasureSystem.Metric).Assumed.Any(assumed => assumed.Contains(words, StringComparison.Ordinal)));
+
+    [Theory]
+    [InlineData("Dry:", "heading")]
+    [InlineData("1 200 g water", "1200 g")]
+    [InlineData("11/2 cups water", "1 1/2")]
+    [InlineData("200 g butter, 50 g oil", "a line for each")]
+    [InlineData("3 large eggs (about 165g in shell)", "without shell")]
+    public void A_line_that_is_not_read_says_what_to_write(string line, string words) =>
+        Assert.Contains(words, One(line, null).Problem, StringComparison.Ordinal);
+
+    [Fact]
+    public void Eggs_of_no_size_are_counted_by_the_kitchen()
+    {
+        var eggs = TestLines.Reader.Count(Amount.Of(3), TestKitchen.Ingredient("egg-whole"), null);
+        // A large US egg is 50 g without its shell (USDA SR 26).
+        Assert.Equal((150, EggSize.LargeUs), (eggs.Grams!.Value.Typical.Value, eggs.Egg!.Value));
+        Assert.Equal(EggSize.MediumEu, TestLines.Reader.Count(Amount.Of(3), TestKitchen.Ingredient("egg-whole"), MeasureSystem.Metric).Egg);
+    }
+
     [Fact]
     public void An_amount_and_a_unit_weigh_what_the_line_weighs()
     {

@@ -6,7 +6,10 @@ namespace SwapSolver.Lines.Tests;
 public sealed class LinesOfTextTests
 {
     private static readonly ReferenceTable[] Tables =
-        [ReferenceTable.Read("Reference/lines-of-text.csv"), ReferenceTable.Read("Reference/lines-of-many-styles.csv")];
+        [
+            ReferenceTable.Read("Reference/lines-of-text.csv"), ReferenceTable.Read("Reference/lines-of-many-styles.csv"),
+            ReferenceTable.Read("Reference/lines-as-pasted.csv"), ReferenceTable.Read("Reference/lines-of-further-foods.csv"),
+        ];
 
     /// <summary>Every line, with the file and line that it stands in.</summary>
     public static TheoryData<string, string> Lines

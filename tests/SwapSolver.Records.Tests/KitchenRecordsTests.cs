@@ -91,6 +91,48 @@ public sealed class KitchenRecordsTests : IDisposable
     }
 
     [Fact]
+    public void What_is_read_again_is_read_anew_only_where_it_changed()
+    {
+        var records = new KitchenRecords(folder.FullName);
+        records.Put([Bag(5.61), Table("a-table-row"), Table("another-row")]);
+        var before = records.Read();
+        records.Put([Bag(5.62)]);
+        records.Forget("another-row");
+        var after = records.Read(before);
+
+        Assert.Equal(["a-table-row", "larkfield-bag"], after.Written.Select(food => food.Id));
+        Assert.Same(before.Written.Single(food => food.Id == "a-table-row"), after.Written[0]);
+        Assert.Equal(5.62, after.Written[1].Food.Figures[Fact.Protein].Range.Typical);
+        Assert.Equal(records.Read().Version, after.Version);
+    }
+
+    [Fact]
+    public void The_head_of_a_food_says_what_the_whole_food_says()
+    {
+        var records = new KitchenRecords(folder.FullName);
+        StatedFood[] foods = [Bag(5.61), Table("nothing-said"), Table("role-said", role: Role.Gel), Table("like-said", like: "almond-meal"), Table("quotes-\u00e9", "a \"Figures\" of speech, \u00e9")];
+        records.Put(foods);
+
+        Assert.All(records.Read().Written, food =>
+        {
+            var whole = food.Food;
+            Assert.Equal((whole.Name, whole.Origin, whole.Like is not null || whole.Role is not null), (food.Name, food.Origin, food.SaysWhatItDoes));
+        });
+        Assert.Equal(["larkfield-bag", "like-said", "role-said"], records.Read().Written.Where(food => food.SaysWhatItDoes).Select(food => food.Id).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void One_food_is_found_by_its_id()
+    {
+        var records = new KitchenRecords(folder.FullName);
+        Assert.Null(records.Find("larkfield-bag"));
+        records.Put([Bag(5.61)]);
+
+        Assert.Equal(5.61, records.Find("larkfield-bag")!.Figures[Fact.Protein].Range.Typical);
+        Assert.Null(records.Find("larkfield"));
+    }
+
+    [Fact]
     public void Allergens_that_were_not_stated_do_not_come_back_as_none()
     {
         var records = new KitchenRecords(folder.FullName);
@@ -119,6 +161,9 @@ public sealed class KitchenRecordsTests : IDisposable
     }
 
     public void Dispose() => folder.Delete(recursive: true);
+
+    private static StatedFood Table(string id, string name = "Row of a table", string? like = null, Role? role = null) =>
+        new() { Id = id, Name = name, Origin = FoodOrigin.Table, Like = like, Role = role, Figures = [] };
 
     private static StatedFood Bag(double protein) => new()
     {

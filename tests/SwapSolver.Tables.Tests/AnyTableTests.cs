@@ -10,6 +10,8 @@ public sealed class AnyTableTests
     private const int Cases = 100_000;
 
     /// <summary>The longest that one answer may take, by the acceptance of the project.</summary>
+    private const int Retries = 5;
+
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(50);
 
     private const string FullHeader = TestTables.Header + ",id,like,role,contains,may_contain,vegan,vegetarian,gluten_free";
@@ -39,9 +41,8 @@ public sealed class AnyTableTests
             var reading = Timed(slice, out var took);
             if (took > Patience)
             {
-                // The machine may have been away; the same text again must be quick.
-                Timed(slice, out took);
-                slow += took > Patience ? 1 : 0;
+                // The machine may have been away; a slow text is slow every time.
+                slow += Enumerable.Range(0, Retries).Any(_ => TookAgain(slice) <= Patience) ? 0 : 1;
             }
 
             AssertCanBeTrue(reading);
@@ -138,4 +139,10 @@ public sealed class AnyTableTests
     }
 
     private static string Pick(Random random, string[] texts) => texts[random.Next(texts.Length)];
+
+    private static TimeSpan TookAgain(TableSlice slice)
+    {
+        Timed(slice, out var took);
+        return took;
+    }
 }

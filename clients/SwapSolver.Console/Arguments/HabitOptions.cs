@@ -4,7 +4,9 @@ using SwapSolver.V1;
 namespace SwapSolver.Console.Arguments;
 
 /// <summary>The options of the verbs that solve: how the kitchen wants it done.</summary>
-internal sealed class HabitOptions(bool takesLimits = true)
+/// <param name="takesRanks">Whether the verb ranks answers, and so takes how many and how sure.</param>
+/// <param name="takesLimits">Whether the verb keeps limits on readings.</param>
+internal sealed class HabitOptions(bool takesRanks = true, bool takesLimits = true)
 {
     private const string NetCarbohydrate = "net-carbohydrate";
 
@@ -12,6 +14,8 @@ internal sealed class HabitOptions(bool takesLimits = true)
     private readonly WholeFigureOption answers = new("--answers", "Most answers.");
     private readonly FigureOption scaleStep = new("--scale-step", "G", "Step of the kitchen scale, in grams.");
     private readonly FigureOption maxNetCarbs = new("--max-net-carbs", "G", "Most net carbohydrate, in grams a slice.");
+
+    private readonly FigureOption sureness = new("--sureness", "PERCENT", "Of 100 kitchens, in how many the answer must balance at least, as ingredients vary.");
 
     private readonly Option<bool> weighedEgg = new("--weighed-egg")
     {
@@ -32,6 +36,18 @@ internal sealed class HabitOptions(bool takesLimits = true)
         CustomParser = result => OptionText.Each(result, "--limit", LimitText.Read),
     };
 
+    private readonly Option<string[]> allow = new("--allow")
+    {
+        Description = "Ingredients that may come in besides those that are offered, with commas between: foods of your own that only a table describes. May be given again.",
+        HelpName = "ID,ID",
+        CustomParser = result =>
+        [
+            .. result.Tokens
+                .SelectMany(token => token.Value.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+                .Select(IngredientId.ToResourceName),
+        ],
+    };
+
     /// <summary>Offers the options under a verb.</summary>
     public void AddTo(Command verb)
     {
@@ -39,9 +55,15 @@ internal sealed class HabitOptions(bool takesLimits = true)
         verb.Add(weighedEgg);
         verb.Add(eggSize);
         verb.Add(scaleStep);
-        if (takesLimits)
+        verb.Add(allow);
+        if (takesRanks)
         {
             verb.Add(answers);
+            verb.Add(sureness);
+        }
+
+        if (takesLimits)
+        {
             verb.Add(maxNetCarbs);
             verb.Add(limits);
         }
@@ -66,12 +88,18 @@ internal sealed class HabitOptions(bool takesLimits = true)
             habits.ScaleStepGrams = step;
         }
 
+        if (parse.GetValue(sureness) is double sure)
+        {
+            habits.SurenessPercent = sure;
+        }
+
         if (parse.GetValue(maxNetCarbs) is double cap)
         {
             habits.Limits.Add(new ReadingLimit { Balance = NetCarbohydrate, High = cap });
         }
 
         habits.Limits.AddRange(parse.GetValue(limits) ?? []);
+        habits.Allow.AddRange(parse.GetValue(allow) ?? []);
         return habits;
     }
 }

@@ -20,6 +20,11 @@ internal static class AllergenLines
         {
             screen.Item($"May contain by cross-contact: {Words(allergens.MayContain)}.");
         }
+
+        if (allergens.NotStated.Count > 0)
+        {
+            screen.Item($"Not stated, which is not none: {IngredientName.List(allergens.NotStated)}. Read the packet.");
+        }
     }
 
     private static string Words(RepeatedField<AllergenSource> sources) => sources.Count == 0

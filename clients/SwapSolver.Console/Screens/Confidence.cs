@@ -11,6 +11,16 @@ internal static class Confidence
     {
         screen.Gap();
         screen.Sentence($"Balances in {Kitchens(answer.ChanceOfBalance)} of 100 kitchens, as ingredients vary.");
+        if (answer.Decisive.Count > 0)
+        {
+            screen.Sentence("What decides it most:");
+        }
+
+        foreach (var fact in answer.Decisive)
+        {
+            screen.Item(fact.Words);
+        }
+
         // What the table above does not show is not named here either.
         var binding = answer.Readings.Where(reading => answer.Binding.Contains(reading.Balance) && ReadingBars.TellsSomething(reading)).ToList();
         if (binding.Count > 0)

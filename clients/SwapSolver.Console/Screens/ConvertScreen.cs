@@ -25,7 +25,7 @@ internal static class ConvertScreen
             var near = line.Candidates.Count == 0
                 ? ""
                 : $"; did you mean {string.Join(", ", line.Candidates.Select(candidate => FormattableString.Invariant($"{IngredientName.Id(candidate.Ingredient)} ({candidate.Score:0.00})")))}?";
-            screen.Item($"{line.Text}: {line.Problem}{near}");
+            screen.Item($"{line.Text.TrimEnd(':')}: {line.Problem}{near}");
         }
     }
 }

@@ -49,6 +49,12 @@ internal static class PantryListScreen
     private static string Allergens(Ingredient ingredient)
     {
         var named = ingredient.AllergensUs.Union(ingredient.AllergensEu).ToList();
-        return named.Count == 0 ? "none known" : IngredientName.List(named);
+        return (named.Count, ingredient.AllergensKnown) switch
+        {
+            (0, true) => "none known",
+            (0, false) => "not stated",
+            (_, false) => $"{IngredientName.List(named)}; others not stated",
+            _ => IngredientName.List(named),
+        };
     }
 }

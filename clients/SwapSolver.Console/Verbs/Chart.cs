@@ -11,7 +11,7 @@ namespace SwapSolver.Console.Verbs;
 internal sealed class Chart
 {
     private readonly FormulaArgument formula = new();
-    private readonly HabitOptions habits = new(takesLimits: false);
+    private readonly HabitOptions habits = new(takesRanks: false, takesLimits: false);
 
     private readonly Option<string[]> ingredients = new("--ingredient")
     {

@@ -11,7 +11,7 @@ namespace SwapSolver.Console.Verbs;
 internal sealed class Frontier
 {
     private readonly FormulaArgument formula = new();
-    private readonly HabitOptions habits = new();
+    private readonly HabitOptions habits = new(takesRanks: false);
     private readonly WholeFigureOption points = new("--points", "Most points. Without it: 9.");
 
     private readonly Option<Trade[]> trade = new("--trade")

@@ -14,7 +14,7 @@ public static class PracticeFile
     {
         var habits = folder.Read("practice/solving.json").Only("about", "habits").Get("habits").Only(
             "lowCarbohydrateFlourGPerG", "carbohydrateOverReferencePercent", "setsLikeEggPercent", "moistFoodWaterPercent",
-            "plainWaterPercent", "floursOfBatterPercent", "leastOfALinePercent", "seasoningOfBatterPercent", "sizeTolerancePercent");
+            "plainWaterPercent", "floursOfBatterPercent", "leastOfALinePercent", "seasoningOfBatterPercent", "sizeTolerancePercent", "ownFoodsOfARole");
 
         double Value(string name, double most)
         {
@@ -29,6 +29,12 @@ public static class PracticeFile
         }
 
         Percent Share(string name, double most = 100) => new(Value(name, most));
+        int Count(string name, int most)
+        {
+            var count = Value(name, most);
+            return double.IsInteger(count) ? (int)count : throw habits.Get(name).Get("value").Fault($"'{name}' is {count}; it must be a whole number");
+        }
+
         return new KitchenPractice(
             new PerGram(Value("lowCarbohydrateFlourGPerG", 1)),
             Share("carbohydrateOverReferencePercent", 1000),
@@ -38,6 +44,7 @@ public static class PracticeFile
             Share("floursOfBatterPercent"),
             Share("leastOfALinePercent"),
             Share("seasoningOfBatterPercent"),
-            Share("sizeTolerancePercent"));
+            Share("sizeTolerancePercent"),
+            Count("ownFoodsOfARole", 100));
     }
 }

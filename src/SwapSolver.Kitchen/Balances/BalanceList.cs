@@ -78,7 +78,7 @@ public sealed class BalanceList
     public Balance? Find(string id) => Targetable.FirstOrDefault(balance => balance.Id == id);
 
     /// <summary>Whether everything that the rules read is known of an ingredient; one that lacks a fact cannot be solved with.</summary>
-    public bool Know(Ingredient ingredient) => Unknown(ingredient).IsEmpty;
+    public bool Know(Ingredient ingredient) => reads.All(fact => ingredient.RangeOf(fact) is not null);
 
     /// <summary>The facts that the rules read and that are not known of an ingredient.</summary>
     public ImmutableArray<Fact> Unknown(Ingredient ingredient) => [.. reads.Where(fact => ingredient.RangeOf(fact) is null)];

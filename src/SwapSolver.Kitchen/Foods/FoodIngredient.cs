@@ -32,13 +32,20 @@ public sealed record FoodIngredient(FoodRules Rules, ImmutableArray<AllergenName
             Suits = SuitsOf(food, like, allergens),
             Figures = food.Figures.AddRange(guessed),
             NoneByNature = like is null ? [] : [.. like.NoneByNature.Intersect(FoodBehaviour.Behaviours).Except(food.Figures.Keys)],
-            Usage = like?.Usage ?? Rules.Usage,
+            Usage = like?.Usage ?? UsageOf(food),
             CountedUnits = [],
             HouseholdMeasures = !food.HouseholdMeasures.IsEmpty ? food.HouseholdMeasures : like?.HouseholdMeasures ?? [],
             Behaviours = like?.Behaviours ?? [],
             Cautions = like?.Cautions ?? [],
+            Origin = food.Origin,
         };
     }
+
+    /// <summary>Who says what a food does has it offered; a table's onion soup is used where it is named, and is nobody's
+    /// suggestion for almonds.</summary>
+    private Usage UsageOf(StatedFood food) => food.Role is null
+        ? Rules.Usage with { OnlyWhenNamed = true }
+        : Rules.Usage with { Offered = true };
 
     /// <summary>What is stated, and what its like carries: a packet of almond flour does not stop being almonds because
     /// nobody typed it in. Where neither says anything, the allergens are not known.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using SwapSolver.Kitchen.Foods;
 
 namespace SwapSolver.Kitchen.Ingredients;
 
@@ -56,6 +57,9 @@ public sealed class Ingredient : IEquatable<Ingredient>
     /// <summary>Cautions that go with it.</summary>
     public required ImmutableArray<string> Cautions { get; init; }
 
+    /// <summary>Where a food of this kitchen's own was read; null for what is shipped.</summary>
+    public FoodOrigin? Origin { get; init; }
+
     /// <summary>The sheet of typical values, made once.</summary>
     public FactSheet Typical => field ??= FactSheet.Drawn(this, static _ => 0.5);
 
@@ -90,6 +94,7 @@ public sealed class Ingredient : IEquatable<Ingredient>
             HouseholdMeasures = measures,
             Behaviours = Behaviours,
             Cautions = Cautions,
+            Origin = Origin,
         };
     }
 

@@ -19,6 +19,9 @@ public sealed record Usage(
     string Source,
     Mark Mark)
 {
+    /// <summary>Whether a formula is given it only where the caller names it: nothing says what it does in a batter.</summary>
+    public bool OnlyWhenNamed { get; init; }
+
     /// <summary>Most grams that a formula bears [g]: the smaller of both limits, and never more than the batter.</summary>
     /// <param name="flours">Mass of all flours [g].</param>
     /// <param name="batter">Batter mass [g].</param>

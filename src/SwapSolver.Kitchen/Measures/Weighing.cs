@@ -44,6 +44,11 @@ public sealed class Weighing(MeasureTables tables, MeasureSystem? kitchen)
 
     private Weighed OnTheScale(Measured measured, MassUnit unit, Ingredient ingredient)
     {
+        if (unit.Id == "ounce" && measured.Words.Contains("volume"))
+        {
+            return Weighed.Refused("ounces by volume; write fl oz");
+        }
+
         var each = unit.In(measured.System ?? kitchen ?? MeasureSystem.UsCustomary);
         var low = each * measured.Amount.Low - tables.Fillings.Scale;
         var grams = new GramRange(low < Grams.None ? Grams.None : low, each * measured.Amount.Middle, each * measured.Amount.High + tables.Fillings.Scale);

@@ -12,6 +12,8 @@ namespace SwapSolver.Kitchen.Practice;
 /// <param name="LeastOfALine">Share of itself that a line keeps at the least [%].</param>
 /// <param name="SeasoningOfBatter">Share of the batter below which a flavour is a seasoning and not a food [%].</param>
 /// <param name="SizeTolerance">How far a batter may miss the size asked for, either way [%].</param>
+/// <param name="OwnFoodsOfARole">Most of a kitchen's own foods that a formula is offered in one role; those that the caller
+/// names come besides [1].</param>
 public sealed record KitchenPractice(
     PerGram LowCarbohydrateFlour,
     Percent CarbohydrateOverReference,
@@ -21,4 +23,5 @@ public sealed record KitchenPractice(
     Percent FloursOfBatter,
     Percent LeastOfALine,
     Percent SeasoningOfBatter,
-    Percent SizeTolerance);
+    Percent SizeTolerance,
+    int OwnFoodsOfARole);

@@ -24,6 +24,8 @@ internal sealed class KnownNames
 
     private readonly ImmutableArray<Meaning> describedThings;
 
+    private readonly ImmutableArray<Meaning> toldApart;
+
     private readonly FrozenSet<string> vocabulary;
 
     private readonly FrozenSet<string> describes;
@@ -41,6 +43,11 @@ internal sealed class KnownNames
         meanings = others.Concat(ours).DistinctBy(meaning => Key(meaning.Words)).ToFrozenDictionary(meaning => Key(meaning.Words), StringComparer.Ordinal);
         // What a packet promises is held against the facts of the ingredient instead.
         describedThings = [.. others.Where(other => other.Words.Any(word => describes.Contains(word) && !Promises.Contains(word)))];
+        toldApart =
+        [
+            .. ours.Where(our => our.Words.Any(describes.Contains) && Meant(Plain(our.Words)) is { } plain && plain.Ingredient != our.Ingredient)
+                .OrderByDescending(our => our.Words.Length),
+        ];
         vocabulary = meanings.Values.SelectMany(meaning => meaning.Words).Where(word => !describes.Contains(word)).ToFrozenSet(StringComparer.Ordinal);
     }
 
@@ -57,9 +64,21 @@ internal sealed class KnownNames
     /// <summary>What exactly these words mean; null where that is not known.</summary>
     public Meaning? Meant(ImmutableArray<string> words) => meanings.GetValueOrDefault(Key(words));
 
-    /// <summary>What a name means by itself, once words that only describe are dropped; null where that is not known.</summary>
-    public Meaning? Alone(ImmutableArray<string> words) =>
-        Meant(words) ?? describedThings.FirstOrDefault(other => other.Words.All(words.Contains)) ?? Meant(Plain(words));
+    /// <summary>What a name means by itself, once words that only describe are dropped; null where that is not known. A word
+    /// that tells two of ours apart, as fresh yeast from yeast, is not dropped, be it in the name or behind it.</summary>
+    /// <param name="words">The words of the name.</param>
+    /// <param name="more">The words behind it.</param>
+    public Meaning? Alone(ImmutableArray<string> words, ImmutableArray<string> more)
+    {
+        var told = toldApart.FirstOrDefault(our => IsSaid(our, words, more));
+        return Meant(words) is { } meant && (told is null || told.Words.All(words.Contains))
+            ? meant
+            : told ?? describedThings.FirstOrDefault(other => other.Words.All(words.Contains)) ?? Meant(Plain(words));
+    }
+
+    private bool IsSaid(Meaning our, ImmutableArray<string> words, ImmutableArray<string> more) =>
+        our.Words.All(word => words.Contains(word) || (describes.Contains(word) && more.Contains(word)))
+        && Plain(words).All(our.Words.Contains);
 
     /// <summary>What is taken for granted with a meaning: by its name, by words that were dropped, by a promise of the packet.</summary>
     public ImmutableArray<string> Assumed(Meaning meaning, ImmutableArray<string> words, ImmutableArray<string> more) =>

@@ -42,6 +42,11 @@ internal sealed class NameTable
     public Ingredient? PartOfEgg(IReadOnlyList<string> words) =>
         known.Plain([.. words.Select(Form.Of)]) is [var word] && partsOfEggs.TryGetValue(word, out var part) ? part : null;
 
+    /// <summary>Whether words behind a further amount name another ingredient than the name before them, or a thing that is none of ours.</summary>
+    public bool AreTwo(IReadOnlyList<string> name, IReadOnlyList<string> beside) =>
+        PartOfEgg(beside) is not null || (known.Alone(WordForm.Join(beside.Select(Form.Of)), []) is { } other
+        && (other.Ingredient is not { } ingredient || ingredient != known.Alone(WordForm.Join(name.Select(Form.Of)), [])?.Ingredient));
+
     /// <summary>Finds what a name means.</summary>
     /// <param name="name">The words of the name, as written.</param>
     /// <param name="notes">The words behind it, as written.</param>
@@ -58,8 +63,8 @@ internal sealed class NameTable
             return Unsure(words, "one amount for each of several ingredients; write a line for each");
         }
 
-        var more = WordForm.Join(notes.Select(Form.Of).TakeWhile(word => !EndsNote.Contains(word)));
-        var telling = more.Where(known.IsTelling).Distinct().ToImmutableArray();
+        var more = WordForm.Join(WithoutUse([.. notes.Select(Form.Of)]).TakeWhile(word => !EndsNote.Contains(word)));
+        var telling = more.Where(known.IsTelling).Except(words).ToImmutableArray();
         var meaning = WithWholeNote(words, more) ?? WithNote(words, more, telling) ?? BeforePurpose(words, more, telling);
         return meaning switch
         {
@@ -69,6 +74,9 @@ internal sealed class NameTable
             _ => Unsure(words.AddRange(telling), null),
         };
     }
+
+    /// <summary>A note without its 'I use': what follows is the thing itself.</summary>
+    private static ImmutableArray<string> WithoutUse(ImmutableArray<string> note) => note is ["i" or "we", "use" or "used" or "like" or "prefer", ..] ? note[2..] : note;
 
     /// <summary>What a name means before words that say what it is for, as butter for greasing the tin; null where it says none.</summary>
     private Meaning? BeforePurpose(ImmutableArray<string> words, ImmutableArray<string> more, ImmutableArray<string> telling) =>
@@ -81,12 +89,12 @@ internal sealed class NameTable
     {
         var at = words.IndexOf("or");
         var (left, right) = (words[..at], words[(at + 1)..]);
-        if (left.IsEmpty || right.Contains("or") || known.Alone(left) is not { Ingredient: { } ingredient } meaning)
+        if (left.IsEmpty || right.Contains("or") || known.Alone(left, []) is not { Ingredient: { } ingredient } meaning)
         {
             return null;
         }
 
-        var other = known.Alone(right) is { Ingredient: not null } whole ? whole : known.Alone(left[..^1].AddRange(right));
+        var other = known.Alone(right, []) is { Ingredient: not null } whole ? whole : known.Alone(left[..^1].AddRange(right), []);
         return other?.Ingredient == ingredient ? new FoundName(ingredient, known.Assumed(meaning, left, []), null, [], meaning.Form) : null;
     }
 
@@ -105,7 +113,7 @@ internal sealed class NameTable
     private Meaning? WithNote(ImmutableArray<string> words, ImmutableArray<string> more, ImmutableArray<string> telling)
     {
         var joinings = Joinings(telling)
-            .Select(some => (Some: some, Meaning: some.IsEmpty ? known.Alone(words) : known.Meant(words.AddRange(some)) ?? known.Meant(known.Plain(words).AddRange(some))))
+            .Select(some => (Some: some, Meaning: some.IsEmpty ? known.Alone(words, more) : known.Meant(words.AddRange(some)) ?? known.Meant(known.Plain(words).AddRange(some))))
             .Where(pair => pair.Meaning is not null)
             .OrderByDescending(pair => pair.Some.Length)
             .ToList();

@@ -64,7 +64,7 @@ internal sealed class AmountReader(UnitWords units, ImmutableDictionary<string, 
             {
                 break;
             }
-            else if (chunks[at] is WordChunk { Lower: not ("x" or "of") } word)
+            else if (chunks[at] is WordChunk { Lower: not ("x" or "by" or "of") } word)
             {
                 words.Add(word.Lower);
             }
@@ -110,7 +110,9 @@ internal sealed class AmountReader(UnitWords units, ImmutableDictionary<string, 
     // 2 x 100 g; three quarters of a cup; a heaped 1/4 cup.
     private bool IsBetweenNumbers(ImmutableArray<Chunk> chunks, int at, bool isFirst) => chunks[at] switch
     {
-        SignChunk { Kind: LineToken.Times } or WordChunk { Lower: "x" } => at + 1 < chunks.Length && chunks[at + 1] is AmountChunk,
+        SignChunk { Kind: LineToken.Times } or WordChunk { Lower: "x" or "by" } => at + 1 < chunks.Length && chunks[at + 1] is AmountChunk,
+        // Two-thirds.
+        SignChunk { Kind: LineToken.Dash } => !isFirst && chunks[at - 1] is WordChunk && Said(chunks, at + 1) is { High: < 1 },
         WordChunk { Lower: "of" } => !isFirst && Said(chunks, at + 1) is not null,
         WordChunk word => !isFirst && units.FillingOf(word.Lower) is not null && Starts(chunks, at + 1, takesWords: true),
         _ => false,

@@ -39,4 +39,8 @@ internal enum Place
 /// <param name="Notes">The words of notes and brackets, as written.</param>
 /// <param name="Words">All words that are no unit, in small letters.</param>
 internal sealed record LinePart(
-    ImmutableArray<Found> Measures, ImmutableArray<string> Name, ImmutableArray<string> Notes, ImmutableArray<string> Words);
+    ImmutableArray<Found> Measures, ImmutableArray<string> Name, ImmutableArray<string> Notes, ImmutableArray<string> Words)
+{
+    /// <summary>The words behind a further amount in a note, as written: they can name another ingredient.</summary>
+    public ImmutableArray<string> Beside { get; init; } = [];
+}

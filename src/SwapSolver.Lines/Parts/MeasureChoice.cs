@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Measures;
+using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Lines.Text;
 
 namespace SwapSolver.Lines.Parts;
@@ -40,9 +41,19 @@ internal sealed record MeasureChoice(ImmutableArray<Measured> Counts, ImmutableA
             return Refused("two amounts stand in the line and it is not clear which counts; write one, or put the weight in brackets");
         }
 
+        if (usable is [{ Measured: { Unit: null, Amount: var first }, Place: Place.Plain }, { Place: Place.Joined, IsEach: false } second, ..] && !(first == Amount.One && IsShort(second.Measured.Amount)))
+        {
+            return Refused("two numbers side by side can be thousands, or so many of each; write one number, as 1200 g, or a times sign, as 2 x 100 g");
+        }
+
         if (chosen.Measured.Amount.High <= 0)
         {
             return Refused("an amount of nothing; leave the line away or give an amount");
+        }
+
+        if (chosen.Thousands == ThousandsSign.LostSpace)
+        {
+            return Refused("a fraction that may have lost a space; write it as 1 1/2 or as 1.5");
         }
 
         var isFine = chosen.Measured.Unit is MassUnit { Id: "gram" } or VolumeUnit { Id: "millilitre" };
@@ -73,10 +84,18 @@ internal sealed record MeasureChoice(ImmutableArray<Measured> Counts, ImmutableA
 
     private static MeasureChoice Refused(string problem) => new([], [], problem);
 
-    /// <summary>A weight in brackets beside a count: of each, of all together, or not clear.</summary>
+    // One and 8 oz are one of 8 oz; one and 200 g can be 1200 g.
+    private static bool IsShort(Amount amount) => amount.High is > 0 and < 100 || !double.IsInteger(amount.High);
+
+    /// <summary>A weight in brackets or a note beside a count: of each, of all together, or not clear.</summary>
     private static MeasureChoice? Several(ImmutableArray<Found> usable, Found chosen, ImmutableArray<string>.Builder assumed)
     {
-        if (chosen.Place != Place.Bracket || usable[0].Place == Place.Bracket)
+        if (chosen is { Place: Place.Joined, IsEach: true })
+        {
+            return new MeasureChoice([chosen.Measured with { Amount = chosen.Measured.Amount * usable[0].Measured.Amount }], [], null);
+        }
+
+        if (chosen.Place is not (Place.Bracket or Place.Note) || usable[0].Place is Place.Bracket or Place.Note)
         {
             return null;
         }
@@ -84,16 +103,16 @@ internal sealed record MeasureChoice(ImmutableArray<Measured> Counts, ImmutableA
         var count = usable[0].Measured;
         if (chosen.IsEach)
         {
-            assumed.Add("the weight in brackets is of each");
+            assumed.Add(chosen.Place == Place.Note ? "the weight behind the comma is of each" : "the weight in brackets is of each");
             return new MeasureChoice([chosen.Measured with { Amount = chosen.Measured.Amount * count.Amount }], assumed.ToImmutable(), null);
         }
 
         if (count.Unit is PieceUnit { IsContainer: true } && count.Amount.High > 1)
         {
-            return Refused("the weight in brackets can be of each or of all together; write 'each', or give the weight alone");
+            return Refused("the weight beside the count can be of each or of all together; write 'each', or give the weight alone");
         }
 
-        if (count.Unit is not MassUnit)
+        if (count.Unit is not MassUnit && chosen.Place == Place.Bracket)
         {
             assumed.Add(chosen.Measured.Unit is MassUnit ? "the weight in brackets counts" : "the millilitres in brackets count");
         }

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Measures;
+using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Lines.Text;
 
 namespace SwapSolver.Lines.Parts;
@@ -23,27 +24,44 @@ internal sealed class PartReader(UnitWords units, AmountReader amounts)
         var name = new List<string>();
         var notes = new List<string>();
         var words = new List<string>();
+        var beside = new List<string>();
         var isNote = false;
         var isElse = false;
+        var isBeside = false;
         var lastMeasureEnds = -1;
         for (var at = 0; at < chunks.Length;)
         {
             var isLess = measures.Count > 0 && chunks[at] is WordChunk { Lower: "minus" or "less" } && amounts.StartsMeasure(chunks, at + 1);
             var isAgain = measures.Count > 0 && IsAgain(chunks, at, lastMeasureEnds);
-            var start = isAgain || isLess ? at + 1 : at;
-            if (isLess || StartsAmount(chunks, start, measures.Count == 0, name))
+            var isTo = measures.Count > 0 && lastMeasureEnds == at && chunks[at] is WordChunk { Lower: "to" } && amounts.StartsMeasure(chunks, at + 1);
+            var start = isAgain || isLess || isTo ? at + 1 : at;
+            if (isLess || isTo || StartsAmount(chunks, start, measures.Count == 0, name))
             {
                 var (measured, thousands, end, inside) = amounts.Read(chunks, start);
                 words.AddRange(inside);
                 var isOwn = measures.Count == 0 && (measured.Unit is not null || (at > 0 && chunks[at - 1] is SignChunk { Kind: LineToken.Comma }));
                 var place = isLess ? Place.Less : isNote && !isOwn ? Place.Note : isAgain ? Place.Again : lastMeasureEnds == at && measures[^1].Place is Place.Plain or Place.Joined ? Place.Joined : Place.Plain;
-                isElse |= isNote && isAgain && measures.Count > 0;
-                if (!isElse)
+                if (isNote && isAgain)
                 {
-                    measures.Add(new Found(measured, place, thousands, false));
+                    // What follows is taken instead, and its words say nothing of the first.
+                    isElse = true;
+                    notes.Add("or");
                 }
 
                 var past = PastPacket(chunks, measured, end);
+                if (lastMeasureEnds == start - 1 && chunks[at] is SignChunk { Kind: LineToken.Dash } or WordChunk { Lower: "to" } && IsRange(measures, measured))
+                {
+                    // 100 g to 120 g: one amount with its two ends.
+                    measures[^1] = measures[^1] with { Measured = measured with { Amount = new Amount(measures[^1].Measured.Amount.Low, measured.Amount.High) } };
+                }
+                else if (!isElse)
+                {
+                    // 2 400 g tins: so many of each. Without a packet behind them, two numbers side by side stay what they are.
+                    var isEach = place == Place.Joined ? past > end && measures[^1].Measured.Unit is null : place == Place.Note && past < chunks.Length && chunks[past] is WordChunk each && EachOfSeveral.Contains(each.Lower);
+                    measures.Add(new Found(measured, place, thousands, isEach));
+                    isBeside = place == Place.Note;
+                }
+
                 // What it is sold in can tell what it is: a carton of coconut milk is a drink, a stick of cinnamon no powder.
                 if ((measured.Unit is PieceUnit || past > end) && chunks[past - 1] is WordChunk packet)
                 {
@@ -67,6 +85,7 @@ internal sealed class PartReader(UnitWords units, AmountReader amounts)
                     break;
                 case SignChunk { Kind: LineToken.Comma }:
                     isNote |= name.Count > 0;
+                    isBeside = false;
                     break;
                 case SignChunk { Kind: LineToken.Slash }:
                     (isNote ? notes : name).Add("or");
@@ -75,13 +94,18 @@ internal sealed class PartReader(UnitWords units, AmountReader amounts)
                     isElse |= isNote && measures.Count > 0 && SomethingElse.Contains(word.Lower);
                     (isNote ? notes : name).Add(word.Text);
                     words.Add(word.Lower);
+                    if (isBeside && !isElse)
+                    {
+                        beside.Add(word.Text);
+                    }
+
                     break;
             }
 
             at++;
         }
 
-        return new LinePart([.. measures], [.. name], [.. notes], [.. words]);
+        return new LinePart([.. measures], [.. name], [.. notes], [.. words]) { Beside = [.. beside] };
     }
 
     // A word is a number before the name, behind 'of' (juice of a lemon), or with a unit (salt, a pinch).
@@ -94,6 +118,9 @@ internal sealed class PartReader(UnitWords units, AmountReader amounts)
     private static bool IsAgain(ImmutableArray<Chunk> chunks, int at, int lastMeasureEnds) =>
         at + 1 < chunks.Length && chunks[at + 1] is AmountChunk
         && (chunks[at] is SignChunk { Kind: LineToken.Slash } or WordChunk { Lower: "or" } || (chunks[at] is SignChunk { Kind: LineToken.Dash } && lastMeasureEnds == at));
+
+    private static bool IsRange(List<Found> measures, Measured high) =>
+        measures.Count > 0 && measures[^1].Measured is var low && high.Unit is not null && low.Unit == high.Unit && low.Amount.High <= high.Amount.Low;
 
     private static int SkipOf(ImmutableArray<Chunk> chunks, int at) => at < chunks.Length && chunks[at] is WordChunk { Lower: "of" } ? at + 1 : at;
 

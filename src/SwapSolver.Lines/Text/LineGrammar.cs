@@ -23,16 +23,23 @@ internal static class LineGrammar
         from over in Whole
         from slash in Token.EqualTo(LineToken.Slash)
         from under in Whole.Where(number => number.Amount.Low > 0)
-        select Exactly(over.Amount.Low / under.Amount.Low)).Try());
+        select Exactly(over.Amount.Low / under.Amount.Low) with { Thousands = MayHaveLostSpace(over.Amount.Low, under.Amount.Low) ? ThousandsSign.LostSpace : ThousandsSign.None }).Try());
 
-    /// <summary>1 1/2, 1½, 1-1/2, 1 and 1/2.</summary>
+    /// <summary>1.1/2, which is 1 1/2 to some.</summary>
+    private static readonly TokenListParser<LineToken, AmountChunk> Pointed = (
+        from over in Token.EqualTo(LineToken.Number).Where(token => !token.ToStringValue().All(char.IsAsciiDigit))
+        from slash in Token.EqualTo(LineToken.Slash)
+        from under in Whole.Where(number => number.Amount.Low > 1)
+        select Exactly(NumberOf(over.ToStringValue()).Amount.Low / under.Amount.Low) with { Thousands = ThousandsSign.LostSpace }).Try();
+
+    /// <summary>1 1/2, 1½, 1-1/2, 1 and 1/2, 1 + 1/2.</summary>
     private static readonly TokenListParser<LineToken, AmountChunk> Mixed = (
         from whole in Whole
-        from between in Token.EqualTo(LineToken.Dash).Or(WordOf("and")).OptionalOrDefault()
+        from between in Token.EqualTo(LineToken.Dash).Or(Token.EqualTo(LineToken.Plus)).Or(WordOf("and")).OptionalOrDefault()
         from part in Fraction.Where(fraction => fraction.Amount.Low < 1)
         select Exactly(whole.Amount.Low + part.Amount.Low)).Try();
 
-    private static readonly TokenListParser<LineToken, AmountChunk> Single = Mixed.Or(Fraction).Or(Plain);
+    private static readonly TokenListParser<LineToken, AmountChunk> Single = Mixed.Or(Pointed).Or(Fraction).Or(Plain);
 
     /// <summary>Between 1 and 2.</summary>
     private static readonly TokenListParser<LineToken, Chunk> Between = (
@@ -65,7 +72,20 @@ internal static class LineGrammar
         Bracket.Or(Flat).Or(Token.EqualTo(LineToken.Close).Select(token => (Chunk)new SignChunk(LineToken.Other))).Many().AtEnd();
 
     /// <summary>The pieces of a line, without signs that say nothing.</summary>
-    public static ImmutableArray<Chunk> Read(string line) => Meaning(Line.Parse(LineTokens.Of(line)));
+    public static ImmutableArray<Chunk> Read(string line) => Meaning(Line.Parse(BehindListNumber(LineTokens.Of(line))));
+
+    /// <summary>The line behind the number that it has in a list, as the 1) or 2. before it: that number is no amount.</summary>
+    private static TokenList<LineToken> BehindListNumber(TokenList<LineToken> line)
+    {
+        Token<LineToken>[] tokens = [.. line];
+        if (tokens is not [{ Kind: LineToken.Number, Span.Length: <= 2 } number, ..] || !number.ToStringValue().All(char.IsAsciiDigit))
+        {
+            return line;
+        }
+
+        var marks = tokens.Skip(1).TakeWhile((mark, place) => mark.ToStringValue() is "." or ")" or ":" && mark.Position.Absolute == number.Position.Absolute + number.Span.Length + place).Count();
+        return marks > 0 ? new TokenList<LineToken>(tokens[(1 + marks)..]) : line;
+    }
 
     private static ImmutableArray<Chunk> Meaning(IEnumerable<Chunk> chunks) =>
         [.. chunks.Where(chunk => chunk is not SignChunk { Kind: LineToken.Other or LineToken.Open })];
@@ -77,6 +97,9 @@ internal static class LineGrammar
         new(new Amount(low.Amount.Low, high.Amount.High), low.Thousands == ThousandsSign.None ? high.Thousands : low.Thousands);
 
     private static AmountChunk Exactly(double number) => new(Amount.Of(number), ThousandsSign.None);
+
+    // 11/2, 21/4: a whole number and a fraction below one, or one fraction.
+    private static bool MayHaveLostSpace(double over, double under) => over >= 10 && under < 10 && over % 10 > 0 && over % 10 < under;
 
     private static AmountChunk NumberOf(string text)
     {

@@ -22,6 +22,10 @@ internal static class LineTokens
     // 40 °C, 105F, 38-40 °C: a heat is no amount. Without a degree sign only two or three digits right before the letter are one.
     private static readonly TextParser<TextSpan> Heat = Span.Regex(@"(\d+([.,]\d+)?(\s?[-–]\s?\d+([.,]\d+)?)?\s?[°º]\s?([CFcf]\b)?|\d{2,3}[CF]\b)");
 
+    // 2x100g, 2 x 100 g.
+    private static readonly TextParser<TextSpan> Times = Span.MatchedBy(
+        Character.In('x', 'X').Then(sign => Parse.Not(Parse.Not(Character.EqualTo(' ').OptionalOrDefault().IgnoreThen(Character.Digit))).Value(sign)));
+
     private static readonly TextParser<TextSpan> Word = Span.MatchedBy(
         Character.Matching(letter => char.IsLetter(letter) || letter == '°', "letter").IgnoreThen(
             Character.Matching(letter => char.IsLetterOrDigit(letter) || IsMark(letter), "letter or digit").Many()));
@@ -33,6 +37,7 @@ internal static class LineTokens
         .Match(Percentage.Try(), LineToken.Word)
         .Match(Number.Try(), LineToken.Number)
         .Match(Character.Matching(IsVulgar, "fraction"), LineToken.Vulgar)
+        .Match(Times.Try(), LineToken.Times)
         .Match(Word, LineToken.Word)
         .Match(Character.In('-', '\u2010', '\u2011', '\u2012', '–', '—', '−'), LineToken.Dash)
         .Match(Character.In('/', '\u2044', '\u2215'), LineToken.Slash)

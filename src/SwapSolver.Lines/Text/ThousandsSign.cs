@@ -1,6 +1,6 @@
 namespace SwapSolver.Lines.Text;
 
-/// <summary>A sign before exactly three digits, which can part thousands or decimals.</summary>
+/// <summary>A number that can be read in two ways, as by a sign before exactly three digits, which can part thousands or decimals.</summary>
 internal enum ThousandsSign
 {
     /// <summary>None, or one that can only be a decimal sign.</summary>
@@ -11,4 +11,7 @@ internal enum ThousandsSign
 
     /// <summary>A point: decimals to some, thousands to others.</summary>
     Point,
+
+    /// <summary>A fraction whose space may be lost, as 11/2 for 1 1/2.</summary>
+    LostSpace,
 }

@@ -23,6 +23,10 @@ internal sealed class ProblemList
     public void Add(string path, string value, string reason, string wayOut) =>
         problems.Add(new Problem(path, Short(value), reason, wayOut));
 
+    /// <summary>Adds a mistake whose way out takes time to find; it is sought only where it will be told.</summary>
+    public void Add(string path, string value, string reason, Func<string> wayOut) =>
+        Add(path, value, reason, problems.Count < MostListed ? wayOut() : string.Empty);
+
     /// <summary>Adds a mistake about a number.</summary>
     public void Add(string path, double value, string reason, string wayOut) =>
         Add(path, value.ToString(CultureInfo.InvariantCulture), reason, wayOut);

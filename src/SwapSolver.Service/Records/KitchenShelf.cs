@@ -19,6 +19,10 @@ internal sealed class KitchenShelf(
 
     private KitchenToday? today;
 
+    private KitchenNotes? notes;
+
+    private Dictionary<string, OpenJar> jars = [];
+
     /// <summary>The pantry as it is shipped: its ids are taken.</summary>
     public Pantry Shipped => shipped.Pantry;
 
@@ -35,7 +39,7 @@ internal sealed class KitchenShelf(
     public Phrases Phrases => shipped.Phrases;
 
     /// <summary>A food that this kitchen added or imported; null where it did not.</summary>
-    public StatedFood? Own(string id) => records.Read().Foods.FirstOrDefault(food => food.Id == id);
+    public StatedFood? Own(string id) => records.Find(id);
 
     /// <summary>An ingredient without what was measured of it; null where this kitchen does not know it.</summary>
     public Ingredient? Untouched(string id) =>
@@ -52,33 +56,49 @@ internal sealed class KitchenShelf(
         {
             if (today is null || today.Version != version)
             {
-                today = Open(records.Read());
+                var now = records.Read(notes);
+                today = Open(now);
+                notes = now;
             }
 
             return today;
         }
     }
 
-    private KitchenToday Open(KitchenNotes notes)
+    private KitchenToday Open(KitchenNotes now)
     {
-        var bakehouse = notes.Version == 0 ? shipped : shipped with { Pantry = PantryWith(notes) };
+        var bakehouse = now.Version == 0 ? shipped : shipped with { Pantry = PantryWith(now) };
         // A bag's own name is read in lines of text; a table's thousands of long names would only make common words unsure.
-        var own = notes.Foods
-            .Where(food => food.Origin == FoodOrigin.Packet && bakehouse.Pantry.TryGet(food.Id, out _))
+        var own = now.Written
+            .Where(food => food.Origin == FoodOrigin.Packet && bakehouse.Pantry.Knows(food.Id))
             .Select(food => new IngredientName(food.Name, food.Id, null, []));
         var names = measures.Names with { Names = [.. measures.Names.Names, .. own] };
         return new KitchenToday(
-            notes.Version, new AnswerSearch(bakehouse, solver), new IngredientLines(measures with { Names = names }, bakehouse.Pantry));
+            now.Version, new AnswerSearch(bakehouse, solver), new IngredientLines(measures with { Names = names }, bakehouse.Pantry));
     }
 
-    private Pantry PantryWith(KitchenNotes notes)
+    /// <summary>The shipped pantry with what this kitchen wrote down. Its own foods are made when they are asked for, and one
+    /// that still stands there in the same words, with the same measured figures, is not made again.</summary>
+    private Pantry PantryWith(KitchenNotes now)
     {
+        var measured = now.Measured.ToLookup(one => one.IngredientId, StringComparer.Ordinal);
+        var weights = now.Weights.ToLookup(one => one.IngredientId, one => one.Measure, StringComparer.Ordinal);
+        var opened = new Dictionary<string, OpenJar>(now.Written.Length, StringComparer.Ordinal);
+        foreach (var food in now.Written)
+        {
+            var facts = measured[food.Id].ToImmutableArray();
+            var cups = weights[food.Id].ToImmutableArray();
+            opened[food.Id] = jars.TryGetValue(food.Id, out var jar) && ReferenceEquals(jar.Food, food) && jar.Measured.SequenceEqual(facts) && jar.Weights.SequenceEqual(cups)
+                ? jar
+                : new OpenJar(food, facts, cups, new PantryJar(food.Id, !food.SaysWhatItDoes, () => Measured(foods.Of(food.Food, LikeOf(food.Food)), facts, cups)));
+        }
+
+        jars = opened;
         // A later release may ship an id that this kitchen took for its own food: the kitchen's own comes first.
-        var own = notes.Foods.Select(food => foods.Of(food, LikeOf(food))).ToDictionary(one => one.Id, StringComparer.Ordinal);
-        var measured = notes.Measured.ToLookup(one => one.IngredientId, StringComparer.Ordinal);
-        var weights = notes.Weights.ToLookup(one => one.IngredientId, one => one.Measure, StringComparer.Ordinal);
         return new Pantry(
-            shipped.Pantry.Ingredients.Where(one => !own.ContainsKey(one.Id)).Concat(own.Values).Select(one => Measured(one, [.. measured[one.Id]], HouseholdWeight.Join(one.HouseholdMeasures, [.. weights[one.Id]]))),
+            shipped.Pantry.Ingredients.Where(one => !opened.ContainsKey(one.Id))
+                .Select(one => PantryJar.Of(Measured(one, [.. measured[one.Id]], [.. weights[one.Id]])))
+                .Concat(opened.Values.Select(jar => jar.Jar)),
             shipped.Pantry.Allergens,
             shipped.Pantry.Groups);
     }
@@ -87,10 +107,15 @@ internal sealed class KitchenShelf(
         food.Like is { } like && shipped.Pantry.TryGet(like, out var found) ? found : null;
 
     /// <summary>An ingredient with what was measured of it.</summary>
-    public Ingredient Measured(Ingredient ingredient, ImmutableArray<MeasuredFact> facts) => Measured(ingredient, facts, ingredient.HouseholdMeasures);
+    public Ingredient Measured(Ingredient ingredient, ImmutableArray<MeasuredFact> facts) => Measured(ingredient, facts, []);
 
-    private Ingredient Measured(Ingredient ingredient, ImmutableArray<MeasuredFact> facts, ImmutableArray<HouseholdMeasure> measures) =>
-        facts.IsEmpty && measures == ingredient.HouseholdMeasures
+    private Ingredient Measured(Ingredient ingredient, ImmutableArray<MeasuredFact> facts, ImmutableArray<HouseholdMeasure> weights) =>
+        facts.IsEmpty && weights.IsEmpty
             ? ingredient
-            : ingredient.With(facts.Select(one => KeyValuePair.Create(one.Fact, new Figure(one.Range, foods.Rules.MeasuredSource, Mark.Practice, null))), measures);
+            : ingredient.With(
+                facts.Select(one => KeyValuePair.Create(one.Fact, new Figure(one.Range, foods.Rules.MeasuredSource, Mark.Practice, null))),
+                HouseholdWeight.Join(ingredient.HouseholdMeasures, weights));
+
+    /// <summary>A food's place in the pantry, and what it was made of.</summary>
+    private sealed record OpenJar(WrittenFood Food, ImmutableArray<MeasuredFact> Measured, ImmutableArray<HouseholdMeasure> Weights, PantryJar Jar);
 }

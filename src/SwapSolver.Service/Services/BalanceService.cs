@@ -41,7 +41,7 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
         var formula = read?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
         var swaps = formula is null ? [] : ReadSwaps(request, formula, problems);
-        var reader = new HabitsReader(search.Bakehouse.Balances, problems);
+        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         var limits = reader.ReadLimits(request.Habits);
         KnownFacts.RequireLimits(limits, formula, swaps.Select(swap => swap.To).OfType<Kitchen.Ingredients.Ingredient>(), problems);
@@ -80,6 +80,7 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
             problems.Add($"{path}.from", swap.From, "is not in the formula", $"name one of its lines: {string.Join(", ", Ids(formula))}");
         }
 
+        KnownFacts.Require(search.Bakehouse.Balances, to, $"{path}.to", problems);
         if (swap.HasGrams && !(swap.Grams is >= 0 and <= LineReader.MostGrams))
         {
             problems.Add($"{path}.grams", swap.Grams, "cannot be weighed", $"give 0 to {LineReader.MostGrams} g");

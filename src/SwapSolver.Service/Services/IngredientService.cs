@@ -1,4 +1,3 @@
-using System.Globalization;
 using Grpc.Core;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Kitchen.Ingredients;
@@ -35,14 +34,13 @@ internal sealed class IngredientService(Pantry pantry, IngredientWriter writer, 
             problems.Add("pageSize", request.PageSize, "is no page size", $"give 0 to {MostPage}");
         }
 
-        var start = StartOf(request.PageToken, all.Count, problems);
+        var last = LastListed(request, problems);
         problems.ThrowIfAny();
         var size = request.PageSize == 0 ? UsualPage : Math.Min(request.PageSize, MostPage);
+        var left = all.Where(ingredient => string.CompareOrdinal(ingredient.Id, last) > 0).Take(size + 1).ToList();
         var response = new ListIngredientsResponse();
-        response.Ingredients.AddRange(all.Skip(start).Take(size).Select(writer.WriteShort));
-        response.NextPageToken = start + size < all.Count
-            ? (start + size).ToString(CultureInfo.InvariantCulture)
-            : string.Empty;
+        response.Ingredients.AddRange(left.Take(size).Select(writer.WriteShort));
+        response.NextPageToken = left.Count > size ? $"{request.Role}:{left[size - 1].Id}" : string.Empty;
         return Task.FromResult(response);
     }
 
@@ -98,7 +96,7 @@ internal sealed class IngredientService(Pantry pantry, IngredientWriter writer, 
         var id = ResourceName.IngredientId(name);
         return pantry.TryGet(id, out var ingredient)
             ? ingredient
-            : throw ProblemList.NotFound(name, NearestNames.To(id, pantry.Ingredients.Select(known => known.Id)));
+            : throw ProblemList.NotFound(name, NearestNames.To(id, pantry.Ids));
     }
 
     private IEnumerable<Kitchen.Ingredients.Ingredient> WithRole(string role, ProblemList problems)
@@ -117,19 +115,22 @@ internal sealed class IngredientService(Pantry pantry, IngredientWriter writer, 
         return pantry.Ingredients.Where(ingredient => Words.Of(ingredient.Role) == role);
     }
 
-    private static int StartOf(string token, int count, ProblemList problems)
+    /// <summary>The id that the page before ended with; empty for the first page. A token names it, and no place in a count:
+    /// what is put in or forgotten between two pages then moves nothing. It belongs to the role that was asked for.</summary>
+    private static string LastListed(ListIngredientsRequest request, ProblemList problems)
     {
+        var token = request.PageToken;
         if (string.IsNullOrEmpty(token))
         {
-            return 0;
+            return string.Empty;
         }
 
-        if (int.TryParse(token, NumberStyles.None, CultureInfo.InvariantCulture, out var start) && start <= count)
+        if (token.StartsWith($"{request.Role}:", StringComparison.Ordinal) && token.Length > request.Role.Length + 1)
         {
-            return start;
+            return token[(request.Role.Length + 1)..];
         }
 
-        problems.Add("pageToken", token, "is no token of this list", "give the nextPageToken of the page before");
-        return 0;
+        problems.Add("pageToken", token, "is no token of this list", "give the nextPageToken of the page before, and ask for the same role");
+        return string.Empty;
     }
 }

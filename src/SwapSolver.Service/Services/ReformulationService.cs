@@ -33,7 +33,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var formula = read?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
         problems.ThrowIfAny();
-        var reader = new HabitsReader(search.Bakehouse.Balances, problems);
+        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
         var habits = reader.Read(request.Habits, formula!);
         var limits = reader.ReadLimits(request.Habits);
         var size = ReadSize(request, formula!, problems);
@@ -55,7 +55,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var read = subject.Read(request.Name, request.Formula, problems);
         var formula = read?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
-        var reader = new HabitsReader(search.Bakehouse.Balances, problems);
+        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         var limits = reader.ReadLimits(request.Habits);
         KnownFacts.RequireLimits(limits, formula, [], problems);
@@ -76,10 +76,11 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var problems = new ProblemList();
         var formula = subject.Read(request.Name, request.Formula, problems)?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
-        var reader = new HabitsReader(search.Bakehouse.Balances, problems);
+        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         var limits = reader.ReadLimits(request.Habits);
         KnownFacts.RequireLimits(limits, formula, [], problems);
+        reader.RefuseSureness(request.Habits);
         var trade = new TargetReader(search.Bakehouse.Balances, search.Bakehouse.Goals, formula, problems).Read(request.Trades);
         var points = request.HasMostPoints ? request.MostPoints : UsualPoints;
         if (points is < 2 or > MostPoints)

@@ -29,7 +29,7 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
         var read = subject.Read(request.Name, request.Formula, problems);
         var formula = read?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
-        var reader = new HabitsReader(search.Bakehouse.Balances, problems);
+        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         var wishes = ReadWithout(request, problems).AddRange(reader.ReadLimits(request.Habits));
         if (request.Without.Count == 0 && wishes.IsEmpty)
@@ -54,9 +54,10 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
         var problems = new ProblemList();
         var formula = subject.Read(request.Name, request.Formula, problems)?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
-        var reader = new HabitsReader(search.Bakehouse.Balances, problems);
+        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         reader.RefuseLimits(request.Habits);
+        reader.RefuseSureness(request.Habits);
         var only = formula is null ? [] : ReadIngredients(request, formula, problems);
         problems.ThrowIfAny();
         var chart = new SwapChart(formula!, only, habits!);

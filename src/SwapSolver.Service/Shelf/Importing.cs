@@ -82,7 +82,7 @@ internal sealed class Importing(KitchenShelf shelf, FoodTable table)
     /// <summary>What is let in. A table does not overwrite the bag on the shelf.</summary>
     private static (ImmutableArray<StatedFood> Foods, ImmutableArray<RowProblem> Problems) Foods(ImmutableArray<FoodRow> rows, KitchenNotes notes)
     {
-        var bags = notes.Foods.Where(food => food.Origin == FoodOrigin.Packet).Select(food => food.Id).ToHashSet(StringComparer.Ordinal);
+        var bags = notes.Written.Where(food => food.Origin == FoodOrigin.Packet).Select(food => food.Id).ToHashSet(StringComparer.Ordinal);
         return (
             [.. rows.Where(row => !bags.Contains(row.Food.Id)).Select(row => row.Food)],
             [
@@ -98,7 +98,7 @@ internal sealed class Importing(KitchenShelf shelf, FoodTable table)
             return ([], []);
         }
 
-        var owners = new WeightOwners(shelf.Shipped, notes.Foods);
+        var owners = new WeightOwners(shelf.Shipped, notes.Written.Select(food => food.Id));
         var weights = ImmutableArray.CreateBuilder<HouseholdWeight>();
         var problems = ImmutableArray.CreateBuilder<RowProblem>();
         foreach (var row in rows)
@@ -118,9 +118,9 @@ internal sealed class Importing(KitchenShelf shelf, FoodTable table)
     private static RowsWritten Compare(
         ImmutableArray<StatedFood> foods, ImmutableArray<HouseholdWeight> weights, KitchenNotes notes)
     {
-        var known = notes.Foods.ToDictionary(food => food.Id, StringComparer.Ordinal);
+        var known = notes.Written.ToDictionary(food => food.Id, StringComparer.Ordinal);
         var weighed = notes.Weights.ToDictionary(weight => (weight.IngredientId, weight.Measure.Measure, weight.Measure.Amount));
-        return Count(foods, food => known.GetValueOrDefault(food.Id), KitchenRecords.AreSame)
+        return Count(foods, food => known.GetValueOrDefault(food.Id)?.Food, KitchenRecords.AreSame)
             + Count(weights, weight => weighed.GetValueOrDefault((weight.IngredientId, weight.Measure.Measure, weight.Measure.Amount)), (one, other) => one == other);
     }
 

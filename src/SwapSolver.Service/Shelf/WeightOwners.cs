@@ -14,10 +14,10 @@ internal sealed class WeightOwners
 
     /// <summary>Puts the owners in order.</summary>
     /// <param name="shipped">The shipped ingredients.</param>
-    /// <param name="own">This kitchen's own foods.</param>
-    public WeightOwners(Pantry shipped, IEnumerable<StatedFood> own)
+    /// <param name="own">Ids of this kitchen's own foods.</param>
+    public WeightOwners(Pantry shipped, IEnumerable<string> own)
     {
-        known = [.. shipped.Ingredients.Select(one => one.Id), .. own.Select(one => one.Id)];
+        known = [.. shipped.Ingredients.Select(one => one.Id), .. own];
         byNumber = shipped.Ingredients.Where(one => one.UsdaFoodNumber is not null).ToLookup(one => FoodId.OfNumber(one.UsdaFoodNumber!), one => one.Id, StringComparer.Ordinal);
     }
 

@@ -14,6 +14,7 @@ internal static class AllergenWriter
         written.Us.AddRange(Sources(formula, allergens => allergens.Us));
         written.Eu.AddRange(Sources(formula, allergens => allergens.Eu));
         written.MayContain.AddRange(Sources(formula, allergens => allergens.MayContain));
+        written.NotStated.AddRange(formula.Lines.Select(line => line.Ingredient).Distinct().Where(ingredient => !ingredient.Allergens.AreKnown).Select(ResourceName.Of));
         return written;
     }
 

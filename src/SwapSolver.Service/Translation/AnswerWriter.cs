@@ -23,6 +23,13 @@ internal sealed class AnswerWriter(Bakehouse bakehouse)
         written.Cautions.AddRange(answer.Cautions);
         written.Binding.AddRange(answer.Binding);
         written.Notes.AddRange(answer.Notes);
+        written.Decisive.AddRange(answer.Decisive.Select(fact => new V1.DecisiveFact
+        {
+            Ingredient = ResourceName.Of(fact.Ingredient),
+            Fact = fact.Fact.Id,
+            Share = fact.Share,
+            Words = fact.Words,
+        }));
         return written;
     }
 

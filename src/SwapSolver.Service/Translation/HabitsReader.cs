@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Service.Faults;
 using SwapSolver.Solving.Wishes;
@@ -8,11 +9,13 @@ using Domain = SwapSolver.Kitchen.Formulas;
 namespace SwapSolver.Service.Translation;
 
 /// <summary>Reads how a kitchen wants its answers, and its limits on readings.</summary>
-internal sealed class HabitsReader(BalanceList balances, ProblemList problems)
+internal sealed class HabitsReader(BalanceList balances, Pantry pantry, ProblemList problems)
 {
     private const string Path = "habits";
 
     private const int MostLimits = 20;
+
+    private const int MostAllowed = 50;
 
     /// <summary>The habits, with the usual ones where none are said.</summary>
     /// <param name="habits">The habits of the contract; may be null.</param>
@@ -26,7 +29,30 @@ internal sealed class HabitsReader(BalanceList balances, ProblemList problems)
             habits.WeighedEgg,
             EggSizes.Read(habits.EggSize, $"{Path}.eggSize", problems) ?? formula.Lines.Select(line => line.Size).FirstOrDefault(size => size is not null) ?? usual.EggSize,
             ScaleStep(habits, usual),
-            Whole(habits.HasAnswers, habits.Answers, usual.Answers, 1, 3, "answers"));
+            Whole(habits.HasAnswers, habits.Answers, usual.Answers, 1, 3, "answers"),
+            Sureness(habits))
+        {
+            Named = ReadAllowed(habits),
+        };
+    }
+
+    /// <summary>The ingredients that the caller allows besides those that are offered.</summary>
+    private ImmutableArray<Ingredient> ReadAllowed(V1.Habits habits)
+    {
+        if (habits.Allow.Count > MostAllowed)
+        {
+            problems.Add($"{Path}.allow", habits.Allow.Count, "ingredients are too many", $"give at most {MostAllowed}");
+            return [];
+        }
+
+        var lines = new LineReader(pantry, problems);
+        var named = habits.Allow.Select((name, index) => lines.IngredientOf(name, $"{Path}.allow[{index}]")).OfType<Ingredient>().Distinct().ToImmutableArray();
+        foreach (var ingredient in named)
+        {
+            KnownFacts.Require(balances, ingredient, $"{Path}.allow", problems);
+        }
+
+        return named;
     }
 
     /// <summary>The caller's limits on readings.</summary>
@@ -56,6 +82,15 @@ internal sealed class HabitsReader(BalanceList balances, ProblemList problems)
         }
     }
 
+    /// <summary>Refuses a wish for sureness where a question has no use for it.</summary>
+    public void RefuseSureness(V1.Habits? habits)
+    {
+        if (habits is { HasSurenessPercent: true })
+        {
+            problems.Add($"{Path}.surenessPercent", habits.SurenessPercent, "has no use here", "leave it away; each line tells in how many kitchens it balances");
+        }
+    }
+
     private Hold? ReadLimit(BandReader bands, V1.ReadingLimit limit, string path)
     {
         if (balances.Find(limit.Balance) is not { } balance)
@@ -82,6 +117,22 @@ internal sealed class HabitsReader(BalanceList balances, ProblemList problems)
         }
 
         return value;
+    }
+
+    private Percent? Sureness(V1.Habits habits)
+    {
+        if (!habits.HasSurenessPercent)
+        {
+            return null;
+        }
+
+        if (!(habits.SurenessPercent is >= 50 and <= 99))
+        {
+            problems.Add($"{Path}.surenessPercent", habits.SurenessPercent, "is out of range", "give 50 to 99, of 100 kitchens");
+            return null;
+        }
+
+        return new Percent(habits.SurenessPercent);
     }
 
     private Grams ScaleStep(V1.Habits habits, Habits usual)

@@ -62,7 +62,7 @@ internal sealed class LineReader(Pantry pantry, ProblemList problems)
         }
         else
         {
-            problems.Add(path, name, "is not an ingredient that is known", NearestNames.WayOut(id, pantry.Ingredients.Select(known => known.Id)));
+            problems.Add(path, name, "is not an ingredient that is known", () => NearestNames.WayOut(id, pantry.Ids));
         }
 
         return null;

@@ -20,4 +20,8 @@ public sealed record Answer(
     double ChanceOfBalance,
     ImmutableArray<string> Binding,
     ImmutableArray<string> Notes,
-    bool IsBestSoFar);
+    bool IsBestSoFar)
+{
+    /// <summary>The facts that decide whether it balances, the most decisive first.</summary>
+    public ImmutableArray<DecisiveFact> Decisive { get; init; } = [];
+}

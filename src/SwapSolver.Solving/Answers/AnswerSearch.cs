@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Solving.Models;
 
 namespace SwapSolver.Solving.Answers;
@@ -10,7 +12,12 @@ namespace SwapSolver.Solving.Answers;
 /// <param name="Solver">The solver.</param>
 public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
 {
+    /// <summary>The kitchens of the question that is asked; a new question draws them anew and alike.</summary>
+    public Bags Bags { get; init; } = new();
+
     private FormulaSolve Solve => new(Solver);
+
+    private SureSolve Sure => new(Solve, Bags);
 
     private ConflictSearch Conflicts => new(Solve, Bakehouse.Phrases);
 
@@ -33,6 +40,11 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
             return Outcomes.OutOfTime;
         }
 
+        if (Unsure(original, ways, clock, cancel) is { } unsure)
+        {
+            return unsure;
+        }
+
         var widest = ways[^1];
         var conflict = Conflicts.Find(widest.Problem, clock, cancel);
         var nearest = Conflicts.Nearest(widest.Problem, clock, cancel);
@@ -49,7 +61,7 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
     {
         var found = Cheapest(ways, clock, cancel);
         return found is { Way: { } way, Best: { Formula: { } formula } best }
-            ? (Explain(original, way, formula, best.Outcome == Outcome.Feasible), found.RanOutOfTime || best.Outcome == Outcome.Feasible)
+            ? (Explain(original, WithPrice(way, best), formula, best.Outcome == Outcome.Feasible), found.RanOutOfTime || best.Outcome == Outcome.Feasible)
             : (null, found.RanOutOfTime);
     }
 
@@ -59,7 +71,8 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
         var phrases = Bakehouse.Phrases;
         var problem = way.Problem;
         var reference = problem.Reference;
-        var samples = new FactSamples(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient));
+        var samples = new FactSamples(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: Bags);
+        var balances = samples.Balances(problem.Holds, reference, formula);
         var readings = Readings.Of(
             Told(problem),
             problem.Holds,
@@ -71,10 +84,62 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
             readings,
             new Explanation(phrases).Changes(original, problem, formula),
             new CautionList(Bakehouse).Of(original, formula, problem.Holds),
-            samples.ChanceOfBalance(problem.Holds, reference, formula),
+            balances.Count(keeps => keeps) / (double)balances.Length,
             Readings.Binding(readings),
             isBestSoFar ? way.Notes.Add(phrases.Say("note-best-so-far")) : way.Notes,
-            isBestSoFar);
+            isBestSoFar)
+        {
+            Decisive = new DecisiveFacts(phrases).Of(samples, balances),
+        };
+    }
+
+    /// <summary>Where a wish for sureness is all that stands in the way: how sure an answer can be.</summary>
+    private Outcomes? Unsure(Formula original, ImmutableArray<Way> ways, Deadline clock, CancellationToken cancel)
+    {
+        (Way Way, FoundFormula Found, double Chance)? surest = null;
+        foreach (var way in ways.Where(way => way.Problem.Habits.Sureness is not null))
+        {
+            var plain = Solve.Run(way.Problem, clock, cancel);
+            if (plain.Formula is not null)
+            {
+                var (found, chance, _) = Sure.Surest(way.Problem, plain, way.Problem.Habits.Sureness!.Value.Share, clock, cancel);
+                surest = surest is null || chance > surest.Value.Chance ? (way, found, chance) : surest;
+            }
+        }
+
+        if (surest is not { } most)
+        {
+            return null;
+        }
+
+        var wish = new Conflict(
+            "sureness",
+            new Level(Math.Floor(most.Chance * 100)),
+            Bakehouse.Phrases.Say(
+                "conflict-sureness",
+                ("count", NumberWords.Level(new Level(most.Way.Problem.Habits.Sureness!.Value.Value))),
+                ("value", NumberWords.Level(new Level(Math.Floor(most.Chance * 100))))));
+        return new Outcomes([], [wish], Explain(original, most.Way, most.Found.Formula!, false), clock.IsOver);
+    }
+
+    /// <summary>What a wish for sureness costs, against the plain answer.</summary>
+    private Way WithPrice(Way way, FoundFormula found)
+    {
+        if (found is not { Plain: { } plain, Formula: { } formula })
+        {
+            return way;
+        }
+
+        var (plainChance, problem) = (Sure.ChanceOf(way.Problem, plain), way.Problem);
+        return way with
+        {
+            Notes = way.Notes.Add(Bakehouse.Phrases.Say(
+                "note-sureness",
+                ("count", NumberWords.Level(new Level(problem.Habits.Sureness!.Value.Value))),
+                ("before", NumberWords.Level(new Level(Math.Round(plainChance * 100)))),
+                ("low", Recheck.ChangedLines(problem.Start, plain).ToString(CultureInfo.InvariantCulture)),
+                ("high", Recheck.ChangedLines(problem.Start, formula).ToString(CultureInfo.InvariantCulture)))),
+        };
     }
 
     /// <summary>What is told of an answer: the readings that every formula is judged by, and those that were asked for.</summary>
@@ -98,7 +163,7 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
                 continue;
             }
 
-            var found = Solve.Run(way.Problem, clock, cancel);
+            var found = Sure.Run(way.Problem, clock, cancel);
             if (found.Outcome == Outcome.OutOfTime)
             {
                 return (cheapest, best, true);
@@ -122,7 +187,7 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
         var found = best;
         while (found.Formula is { } formula)
         {
-            answers.Add(Explain(original, way, formula, found.Outcome == Outcome.Feasible));
+            answers.Add(Explain(original, WithPrice(way, found), formula, found.Outcome == Outcome.Feasible));
             var added = Recheck.NewIngredients(problem.Start, formula);
             if (answers.Count == problem.Habits.Answers || added.IsEmpty || clock.IsOver)
             {
@@ -130,7 +195,7 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
             }
 
             wanted = wanted with { Found = wanted.Found.Add(added) };
-            found = Solve.Run(wanted, clock, cancel);
+            found = Sure.Run(wanted, clock, cancel);
         }
 
         return answers.ToImmutable();

@@ -62,9 +62,14 @@ public sealed record CautionList(Bakehouse Bakehouse)
     public ImmutableArray<string> OfTheChange(Formula reference, Formula formula)
     {
         var brought = Names(AllergensOf(formula).Except(AllergensOf(reference)));
+        var notStated = formula.Lines.Select(line => line.Ingredient).Distinct()
+            .Where(ingredient => !ingredient.Allergens.AreKnown && reference.Lines.All(line => !line.Ingredient.Equals(ingredient)))
+            .Select(ingredient => ingredient.Name)
+            .ToList();
         return
         [
             .. If(brought.Count > 0, () => Phrases.Say("caution-brought-in", ("allergens", Kitchen.Wording.Phrases.List(brought)))),
+            .. If(notStated.Count > 0, () => Phrases.Say("caution-brought-in-not-stated", ("ingredients", Kitchen.Wording.Phrases.List(notStated)))),
             .. NetCarbohydrateRise(reference, formula) is { } rise ? [rise] : Array.Empty<string>(),
         ];
     }

@@ -47,6 +47,19 @@ public sealed record FormulaSolve(ISolver Solver)
         return found.Formula is { } formula && !Recheck.Broken(problem, formula).IsEmpty ? new FoundFormula(Outcome.Infeasible, null, double.NaN) : found;
     }
 
+    /// <summary>Solves a problem in any amounts and rounds to the scale; a formula whose printed grams break what was asked is
+    /// none. Quicker than <see cref="Run"/>, which then looks further.</summary>
+    /// <param name="problem">What is to be found; the kitchens that it names besides are not held against the printed grams.</param>
+    /// <param name="clock">Time that is left.</param>
+    /// <param name="cancel">Stops the solve.</param>
+    public FoundFormula RunRounded(FormulaProblem problem, Deadline clock, CancellationToken cancel)
+    {
+        var found = RunOnce(problem, wholeSteps: false, clock, cancel);
+        return found.Formula is not { } formula || Recheck.Broken(problem, formula).IsEmpty
+            ? found
+            : new FoundFormula(Outcome.Infeasible, null, double.NaN);
+    }
+
     /// <summary>Whether any formula keeps every hold, in any amount: the question that conflicts are sought with.</summary>
     public Outcome CanBeMet(FormulaProblem problem, Deadline clock, CancellationToken cancel) =>
         Solver.Solve(FormulaModel.Build(problem, wholeSteps: false).Model, clock.Left, cancel).Outcome;

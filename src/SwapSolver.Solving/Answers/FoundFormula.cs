@@ -7,4 +7,8 @@ namespace SwapSolver.Solving.Answers;
 /// <param name="Outcome">How it ended.</param>
 /// <param name="Formula">The formula; null where there is none.</param>
 /// <param name="Objective">What the formula counts by the <see cref="Weights"/>; NaN where there is none.</param>
-public sealed record FoundFormula(Outcome Outcome, Formula? Formula, double Objective);
+public sealed record FoundFormula(Outcome Outcome, Formula? Formula, double Objective)
+{
+    /// <summary>What was found without the wish for sureness; null where there is no such wish.</summary>
+    public Formula? Plain { get; init; }
+}

@@ -39,6 +39,11 @@ public static class Recheck
         .. formula.Lines.Select(line => line.Ingredient).Where(ingredient => start.MassOf(ingredient) == Grams.None),
     ];
 
+    /// <summary>How many lines differ from the start.</summary>
+    public static int ChangedLines(Formula start, Formula formula) =>
+        start.Lines.Concat(formula.Lines).Select(line => line.Ingredient).Distinct()
+            .Count(ingredient => start.MassOf(ingredient) != formula.MassOf(ingredient));
+
     /// <summary>Whether a line is unmoved, or comes in whole eggs or steps of the scale and in no less than is worth weighing.</summary>
     private static bool IsWeighable(FormulaProblem problem, Line line)
     {

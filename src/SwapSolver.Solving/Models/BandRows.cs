@@ -32,6 +32,22 @@ internal sealed class BandRows(FormulaProblem problem, ModelBuilder builder, Imm
         }
     }
 
+    /// <summary>Adds the rows of every kitchen in which bands must be kept too.</summary>
+    public void AddScenarios()
+    {
+        foreach (var scenario in problem.Scenarios)
+        {
+            foreach (var hold in scenario.Holds)
+            {
+                var scale = ScaleOf(hold.Balance);
+                foreach (var row in hold.Balance.Rows(problem.Reference, hold.Band, scenario.Draw))
+                {
+                    builder.Row($"{scenario.Name}_{hold.Id}_{row.Side}", Terms(row.Coefficient, 1 / scale, scenario.Draw), (row.Least / scale) - Margin, double.PositiveInfinity);
+                }
+            }
+        }
+    }
+
     /// <summary>Adds, for each anchored balance, how far the reading lies from the reference's, in half widths of its band.</summary>
     public void AddAnchors()
     {
@@ -85,11 +101,13 @@ internal sealed class BandRows(FormulaProblem problem, ModelBuilder builder, Imm
         builder.Row($"distance_{balance.Id}", terms, level, level);
     }
 
-    private List<Term> Terms(Func<FactSheet, PerGram> coefficient, double factor) =>
+    private List<Term> Terms(Func<FactSheet, PerGram> coefficient, double factor) => Terms(coefficient, factor, Draws.Typical);
+
+    private List<Term> Terms(Func<FactSheet, PerGram> coefficient, double factor, Draw draw) =>
     [
         .. lines.Select(line => new Term(
             line.Column,
-            coefficient(line.Ingredient.Typical).Value * line.GramsPerUnit * factor)),
+            coefficient(draw(line.Ingredient)).Value * line.GramsPerUnit * factor)),
     ];
 
     /// <summary>Size of a row: the basis of the reference times its reading, or the basis where that is nothing.</summary>

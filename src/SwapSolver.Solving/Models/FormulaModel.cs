@@ -19,6 +19,7 @@ public sealed record FormulaModel(Model Model, ImmutableArray<LineColumn> Lines)
         var lines = new LineColumns(problem, builder, wholeSteps).Add();
         var rows = new BandRows(problem, builder, lines);
         rows.AddBands();
+        rows.AddScenarios();
         rows.AddAnchors();
         rows.AddNetCarbohydrateRise();
         return new FormulaModel(builder.Build(), lines);

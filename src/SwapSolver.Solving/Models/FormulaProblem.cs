@@ -51,6 +51,9 @@ public sealed record FormulaProblem(
     /// <summary>Whether everything that the holds read is known of an ingredient; what has no price cannot come in under a price.</summary>
     public bool CanBeHeld(Ingredient ingredient) => Holds.All(hold => hold.Balance.CanRead(ingredient));
 
+    /// <summary>Kitchens in which bands must be kept too; none in a solve that goes by typical facts alone.</summary>
+    public ImmutableArray<Scenario> Scenarios { get; init; } = [];
+
     /// <summary>Whether a wish leaves this ingredient out.</summary>
     public bool IsLeftOut(Ingredient ingredient) =>
         Holds.Any(hold => hold.LeftOut is { } rule && rule.Carries(ingredient));

@@ -81,9 +81,10 @@ internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, 
                 continue;
             }
 
-            var brought = ingredient.Allergens.Us.Union(ingredient.Allergens.Eu).Count(allergen => !present.Contains(allergen));
+            // What nobody stated is not known to be none.
+            var mayBringAllergen = !ingredient.Allergens.AreKnown || ingredient.Allergens.Us.Union(ingredient.Allergens.Eu).Any(allergen => !present.Contains(allergen));
             var isWater = ingredient.Typical[Fact.Water] >= problem.Practice.PlainWater.Share;
-            var cost = (isWater ? Weights.NewWater : Weights.NewIngredient) + (brought > 0 ? Weights.NewAllergen : 0);
+            var cost = (isWater ? Weights.NewWater : Weights.NewIngredient) + (mayBringAllergen ? Weights.NewAllergen : 0);
             var grams = AddGrams(ingredient, null, 0, most, isNew: true);
             var used = problem.Required.Contains(ingredient)
                 ? builder.Column($"used_{ingredient.Id}", 1, 1, cost, whole: true)

@@ -17,7 +17,8 @@ public static class Weights
     /// <summary>Water where there was none: nothing to buy, so it comes before other liquids.</summary>
     public const double NewWater = 0.7;
 
-    /// <summary>A new allergen in the bowl: dearer than two changed lines, since it shuts out readers; shown as a caution too.</summary>
+    /// <summary>A new allergen in the bowl, or allergens that nobody stated, which may be new ones: dearer than two changed
+    /// lines, since it shuts out readers; shown as a caution too.</summary>
     public const double NewAllergen = 2.5;
 
     /// <summary>A reading at the end of its band instead of the reference's own value. Six readings are anchored, so

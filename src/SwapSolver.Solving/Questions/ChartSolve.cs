@@ -13,8 +13,7 @@ namespace SwapSolver.Solving.Questions;
 /// <param name="search">The solving.</param>
 /// <param name="formula">The formula.</param>
 /// <param name="habits">How the kitchen wants its answers.</param>
-/// <param name="samples">Draws for everything that may be in a bowl of the chart.</param>
-internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits habits, FactSamples samples)
+internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits habits)
 {
     private readonly Formula reference = formula.Merged();
 
@@ -33,7 +32,7 @@ internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits ha
         }
 
         var words = new SwapWords(bakehouse.Phrases, check.Swaps);
-        var missed = words.Reasons(Readings.Of(broken, holds, swapped, reference, samples))[0];
+        var missed = words.Reasons(Readings.Of(broken, holds, swapped, reference, SamplesOf(swapped)))[0];
         // A repair of the leavening aims at the fixed band, as in a check.
         var aim = broken.Contains(bakehouse.Balances.Leavening) ? Measurement.StrictLeavening(bakehouse.Balances, holds) : holds;
         var repairs = new SwapRepairs(bakehouse, reference, swapped, check.Swaps, aim, habits);
@@ -56,7 +55,7 @@ internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits ha
             pair,
             Verdict.DoesNotBalance,
             null,
-            samples.ChanceOfBalance(holds, reference, swapped),
+            SamplesOf(swapped).ChanceOfBalance(holds, reference, swapped),
             [],
             bakehouse.Phrases.Say(pair.To is null ? "chart-not-left-out" : "chart-no", ("missed", missed)),
             new CautionList(bakehouse).OfTheChange(reference, swapped));
@@ -77,12 +76,14 @@ internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits ha
                 search.Bakehouse.Phrases.Say("chart-repair", ("changes", words.Changes(besides, apartFromSwap: true))));
     }
 
+    private FactSamples SamplesOf(Formula bowl) => new(reference.Lines.Concat(bowl.Lines).Select(line => line.Ingredient), drawn: search.Bags);
+
     private ChartedSwap Told(
         ChartPair pair, Verdict verdict, ImmutableArray<Hold> holds, Formula bowl, ImmutableArray<Change> besides, string reason) => new(
         pair,
         verdict,
         pair.To is { } to ? bowl.MassOf(to) : Grams.None,
-        samples.ChanceOfBalance(holds, reference, bowl),
+        SamplesOf(bowl).ChanceOfBalance(holds, reference, bowl),
         besides,
         reason,
         new CautionList(search.Bakehouse).OfTheChange(reference, bowl));

@@ -92,7 +92,7 @@ public sealed record Frontier(
             holds,
             bakehouse.Balances.Anchored,
             bakehouse.Balances.NetCarbohydrate,
-            new Candidates(bakehouse).For(reference, holds, wishes.NewRoles(moved.Select(one => one.Balance))),
+            new Candidates(bakehouse) { Named = Habits.Named }.For(reference, holds, wishes.NewRoles(moved.Select(one => one.Balance))),
             Habits,
             bakehouse.Practice);
     }

@@ -23,7 +23,7 @@ public sealed record Measurement(Formula Formula, MeasuredLines? Measured = null
         var bakehouse = search.Bakehouse;
         var reference = Formula.Merged();
         var holds = StrictLeavening(bakehouse.Balances, HoldList.Around(bakehouse.Balances, reference, []));
-        var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient), Measured);
+        var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient), Measured, search.Bags);
         var readings = Readings.Of(bakehouse.Balances.Ratios, holds, reference, reference, samples);
         var unread = bakehouse.Balances.Ratios.Where(balance => !balance.CanRead(reference)).ToImmutableArray();
         var repair = unread.IsEmpty && readings.Any(reading => reading.Standing != Standing.Inside)

@@ -28,7 +28,7 @@ public sealed record Reformulate(
         var strict = Problem(bakehouse);
         var reference = strict.Reference;
         var targets = Wished(bakehouse, reference);
-        var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient));
+        var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient), drawn: search.Bags);
         var before = Readings.Of(targets.Select(target => target.Balance), targets, reference, reference, samples);
         ImmutableArray<string> notes = [.. Goals.Select(goal => Told(bakehouse.Phrases, goal))];
         if (!Recheck.BrokenHolds(strict.Holds, reference, reference, Draws.Typical).Any())
@@ -61,7 +61,7 @@ public sealed record Reformulate(
             holds,
             bakehouse.Balances.Anchored,
             bakehouse.Balances.NetCarbohydrate,
-            new Candidates(bakehouse).For(reference, holds, wishes.NewRoles(targets.Select(target => target.Balance))),
+            new Candidates(bakehouse) { Named = Habits.Named }.For(reference, holds, wishes.NewRoles(targets.Select(target => target.Balance))),
             Habits,
             bakehouse.Practice);
     }

@@ -62,7 +62,7 @@ public sealed record Resize(Formula Formula, NewSize Size, ImmutableArray<Hold> 
             balances.NetCarbohydrate,
             newRoles.IsEmpty
                 ? []
-                : new Candidates(bakehouse).For(reference, holds, newRoles),
+                : new Candidates(bakehouse) { Named = Habits.Named }.For(reference, holds, newRoles),
             Habits,
             bakehouse.Practice)
         {

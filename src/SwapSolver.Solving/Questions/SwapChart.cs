@@ -35,12 +35,11 @@ public sealed record SwapChart(Formula Formula, ImmutableHashSet<Ingredient> Onl
     /// <param name="cancel">Stops the search.</param>
     public IEnumerable<ChartedSwap> Trace(AnswerSearch search, ImmutableArray<ChartPair> pairs, Deadline clock, CancellationToken cancel)
     {
-        var reference = Formula.Merged();
-        // One set of draws for all pairs: the same bag of flour stands in every one of them.
-        var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient).Concat(pairs.Select(pair => pair.To).OfType<Ingredient>()).Concat(Besides(search.Bakehouse)));
+        // One search for all pairs: the same bag of flour, drawn once, stands in every one of them.
+        var solve = new ChartSolve(search, Formula, Habits);
         foreach (var pair in pairs)
         {
-            if (clock.IsOver || new ChartSolve(search, Formula, Habits, samples).Judge(pair, clock, cancel) is not { } charted)
+            if (clock.IsOver || solve.Judge(pair, clock, cancel) is not { } charted)
             {
                 yield break;
             }
@@ -49,12 +48,8 @@ public sealed record SwapChart(Formula Formula, ImmutableHashSet<Ingredient> Onl
         }
     }
 
-    /// <summary>What a repair may bring in besides: water, and acid where soda comes in.</summary>
-    private static IEnumerable<Ingredient> Besides(Bakehouse bakehouse) =>
-        bakehouse.Pantry.Ingredients.Where(ingredient => ingredient.Role is Role.Liquid or Role.Acid);
-
-    private static IEnumerable<Ingredient> Replacements(Bakehouse bakehouse, Formula reference, Ingredient from) =>
-        new Candidates(bakehouse).For(reference, [LeavingOut.BySwap(from)])
+    private IEnumerable<Ingredient> Replacements(Bakehouse bakehouse, Formula reference, Ingredient from) =>
+        new Candidates(bakehouse) { Named = Habits.Named }.For(reference, [LeavingOut.BySwap(from)])
             .Where(candidate => IsOfTheKind(from.Role, candidate.Role))
             .OrderBy(candidate => Unlikeness(from, candidate))
             .ThenBy(candidate => candidate.Id, StringComparer.Ordinal)

@@ -26,18 +26,15 @@ internal sealed class SwapRepairs(
             .Distinct()
             .Where(ingredient => swapped.MassOf(ingredient) > Grams.None)
             .ToImmutableDictionary(ingredient => ingredient, swapped.MassOf);
-        var water = bakehouse.Pantry.Ingredients.Where(ingredient =>
-            ingredient.Typical[Fact.Water] >= bakehouse.Practice.PlainWater.Share
-            && swapped.MassOf(ingredient) == Grams.None
-            && !holds.Any(hold => hold.LeftOut is { } rule && rule.Carries(ingredient)));
-        var strict = Problem(swapped, [.. water, .. AcidsForSoda()]) with { Fixed = doses, Habits = habits with { NewIngredients = 1 } };
+        var water = new Candidates(bakehouse).Water(reference, swapped, holds);
+        var strict = Problem(swapped, [.. water.Union(AcidsForSoda())]) with { Fixed = doses, Habits = habits with { NewIngredients = 1 } };
         return [new Way(strict, 0, []), new Way(strict with { LinesKeepTheirRoom = false }, Weights.RoomOutgrown, [])];
     }
 
     /// <summary>The dose is free: what was asked to come in does the work alone if it can; else anything that does it.</summary>
     public ImmutableArray<Way> WithAnyDose()
     {
-        var candidates = new Candidates(bakehouse)
+        var candidates = new Candidates(bakehouse) { Named = habits.Named }
             .For(reference, holds, Role.Acid, Role.Liquid)
             .RemoveAll(BringsBackWhatWentOut);
         var wanted = swaps
@@ -60,8 +57,7 @@ internal sealed class SwapRepairs(
 
     /// <summary>Where soda comes in, acid must come with it.</summary>
     private ImmutableArray<Ingredient> AcidsForSoda() => swaps.Any(swap => swap.To?.Role == Role.Base)
-        ? [.. bakehouse.Pantry.Ingredients.Where(ingredient =>
-            ingredient.Role == Role.Acid && ingredient.Usage.Offered && swapped.MassOf(ingredient) == Grams.None && !BringsBackWhatWentOut(ingredient))]
+        ? new Candidates(bakehouse).Acids(reference, swapped, holds).RemoveAll(BringsBackWhatWentOut)
         : [];
 
     /// <summary>Whoever swaps an egg away wants no egg white in its place: what shares an allergen or a group with what

@@ -34,11 +34,19 @@ public sealed record Variant(Formula Formula, ImmutableArray<Hold> Wishes, Habit
             Holds = HoldList.WithRoomForWater(strict.Holds, reference),
             LinesKeepTheirRoom = false,
         };
+        var notes = AllowedInVain(search.Bakehouse.Phrases, strict);
         return search.Find(
             Formula,
-            [new Way(strict, 0, []), new Way(loose, Weights.RoomOutgrown, [search.Bakehouse.Phrases.Say("note-room-for-water")])],
+            [new Way(strict, 0, notes), new Way(loose, Weights.RoomOutgrown, [search.Bakehouse.Phrases.Say("note-room-for-water"), .. notes])],
             clock,
             cancel);
+    }
+
+    /// <summary>That something was allowed which a wish keeps out: a food whose allergens nobody stated goes with every allergen.</summary>
+    private ImmutableArray<string> AllowedInVain(Phrases phrases, FormulaProblem problem)
+    {
+        var names = Habits.Named.Where(problem.IsLeftOut).Select(ingredient => ingredient.Name).ToList();
+        return names.Count == 0 ? [] : [phrases.Say("note-allowed-in-vain", ("ingredients", Phrases.List(names)))];
     }
 
     /// <summary>A loaf without sweetener is given none to keep a limit with.</summary>
@@ -68,7 +76,7 @@ public sealed record Variant(Formula Formula, ImmutableArray<Hold> Wishes, Habit
             holds,
             bakehouse.Balances.Anchored,
             bakehouse.Balances.NetCarbohydrate,
-            new Candidates(bakehouse).For(reference, holds, further),
+            new Candidates(bakehouse) { Named = Habits.Named }.For(reference, holds, further),
             Habits,
             bakehouse.Practice);
     }

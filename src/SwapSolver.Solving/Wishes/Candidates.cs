@@ -1,19 +1,25 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 
 namespace SwapSolver.Solving.Wishes;
 
-/// <summary>Chooses which ingredients a formula may newly take in, before any model is built.</summary>
+/// <summary>Chooses which ingredients a formula may newly take in, before any model is built. How many they are does not
+/// hang on how many foods the kitchen wrote down: all that are shipped and fit, what the caller names, and the nearest few
+/// of its own.</summary>
 /// <param name="Bakehouse">Facts, rules and habits.</param>
 public sealed record Candidates(Bakehouse Bakehouse)
 {
+    /// <summary>Ingredients that the caller names: they are let in whatever they are, where all that the rules read is known of them.</summary>
+    public ImmutableArray<Ingredient> Named { get; init; } = [];
+
     private NetCarbohydrate NetCarbohydrate => Bakehouse.Balances.NetCarbohydrate;
 
     /// <summary>Ingredients that can do the work of what is left out, and never undo what the reference is: gluten
-    /// free, vegan and vegetarian formulas stay so. Those that a wish leaves out are among them: the model keeps them
+    /// free, vegan and vegetarian formulas stay so. Shipped ones that a wish leaves out are among them: the model keeps them
     /// out for as long as the wish holds, and a search for conflicts may drop the wish.</summary>
     /// <param name="reference">The formula that is known to work.</param>
     /// <param name="holds">What the answer must keep.</param>
@@ -29,15 +35,54 @@ public sealed record Candidates(Bakehouse Bakehouse)
         var eggIsGone = gone.Any(ingredient => ingredient.Role == Role.Egg);
         var mostCarbohydrate = MostCarbohydrate(reference, gone);
         var flours = reference.Lines.Select(line => line.Ingredient).ToList();
+        var fit = Bakehouse.Pantry.Offered.Where(ingredient =>
+            (ingredient.Usage.Offered || gone.Any(other => other.Groups.Intersect(ingredient.Groups).Any()))
+            && (wanted.Contains(ingredient.Role) || (eggIsGone && (Sets(ingredient) || IsMoistFood(ingredient))))
+            && KeepsWhatTheReferenceIs(flours, ingredient)
+            && (ingredient.Role != Role.Flour || NetCarbohydrate.Numerator(ingredient.Typical).Value <= mostCarbohydrate));
+        return Choose(fit, reference, reference, holds, [.. gone]);
+    }
+
+    /// <summary>What is water and nothing else, where the formula has none.</summary>
+    /// <param name="reference">The formula that is known to work.</param>
+    /// <param name="start">The formula that it would come into.</param>
+    /// <param name="holds">What the answer must keep; what they leave out is not among them.</param>
+    public ImmutableArray<Ingredient> Water(Formula reference, Formula start, ImmutableArray<Hold> holds) => Choose(
+        Bakehouse.Pantry.Offered.Where(ingredient =>
+            ingredient.Typical[Fact.Water] >= Bakehouse.Practice.PlainWater.Share
+            && !holds.Any(hold => hold.LeftOut is { } rule && rule.Carries(ingredient))),
+        reference,
+        start,
+        holds,
+        []);
+
+    /// <summary>The acids that soda can come with.</summary>
+    /// <param name="reference">The formula that is known to work.</param>
+    /// <param name="start">The formula that they would come into.</param>
+    /// <param name="holds">What the answer must keep.</param>
+    public ImmutableArray<Ingredient> Acids(Formula reference, Formula start, ImmutableArray<Hold> holds) => Choose(
+        Bakehouse.Pantry.Offered.Where(ingredient => ingredient.Role == Role.Acid && ingredient.Usage.Offered), reference, start, holds, []);
+
+    /// <summary>All that are shipped or named, and of this kitchen's own foods a few of each role: its own bags before the
+    /// rows of a table, and the nearest of them first. What a wish leaves out has no place among the few: nothing is as near
+    /// to a nut as another nut.</summary>
+    private ImmutableArray<Ingredient> Choose(
+        IEnumerable<Ingredient> fit, Formula reference, Formula start, ImmutableArray<Hold> holds, ImmutableArray<Ingredient> gone)
+    {
+        bool IsNew(Ingredient ingredient) => start.MassOf(ingredient) == Grams.None && Bakehouse.Balances.Know(ingredient);
+        var all = fit.Where(IsNew).ToList();
+        var nearness = new Lazy<Nearness>(() => new Nearness(reference, holds, gone));
+        var own = all.Where(ingredient => ingredient.Origin is not null && !holds.Any(hold => hold.LeftOut is { } rule && rule.Carries(ingredient)))
+            .GroupBy(ingredient => ingredient.Role)
+            .SelectMany(role => role
+                .OrderBy(ingredient => ingredient.Origin == FoodOrigin.Packet ? 0 : 1)
+                .ThenBy(nearness.Value.Of)
+                .ThenBy(ingredient => ingredient.Id, StringComparer.Ordinal)
+                .Take(Bakehouse.Practice.OwnFoodsOfARole));
         return
         [
-            .. Bakehouse.Pantry.Ingredients.Where(ingredient =>
-                (ingredient.Usage.Offered || gone.Any(other => other.Groups.Intersect(ingredient.Groups).Any()))
-                && (wanted.Contains(ingredient.Role) || (eggIsGone && (Sets(ingredient) || IsMoistFood(ingredient))))
-                && reference.MassOf(ingredient) == Grams.None
-                && Bakehouse.Balances.Know(ingredient)
-                && KeepsWhatTheReferenceIs(flours, ingredient)
-                && (ingredient.Role != Role.Flour || NetCarbohydrate.Numerator(ingredient.Typical).Value <= mostCarbohydrate)),
+            .. all.Where(ingredient => ingredient.Origin is null).Concat(own).Union(Named.Where(IsNew))
+                .OrderBy(ingredient => ingredient.Id, StringComparer.Ordinal),
         ];
     }
 

@@ -1,6 +1,4 @@
 using SwapSolver.Kitchen.Balances;
-using SwapSolver.Kitchen.Formulas;
-using SwapSolver.Kitchen.Ingredients;
 
 namespace SwapSolver.Solving.Wishes;
 
@@ -15,12 +13,6 @@ public sealed record Hold(string Id, Balance Balance, Band Band, bool FromCaller
 {
     /// <summary>Where the band is so much of the reference's own reading, the shares; else null.</summary>
     public OwnShare? Share { get; init; }
-
-    /// <summary>The band as it is in one draw of the facts: a band that hangs on the reference moves with it.</summary>
-    public Band BandIn(Formula reference, Draw draw) =>
-        Share is { } share ? share.Of(Balance.Read(reference, reference, draw))
-        : IsAnchored ? Balance.Band(reference, draw)
-        : Band;
 
     /// <summary>What is to be left out, where this is such a wish; else null.</summary>
     public LeftOut? LeftOut => Balance as LeftOut;

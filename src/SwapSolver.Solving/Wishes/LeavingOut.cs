@@ -17,7 +17,7 @@ public sealed record LeavingOut(Pantry Pantry, Phrases Phrases)
     [
         .. Pantry.Allergens.SelectMany(allergen => allergen.Also.Prepend(allergen.Id)),
         .. Pantry.Groups.SelectMany(group => group.Also.Prepend(group.Id)),
-        .. Pantry.Ingredients.Select(ingredient => ingredient.Id),
+        .. Pantry.Ids,
     ];
 
     /// <summary>The wish that a word stands for; null where the word is not known. A word that names an allergen and a

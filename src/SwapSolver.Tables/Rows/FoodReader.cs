@@ -120,7 +120,7 @@ internal sealed class FoodReader(FoodRules foods, TableRules rules, Pantry shipp
             return like;
         }
 
-        row.Refuse(FoodColumns.Like, "is no ingredient that is known", NearestNames.WayOut(id, shipped.Ingredients.Select(ingredient => ingredient.Id)));
+        row.Refuse(FoodColumns.Like, "is no ingredient that is known", NearestNames.WayOut(id, shipped.Ids));
         return null;
     }
 

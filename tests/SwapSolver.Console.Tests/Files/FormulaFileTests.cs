@@ -20,7 +20,7 @@ public sealed class FormulaFileTests
     [InlineData(""" "ingredient": "ingredients/water", "grams": -5 """, "lines[1].grams", "'-5'", "give 0 to")]
     [InlineData(""" "ingredient": "ingredients/water", "grams": "NaN" """, "lines[1].grams", "NaN", "")]
     [InlineData(""" "ingredient": "ingredients/watter", "grams": 5 """, "lines[1].ingredient", "watter", "water")]
-    [InlineData(""" "text": "1 1/2 tsp fresh yeast" """, "lines[1].text", "1 1/2 tsp fresh yeast", "yeast-active-dry")]
+    [InlineData(""" "text": "1 1/2 tsp nutritional yeast" """, "lines[1].text", "1 1/2 tsp nutritional yeast", "yeast-active-dry")]
     public async Task A_line_that_cannot_be_weighed_is_named_by_its_place(string line, string place, string value, string wayOut)
     {
         using var file = FormulaFile.Of(line);

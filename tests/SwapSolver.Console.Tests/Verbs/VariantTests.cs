@@ -56,6 +56,11 @@ public sealed class VariantTests
         (await BuiltConsole.Run("variant", Hazelnut, "--without", "tree-nutz")).Refuses("without[0]", "tree-nutz", "tree-nuts");
 
     [Fact]
+    public async Task What_is_allowed_to_come_in_is_named_by_id_and_a_slip_brings_the_nearest() =>
+        (await BuiltConsole.Run("variant", Hazelnut, "--without", "tree-nuts", "--allow", "sesame-meal,sesame-flouer"))
+            .Refuses("habits.allow[1]", "sesame-flouer", "sesame-flour");
+
+    [Fact]
     public async Task A_variant_of_nothing_in_particular_is_refused() =>
         (await BuiltConsole.Run("variant", Hazelnut)).Refuses("no wish", "name what to leave out");
 

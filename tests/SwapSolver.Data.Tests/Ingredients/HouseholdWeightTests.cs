@@ -11,9 +11,9 @@ public sealed class HouseholdWeightTests
     /// <summary>Ids whose food number has household weights in the table.</summary>
     public static TheoryData<string> Weighed =>
     [
-        .. ShippedPantry.Ids.Rows
-            .Where(row => Weights.Rows.Any(weight => weight["ndb_no"] == row["usda_ndb_no"]))
-            .Select(row => row["id"]),
+        .. ShippedPantry.Pantry.Ingredients
+            .Where(ingredient => Weights.Rows.Any(weight => weight["ndb_no"] == ingredient.UsdaFoodNumber))
+            .Select(ingredient => ingredient.Id),
     ];
 
     [Theory]

@@ -23,7 +23,7 @@ public sealed class UsdaCompositionTests
 
     /// <summary>Ids with a food number whose row our copy of the table has.</summary>
     public static TheoryData<string> Tabled =>
-        [.. ShippedPantry.Ids.Rows.Where(row => Row(row["usda_ndb_no"]) is not null).Select(row => row["id"])];
+        [.. ShippedPantry.Pantry.Ingredients.Where(ingredient => ingredient.UsdaFoodNumber is { } number && Row(number) is not null).Select(ingredient => ingredient.Id)];
 
     public static TheoryData<string> Factors => [.. Energies.Names];
 
@@ -60,9 +60,9 @@ public sealed class UsdaCompositionTests
     [Fact]
     public void Only_these_foods_have_a_number_whose_row_we_could_not_see() => Assert.Equal(
         ["buckwheat-flour", "sesame-flour", "tofu-silken", "watermelon-seed-flour"],
-        ShippedPantry.Ids.Rows
-            .Where(row => row["usda_ndb_no"].Length > 0 && Row(row["usda_ndb_no"]) is null)
-            .Select(row => row["id"])
+        ShippedPantry.Pantry.Ingredients
+            .Where(ingredient => ingredient.UsdaFoodNumber is { } number && Row(number) is null)
+            .Select(ingredient => ingredient.Id)
             .Order(StringComparer.Ordinal));
 
     [Theory]

@@ -14,7 +14,7 @@ public sealed partial class PhraseFileTests
     private static readonly HashSet<string> Gaps =
     [
         "after", "aims", "allergens", "balance", "before", "caution", "changes", "count", "factor", "figures", "food", "formula", "from", "goal", "grams", "high",
-        "gone", "ingredient", "like", "limit", "low", "meaning", "missed", "reasons", "slices", "swap", "title", "to", "value", "why", "wish", "wishes",
+        "gone", "ingredient", "ingredients", "like", "limit", "low", "meaning", "missed", "reasons", "slices", "swap", "title", "to", "value", "why", "wish", "wishes",
     ];
 
     public static TheoryData<string> Sentences => [.. Shipped.ById.Keys.Order(StringComparer.Ordinal)];

@@ -137,6 +137,15 @@ public sealed class FoodIngredientTests
     }
 
     [Fact]
+    public void What_nobody_said_a_word_of_is_given_only_where_it_is_named()
+    {
+        Assert.True(Shelf.Of(Shelf.Bag(Shelf.Flour, number: "12999")).Usage.OnlyWhenNamed);
+        Assert.False(Shelf.Of(Shelf.Bag(Shelf.Flour, role: Role.Flour)).Usage.OnlyWhenNamed);
+        Assert.True(Shelf.Of(Shelf.Bag(Shelf.Flour, role: Role.Flour)).Usage.Offered);
+        Assert.False(Shelf.Of(Shelf.Bag(Shelf.Flour), "almond-meal").Usage.OnlyWhenNamed);
+    }
+
+    [Fact]
     public void Every_fact_that_is_not_composition_is_there_for_the_rules_to_read()
     {
         var missing = Fact.All.Where(fact => fact != Fact.Price && Shelf.Of(Shelf.Bag(Shelf.Flour)).RangeOf(fact) is null);

@@ -33,6 +33,9 @@ public sealed class RunningService : IAsyncDisposable
         Health = new Grpc.Health.V1.Health.HealthClient(channel);
     }
 
+    /// <summary>Folder of the kitchen's records.</summary>
+    public string Records => records.FullName;
+
     public HttpClient Http { get; }
 
     public BalanceService.BalanceServiceClient Balances { get; }

@@ -69,6 +69,8 @@ public sealed class IngredientServiceTests(StrictKitchen kitchen)
     [InlineData(10, "abc", "", "pageToken", "'abc'", "nextPageToken")]
     [InlineData(10, "-5", "", "pageToken", "'-5'", "nextPageToken")]
     [InlineData(10, "99999999999", "", "pageToken", "'99999999999'", "nextPageToken")]
+    [InlineData(10, ":", "", "pageToken", "':'", "nextPageToken")]
+    [InlineData(10, "flour:almond-meal", "fat", "pageToken", "'flour:almond-meal'", "same role")]
     [InlineData(10, "", "flower", "role", "'flower'", "flour")]
     public async Task A_page_that_no_list_has_is_refused(int size, string token, string role, string field, string value, string wayOut)
     {

@@ -45,6 +45,7 @@ public sealed class TargetRefusalTests(StrictKitchen kitchen)
     [InlineData("""{ "ingredients": ["buttr"] }""", "ingredients[0]", "'buttr'", "butter")]
     [InlineData("""{ "ingredients": ["honey"] }""", "ingredients[0]", "'honey'", "name one of its lines")]
     [InlineData("""{ "habits": { "limits": [{ "balance": "salt", "high": 1 }] } }""", "habits.limits", "'1'", "check the swap by itself")]
+    [InlineData("""{ "habits": { "surenessPercent": 90 } }""", "habits.surenessPercent", "'90'", "leave it away")]
     public async Task A_chart_of_what_is_not_there_is_refused(string json, string field, string value, string wayOut)
     {
         var request = JsonParser.Default.Parse<ChartSwapsRequest>(json);

@@ -11,7 +11,7 @@ namespace SwapSolver.Solving.Tests.Answers;
 
 public sealed class FactSamplesTests
 {
-    private const int Bags = 192;
+    private const int Kitchens = Bags.Kitchens;
 
     [Fact]
     public void No_bag_is_outside_the_range_of_its_facts()
@@ -26,24 +26,24 @@ public sealed class FactSamplesTests
     [Fact]
     public void Every_slice_of_a_range_is_drawn_from_once()
     {
-        // 192 bags: half of the slices lie between low and typical, half between typical and high.
+        // Half of the slices lie between low and typical, half between typical and high.
         foreach (var (ingredient, fact) in Ranged)
         {
             var range = ingredient.RangeOf(fact)!.Value;
-            var slices = Drawn(ingredient, fact).Select(value => (int)Math.Floor(Bags * (value < range.Typical
+            var slices = Drawn(ingredient, fact).Select(value => (int)Math.Floor(Kitchens * (value < range.Typical
                 ? (value - range.Low) / (range.Typical - range.Low) / 2
                 : 0.5 + ((value - range.Typical) / (range.High - range.Typical) / 2))));
-            Assert.Equal(Enumerable.Range(0, Bags), slices.Order());
+            Assert.Equal(Enumerable.Range(0, Kitchens), slices.Order());
         }
     }
 
     [Fact]
     public void Two_facts_of_a_bag_are_shuffled_apart()
     {
-        // In the same order their ranks would agree fully; by chance the rank correlation of 192 pairs has a standard
-        // deviation of 1 / sqrt(191) = 0.072, and four of these are 0.29.
+        // In the same order their ranks would agree fully; by chance the rank correlation of 8192 pairs has a standard
+        // deviation of 1 / sqrt(8191) = 0.011, and four of these are 0.044.
         var walnut = TestKitchen.Ingredient("walnut-meal");
-        Assert.InRange(Math.Abs(RankCorrelation(Drawn(walnut, Fact.Fat), Drawn(walnut, Fact.WaterBound))), 0, 0.29);
+        Assert.InRange(Math.Abs(RankCorrelation(Drawn(walnut, Fact.Fat), Drawn(walnut, Fact.WaterBound))), 0, 0.044);
     }
 
     [Fact]
@@ -87,9 +87,9 @@ public sealed class FactSamplesTests
         var rule = TestKitchen.Bakehouse.Balances.All.OfType<Richness>().Single();
         var (low, high) = new FactSamples(walnut.Lines.Select(line => line.Ingredient)).SpreadOf(rule, walnut, walnut);
         var range = TestKitchen.Ingredient("walnut-meal").RangeOf(Fact.Fat)!.Value;
-        // The 5th percentile lies a tenth of the way from low to typical; a slice is 1/96 of that way.
-        Assert.Equal((range.Low + (0.1 * (range.Typical - range.Low))) / 100, low.Value, (range.Typical - range.Low) / 96 / 100);
-        Assert.Equal((range.High - (0.1 * (range.High - range.Typical))) / 100, high.Value, (range.High - range.Typical) / 96 / 100);
+        // The 5th percentile lies a tenth of the way from low to typical; a slice is 1/4096 of that way.
+        Assert.Equal((range.Low + (0.1 * (range.Typical - range.Low))) / 100, low.Value, (range.Typical - range.Low) / 4096 / 100);
+        Assert.Equal((range.High - (0.1 * (range.High - range.Typical))) / 100, high.Value, (range.High - range.Typical) / 4096 / 100);
     }
 
     [Fact]
@@ -100,13 +100,13 @@ public sealed class FactSamplesTests
         var measured = MeasuredLines.Of(bowl.Lines.Select(line => (line, line.Ingredient == flour ? new GramRange(new Grams(80), new Grams(100), new Grams(140)) : (GramRange?)null)));
         var scale = new Scale(TestKitchen.Bakehouse.Balances.NetCarbohydrate.Settings);
         var (low, high) = new FactSamples(bowl.Lines.Select(line => line.Ingredient), measured).SpreadOf(scale, bowl, bowl);
-        Assert.Equal(Bags, scale.Seen.Count);
+        Assert.Equal(Kitchens, scale.Seen.Count);
         Assert.All(scale.Seen, grams => Assert.InRange(grams, 90 + 80, 90 + 140));
-        Assert.Equal(Bags / 2, scale.Seen.Count(grams => grams < 190));
+        Assert.Equal(Kitchens / 2, scale.Seen.Count(grams => grams < 190));
         // The 5th percentile lies a tenth of the way from low to typical, at 82 g, the 95th a tenth from high to typical, at
-        // 136 g; a slice is 1/96 of that way.
-        Assert.Equal(90 + 82, low.Value, 20 / 96.0);
-        Assert.Equal(90 + 136, high.Value, 40 / 96.0);
+        // 136 g; a slice is 1/4096 of that way.
+        Assert.Equal(90 + 82, low.Value, 20 / 4096.0);
+        Assert.Equal(90 + 136, high.Value, 40 / 4096.0);
         Assert.Equal(Drawn(flour, Fact.Fat), Drawn(flour, Fact.Fat, measured));
     }
 
@@ -141,7 +141,7 @@ public sealed class FactSamplesTests
         var probe = new Probe(TestKitchen.Bakehouse.Balances.NetCarbohydrate.Settings, ingredient, fact);
         var bowl = new Formula("bowl", [new Line(ingredient, new Grams(1))], 1, null, null, null);
         new FactSamples([ingredient, .. others], measured).SpreadOf(probe, bowl, bowl);
-        Assert.Equal(Bags, probe.Seen.Count);
+        Assert.Equal(Kitchens, probe.Seen.Count);
         return probe.Seen;
     }
 
@@ -150,7 +150,7 @@ public sealed class FactSamplesTests
         int[] Ranks(List<double> values) => [.. values.Select(value => values.Count(less => less < value))];
         var (first, second) = (Ranks(one), Ranks(other));
         double squares = first.Zip(second, (a, b) => (double)(a - b) * (a - b)).Sum();
-        return 1 - (6 * squares / (Bags * ((double)Bags * Bags - 1)));
+        return 1 - (6 * squares / (Kitchens * ((double)Kitchens * Kitchens - 1)));
     }
 
     /// <summary>A rule that notes what it is shown.</summary>

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Foods;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Panels;
+using SwapSolver.Kitchen.Wording;
+
+namespace SwapSolver.Solving.Answers;
+
+/// <summary>Finds the facts that decide whether a formula balances: those by which the kitchens where it does are told from
+/// those where it does not.</summary>
+/// <param name="Phrases">The words.</param>
+public sealed record DecisiveFacts(Phrases Phrases)
+{
+    /// <summary>Facts that are named at most; more would be a list and no advice.</summary>
+    private const int MostNamed = 3;
+
+    /// <summary>Doubt that a fact must explain to be worth a measurement [1].</summary>
+    private const double LeastShare = 0.02;
+
+    /// <summary>Parts that a range is cut into: both its ends may be bad, so a straight line would not see it.</summary>
+    private const int Parts = 8;
+
+    /// <summary>The facts, the most decisive first; none where the formula balances everywhere or nowhere.</summary>
+    /// <param name="samples">The kitchens.</param>
+    /// <param name="balances">Whether the formula balances, by kitchen.</param>
+    public ImmutableArray<DecisiveFact> Of(FactSamples samples, bool[] balances)
+    {
+        var chance = balances.Count(keeps => keeps) / (double)balances.Length;
+        if (chance is 0 or 1)
+        {
+            return [];
+        }
+
+        return
+        [
+            .. samples.Shares
+                .Select(one => (one.Ingredient, one.Fact, Share: Explained(one.Shares, balances, chance)))
+                .Where(one => one.Share >= LeastShare)
+                .OrderByDescending(one => one.Share)
+                .ThenBy(one => one.Ingredient.Id, StringComparer.Ordinal)
+                .ThenBy(one => one.Fact.Index)
+                .Take(MostNamed)
+                .Select(one => new DecisiveFact(one.Ingredient, one.Fact, one.Share, Say(one.Ingredient, one.Fact))),
+        ];
+    }
+
+    /// <summary>Variance between the parts of a range by all variance, less what chance alone would show.</summary>
+    private static double Explained(double[] shares, bool[] balances, double chance)
+    {
+        var kept = new int[Parts];
+        var all = new int[Parts];
+        for (var kitchen = 0; kitchen < balances.Length; kitchen++)
+        {
+            var part = Math.Min(Parts - 1, (int)(shares[kitchen] * Parts));
+            all[part]++;
+            kept[part] += balances[kitchen] ? 1 : 0;
+        }
+
+        double between = 0;
+        for (var part = 0; part < Parts; part++)
+        {
+            var apart = all[part] == 0 ? 0 : (kept[part] / (double)all[part]) - chance;
+            between += all[part] * apart * apart;
+        }
+
+        return Math.Max(0, (between / balances.Length / (chance * (1 - chance))) - ((Parts - 1) / (double)balances.Length));
+    }
+
+    private string Say(Ingredient ingredient, Fact fact)
+    {
+        var named = ("figures", Phrases.Say($"decides-{fact.Id}", ("ingredient", ingredient.Name)));
+        return (fact == Fact.WaterBound || fact == Fact.WaterBoundCentrifuge) && SoakTest.Reads(ingredient)
+            ? Phrases.Say("decides-by-test", named)
+            : Phrases.Say(PanelFacts.Composition.Contains(fact) ? "decides-by-panel" : "decides-by-trial", named);
+    }
+}
