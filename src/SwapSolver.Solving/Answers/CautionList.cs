@@ -31,8 +31,7 @@ public sealed record CautionList(Bakehouse Bakehouse)
             .. ingredients.Where(ingredient => !ingredient.Allergens.AreKnown)
                 .Select(ingredient => Phrases.Say("caution-allergens-unknown", ("ingredient", ingredient.Name))),
             .. If(ingredients.Any(ingredient => ingredient.Allergens.Carries("egg")), () => Phrases.Say("caution-egg")),
-            .. ingredients.SelectMany(ingredient => ingredient.Cautions
-                .Select(caution => Phrases.Say("caution-of-ingredient", ("ingredient", ingredient.Name), ("caution", caution)))),
+            .. ingredients.SelectMany(ingredient => Of(ingredient)),
             .. ingredients.SelectMany(ingredient => ingredient.Behaviours
                 .Where(behaviour => hasBase && behaviour.Kind.EndsWith(WithAlkali, StringComparison.Ordinal))
                 .Select(behaviour => Phrases.Say("caution-of-ingredient", ("ingredient", ingredient.Name), ("caution", behaviour.Note)))),
@@ -57,6 +56,10 @@ public sealed record CautionList(Bakehouse Bakehouse)
             .. Of(formula),
         ];
     }
+
+    /// <summary>The cautions that go with an ingredient wherever it is.</summary>
+    public ImmutableArray<string> Of(Ingredient ingredient) =>
+        [.. ingredient.Cautions.Select(caution => Phrases.Say("caution-of-ingredient", ("ingredient", ingredient.Name), ("caution", caution)))];
 
     /// <summary>What a change brings that an eater must know: allergens that come in, net carbs that rise.</summary>
     public ImmutableArray<string> OfTheChange(Formula reference, Formula formula)

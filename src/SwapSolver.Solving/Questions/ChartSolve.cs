@@ -58,7 +58,7 @@ internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits ha
             SamplesOf(swapped).ChanceOfBalance(holds, reference, swapped),
             [],
             bakehouse.Phrases.Say(pair.To is null ? "chart-not-left-out" : "chart-no", ("missed", missed)),
-            new CautionList(bakehouse).OfTheChange(reference, swapped));
+            CautionsOf(pair, swapped));
     }
 
     private ChartedSwap Repaired(ChartPair pair, FormulaProblem problem, Formula repaired, SwapWords words, string missed)
@@ -76,6 +76,12 @@ internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits ha
                 search.Bakehouse.Phrases.Say("chart-repair", ("changes", words.Changes(besides, apartFromSwap: true))));
     }
 
+    private ImmutableArray<string> CautionsOf(ChartPair pair, Formula bowl)
+    {
+        var list = new CautionList(search.Bakehouse);
+        return [.. list.OfTheChange(reference, bowl), .. pair.To is { } to ? list.Of(to) : []];
+    }
+
     private FactSamples SamplesOf(Formula bowl) => new(reference.Lines.Concat(bowl.Lines).Select(line => line.Ingredient), drawn: search.Bags);
 
     private ChartedSwap Told(
@@ -86,5 +92,5 @@ internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits ha
         SamplesOf(bowl).ChanceOfBalance(holds, reference, bowl),
         besides,
         reason,
-        new CautionList(search.Bakehouse).OfTheChange(reference, bowl));
+        CautionsOf(pair, bowl));
 }

@@ -11,7 +11,7 @@ namespace SwapSolver.Solving.Questions;
 /// <param name="Chance">Share of sampled facts in which every band holds, 0 to 1.</param>
 /// <param name="Changes">What else changes; empty where nothing need.</param>
 /// <param name="Reason">Why, in one sentence.</param>
-/// <param name="Cautions">Allergens that come in, and net carbs that rise.</param>
+/// <param name="Cautions">Allergens that come in, net carbs that rise, and what goes with the new ingredient wherever it is.</param>
 public sealed record ChartedSwap(
     ChartPair Pair,
     Verdict Verdict,

@@ -74,6 +74,15 @@ public sealed class SwapChartTests
     public void An_allergen_that_comes_in_is_told_beside_the_verdict() =>
         Assert.Contains(Of("walnut-meal", "sesame-meal").Cautions, caution => caution.Contains("sesame", StringComparison.Ordinal));
 
+    [Fact]
+    public void What_is_dangerous_to_somebody_says_so_in_its_own_row()
+    {
+        // Common knowledge, no source: xylitol is dangerous to dogs.
+        var chart = new SwapChart(Loaf.Muffins, [TestKitchen.Ingredient("erythritol")], Habits.Usual);
+        var xylitol = chart.Trace(Ask.Search, chart.Pairs(TestKitchen.Bakehouse), Ask.Ample, CancellationToken.None).Single(one => one.Pair.To?.Id == "xylitol");
+        Assert.Contains(xylitol.Cautions, caution => caution.Contains("dog", StringComparison.OrdinalIgnoreCase));
+    }
+
     private static List<ChartedSwap> Chart(string from)
     {
         var chart = new SwapChart(Loaf.Walnut, [TestKitchen.Ingredient(from)], Habits.Usual);
