@@ -132,7 +132,7 @@ public sealed class ReformulateTests
         };
         var own = Read(price, priced, priced);
         var question = new Reformulate(priced, [kitchen.Goals.Find("cheaper")!], [], [], Habits.Usual);
-        var answers = question.Answer(Ask.Search with { Bakehouse = kitchen }, Ask.Ample, CancellationToken.None).Outcomes.Answers;
+        var answers = question.Answer(Ask.Search with { Bakehouse = kitchen, Bags = new Bags() }, Ask.Ample, CancellationToken.None).Outcomes.Answers;
         Assert.NotEmpty(answers);
         Assert.All(answers, answer =>
         {
