@@ -17,6 +17,11 @@ internal sealed class HabitOptions(bool takesRanks = true, bool takesLimits = tr
 
     private readonly FigureOption sureness = new("--sureness", "PERCENT", "Of 100 kitchens, in how many the answer must balance at least, as ingredients vary.");
 
+    private readonly Option<bool> explainModel = new("--explain-model")
+    {
+        Description = "Print the model that the first answer solves, in the free MPS text, in place of the answers.",
+    };
+
     private readonly Option<bool> weighedEgg = new("--weighed-egg")
     {
         Description = "Eggs may be weighed; they need not come whole.",
@@ -60,6 +65,7 @@ internal sealed class HabitOptions(bool takesRanks = true, bool takesLimits = tr
         {
             verb.Add(answers);
             verb.Add(sureness);
+            verb.Add(explainModel);
         }
 
         if (takesLimits)
@@ -72,7 +78,7 @@ internal sealed class HabitOptions(bool takesRanks = true, bool takesLimits = tr
     /// <summary>What the command line says.</summary>
     public Habits Read(ParseResult parse)
     {
-        var habits = new Habits { WeighedEgg = parse.GetValue(weighedEgg), EggSize = parse.GetValue(eggSize) ?? Line.Types.Size.Unspecified };
+        var habits = new Habits { ExplainModel = parse.GetValue(explainModel), WeighedEgg = parse.GetValue(weighedEgg), EggSize = parse.GetValue(eggSize) ?? Line.Types.Size.Unspecified };
         if (parse.GetValue(newIngredients) is int most)
         {
             habits.NewIngredients = most;

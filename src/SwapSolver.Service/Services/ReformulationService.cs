@@ -1,5 +1,7 @@
 using System.Globalization;
 using Grpc.Core;
+using SwapSolver.Forecasts;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Solves;
@@ -8,6 +10,7 @@ using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Questions;
 using SwapSolver.V1;
 using Domain = SwapSolver.Kitchen.Formulas;
+using Fact = SwapSolver.Kitchen.Ingredients.Fact;
 
 namespace SwapSolver.Service.Services;
 
@@ -25,6 +28,8 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
 
     private readonly AnswerWriter writer = new(search.Bakehouse);
 
+    private Bake Bake => search.Bakehouse.Bake;
+
     /// <inheritdoc/>
     public override Task<ResizeFormulaResponse> ResizeFormula(ResizeFormulaRequest request, ServerCallContext context)
     {
@@ -38,13 +43,20 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var limits = reader.ReadLimits(request.Habits);
         var size = ReadSize(request, formula!, problems);
         KnownFacts.RequireLimits(limits, formula, [], problems);
+        var conditions = ReadConditions(request, formula!, problems);
         problems.ThrowIfAny();
         var resize = new Resize(formula!, size!, limits, habits);
         return cache.Get(request, async () =>
         {
-            var outcomes = await room.Run(context, (clock, cancel) => resize.Answer(search, clock, cancel));
+            var (outcomes, change) = await room.Run(context, (clock, cancel) =>
+            {
+                var found = resize.Answer(search, clock, cancel);
+                return (found, ChangeOf(formula!, found, conditions));
+            });
             OutOfTime.ThrowIf(outcomes.RanOutOfTime);
-            return (Write(read!, outcomes, size!.Factor), outcomes.EndedEarly);
+            var written = Write(read!, outcomes, size!.Factor);
+            written.Bake = BakeWriter.Write(change);
+            return (written, outcomes.EndedEarly);
         });
     }
 
@@ -80,7 +92,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         var limits = reader.ReadLimits(request.Habits);
         KnownFacts.RequireLimits(limits, formula, [], problems);
-        reader.RefuseSureness(request.Habits);
+        reader.RefuseRanking(request.Habits);
         var trade = new TargetReader(search.Bakehouse.Balances, search.Bakehouse.Goals, formula, problems).Read(request.Trades);
         var points = request.HasMostPoints ? request.MostPoints : UsualPoints;
         if (points is < 2 or > MostPoints)
@@ -96,6 +108,23 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
             (clock, cancel) => frontier.Trace(search, clock, cancel).Select((point, index) => written.Write(point, index + 1)),
             responseStream);
     }
+
+    private BakeConditions ReadConditions(ResizeFormulaRequest request, Domain.Formula formula, ProblemList problems)
+    {
+        var reader = new BakeReader(Bake, problems);
+        var conditions = new BakeConditions(
+            reader.Altitude(request.HasAltitudeMetres ? request.AltitudeMetres : null),
+            reader.Core(request.HasCoreCelsius ? request.CoreCelsius : null, "coreCelsius"));
+        return request.HasKnownMinutes
+            ? conditions with { Known = new Forecasts.KnownBake(formula, reader.Baked(request.KnownMinutes, "knownMinutes"), Bake.TargetOf(formula, conditions)) }
+            : conditions;
+    }
+
+    /// <summary>How the best answer bakes beside the formula that the caller gave; null where that cannot be told.</summary>
+    private Forecasts.BakeChange? ChangeOf(Domain.Formula formula, Outcomes outcomes, BakeConditions conditions) =>
+        outcomes.Answers.Length > 0 && formula.States(Fact.Water) && outcomes.Answers[0].Formula.States(Fact.Water)
+            ? Bake.Compare(formula, outcomes.Answers[0].Formula, conditions, Draws.Typical)
+            : null;
 
     private static NewSize? ReadSize(ResizeFormulaRequest request, Domain.Formula formula, ProblemList problems)
     {

@@ -12,7 +12,7 @@ using Diet = SwapSolver.Solving.Wishes.Diet;
 
 namespace SwapSolver.Service.Services;
 
-/// <summary>Solves variants of formulas, and charts what may stand in for what.</summary>
+/// <summary>Solves variants of formulas, replaces ingredients, and charts what may stand in for what.</summary>
 internal sealed class SubstitutionService(AnswerSearch search, Subject subject, SolveRoom room, AnswerCache cache)
     : V1.SubstitutionService.SubstitutionServiceBase
 {
@@ -57,7 +57,7 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
         var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         reader.RefuseLimits(request.Habits);
-        reader.RefuseSureness(request.Habits);
+        reader.RefuseRanking(request.Habits);
         var only = formula is null ? [] : ReadIngredients(request, formula, problems);
         problems.ThrowIfAny();
         var chart = new SwapChart(formula!, only, habits!);
@@ -87,6 +87,25 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
         }
 
         return [.. read.Select(one => one.Ingredient).OfType<Kitchen.Ingredients.Ingredient>()];
+    }
+
+    /// <inheritdoc/>
+    public override Task<ReplaceIngredientResponse> ReplaceIngredient(ReplaceIngredientRequest request, ServerCallContext context)
+    {
+        var problems = new ProblemList();
+        var reader = new ReplacementReader(search.Bakehouse, subject, problems);
+        var replacement = reader.Read(request);
+        problems.ThrowIfAny();
+        return cache.Get(request, async () =>
+        {
+            var outcomes = await room.Run(context, (clock, cancel) => replacement!.Answer(search, clock, cancel));
+            OutOfTime.ThrowIf(outcomes.RanOutOfTime);
+            var written = new ReplaceIngredientResponse { Nearest = outcomes.Nearest is null ? null : writer.Write(outcomes.Nearest) };
+            written.Answers.AddRange(outcomes.Answers.Select(writer.Write));
+            written.Conflict.AddRange(outcomes.Conflict.Select(AnswerWriter.Write));
+            written.LinesRead.AddRange(reader.LinesRead);
+            return (written, outcomes.EndedEarly);
+        });
     }
 
     private ImmutableArray<Hold> ReadWithout(VaryFormulaRequest request, ProblemList problems)

@@ -30,7 +30,8 @@ internal sealed class HabitsReader(BalanceList balances, Pantry pantry, ProblemL
             EggSizes.Read(habits.EggSize, $"{Path}.eggSize", problems) ?? formula.Lines.Select(line => line.Size).FirstOrDefault(size => size is not null) ?? usual.EggSize,
             ScaleStep(habits, usual),
             Whole(habits.HasAnswers, habits.Answers, usual.Answers, 1, 3, "answers"),
-            Sureness(habits))
+            Sureness(habits),
+            habits.ExplainModel)
         {
             Named = ReadAllowed(habits),
         };
@@ -82,9 +83,14 @@ internal sealed class HabitsReader(BalanceList balances, Pantry pantry, ProblemL
         }
     }
 
-    /// <summary>Refuses a wish for sureness where a question has no use for it.</summary>
-    public void RefuseSureness(V1.Habits? habits)
+    /// <summary>Refuses what only ranked answers take: a wish for sureness, and to see the model.</summary>
+    public void RefuseRanking(V1.Habits? habits)
     {
+        if (habits is { ExplainModel: true })
+        {
+            problems.Add($"{Path}.explainModel", "true", "has no use here", "ask for one answer with its model by a variant or a reformulation");
+        }
+
         if (habits is { HasSurenessPercent: true })
         {
             problems.Add($"{Path}.surenessPercent", habits.SurenessPercent, "has no use here", "leave it away; each line tells in how many kitchens it balances");

@@ -69,6 +69,9 @@ public sealed record FormulaSolve(ISolver Solver)
         var model = FormulaModel.Build(problem, wholeSteps);
         var solution = Solver.Solve(model.Model, clock.Left, cancel);
         return new FoundFormula(
-            solution.Outcome, solution.HasPoint ? model.At(problem, solution.Values) : null, solution.Objective);
+            solution.Outcome, solution.HasPoint ? model.At(problem, solution.Values) : null, solution.Objective)
+        {
+            Point = solution.HasPoint && !wholeSteps ? (model, solution.Values) : null,
+        };
     }
 }

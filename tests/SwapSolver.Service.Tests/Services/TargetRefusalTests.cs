@@ -63,6 +63,8 @@ public sealed class TargetRefusalTests(StrictKitchen kitchen)
         var check = Bakes.SodaSwap(Bakes.Hazelnut);
         check.Habits = habits;
         (await kitchen.Refuses(service => service.Balances.CheckSwapAsync(check))).Names("habits.limits", "potassium-bicarbonate", "--price");
+        var replace = new ReplaceIngredientRequest { Formula = Bakes.Hazelnut, Ingredient = "ingredients/cream-of-tartar", Habits = habits };
+        (await kitchen.Refuses(service => service.Substitutions.ReplaceIngredientAsync(replace))).Names("habits.limits", "butter", "--price");
         var resize = new ResizeFormulaRequest { Formula = Bakes.Hazelnut, Factor = 2, Habits = habits };
         (await kitchen.Refuses(service => service.Reformulations.ResizeFormulaAsync(resize))).Names("habits.limits", "butter", "--price");
     }
