@@ -123,13 +123,15 @@ internal static class ServiceHost
     {
         var (pantry, phrases) = (PantryFiles.Read(folder, sources), PhraseFile.Read(folder));
         var acidity = new Acidity(AcidFiles.Read(folder, sources, pantry), ForecastFiles.ReadAcidity(folder, sources));
+        var balances = BalanceFiles.Read(folder, sources);
         return new Bakehouse(
             pantry,
-            BalanceFiles.Read(folder, sources),
+            balances,
             phrases,
             PracticeFile.Read(folder, sources),
             new Rise(acidity, ForecastFiles.ReadRise(folder, sources), phrases),
-            new Bake(BakeFile.Read(folder, sources), phrases));
+            new Bake(BakeFile.Read(folder, sources), phrases),
+            GoalFile.Read(folder, sources, balances));
     }
 
     private static void AddRooms(IServiceCollection services, ServiceOptions options)

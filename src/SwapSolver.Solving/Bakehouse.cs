@@ -13,4 +13,6 @@ namespace SwapSolver.Solving;
 /// <param name="Practice">The habits of the trade.</param>
 /// <param name="Rise">The forecasts of acidity and rise.</param>
 /// <param name="Bake">The forecast of the bake.</param>
-public sealed record Bakehouse(Pantry Pantry, BalanceList Balances, Phrases Phrases, KitchenPractice Practice, Rise Rise, Bake Bake);
+/// <param name="Goals">What the words of bakers mean in readings.</param>
+public sealed record Bakehouse(
+    Pantry Pantry, BalanceList Balances, Phrases Phrases, KitchenPractice Practice, Rise Rise, Bake Bake, GoalList Goals);

@@ -6,6 +6,7 @@ using SwapSolver.Data.Forecasts;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Data.Measures;
 using SwapSolver.Data.Panels;
+using SwapSolver.Data.Practice;
 using SwapSolver.Data.Wording;
 using SwapSolver.Kitchen.Acids;
 using SwapSolver.Kitchen.Balances;
@@ -62,6 +63,8 @@ internal sealed class SpoiltFolder : IDisposable
     public TableRules ReadTableRules() => TableRulesFile.Read(Folder, SourceKeys.Read(Folder));
 
     public BalanceList ReadBalances() => BalanceFiles.Read(Folder, SourceKeys.Read(Folder));
+
+    public GoalList ReadGoals() => GoalFile.Read(Folder, SourceKeys.Read(Folder), ReadBalances());
 
     public LeaveningChemistry ReadAcids() => AcidFiles.Read(Folder, SourceKeys.Read(Folder), ReadPantry());
 

@@ -30,14 +30,16 @@ public static class TestKitchen
     {
         var sources = SourceKeys.Read(Folder);
         var pantry = PantryFiles.Read(Folder, sources);
+        var balances = BalanceFiles.Read(Folder, sources);
         var phrases = PhraseFile.Read(Folder);
         var acidity = new Acidity(AcidFiles.Read(Folder, sources, pantry), ForecastFiles.ReadAcidity(Folder, sources));
         return new Bakehouse(
             pantry,
-            BalanceFiles.Read(Folder, sources),
+            balances,
             phrases,
             PracticeFile.Read(Folder, sources),
             new Rise(acidity, ForecastFiles.ReadRise(Folder, sources), phrases),
-            new Bake(BakeFile.Read(Folder, sources), phrases));
+            new Bake(BakeFile.Read(Folder, sources), phrases),
+            GoalFile.Read(Folder, sources, balances));
     }
 }

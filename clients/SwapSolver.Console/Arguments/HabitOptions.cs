@@ -4,7 +4,9 @@ using SwapSolver.V1;
 namespace SwapSolver.Console.Arguments;
 
 /// <summary>The options of the verbs that solve: how the kitchen wants it done.</summary>
-internal sealed class HabitOptions
+/// <param name="takesRanks">Whether the verb ranks answers, and so takes how many and how sure.</param>
+/// <param name="takesLimits">Whether the verb keeps limits on readings.</param>
+internal sealed class HabitOptions(bool takesRanks = true, bool takesLimits = true)
 {
     private const string NetCarbohydrate = "net-carbohydrate";
 
@@ -58,12 +60,19 @@ internal sealed class HabitOptions
         verb.Add(weighedEgg);
         verb.Add(eggSize);
         verb.Add(scaleStep);
-        verb.Add(answers);
-        verb.Add(maxNetCarbs);
-        verb.Add(limits);
-        verb.Add(sureness);
-        verb.Add(explainModel);
         verb.Add(allow);
+        if (takesRanks)
+        {
+            verb.Add(answers);
+            verb.Add(sureness);
+            verb.Add(explainModel);
+        }
+
+        if (takesLimits)
+        {
+            verb.Add(maxNetCarbs);
+            verb.Add(limits);
+        }
     }
 
     /// <summary>What the command line says.</summary>

@@ -70,7 +70,8 @@ internal sealed class AnswerWriter(Bakehouse bakehouse)
     public V1.AllergenStatement Allergens(Formula formula) =>
         AllergenWriter.Write(formula, bakehouse.Phrases.Say("caution-allergen-lists"));
 
-    private static V1.Change Write(Change change)
+    /// <summary>One line that differs.</summary>
+    public static V1.Change Write(Change change)
     {
         var written = new V1.Change
         {

@@ -42,7 +42,9 @@ internal sealed class ReplacementReader(Bakehouse bakehouse, Subject subject, Pr
         var stock = ReadStock(request, from, isBare ? dose : null);
         var reader = new HabitsReader(bakehouse.Balances, bakehouse.Pantry, problems);
         var habits = reader.Read(request.Habits, formula ?? new Domain.Formula(string.Empty, [], 1, null, null, null));
-        return new Replacement(formula, from, dose, stock, with, reader.ReadLimits(request.Habits), habits)
+        var limits = reader.ReadLimits(request.Habits);
+        KnownFacts.RequireLimits(limits, formula, with, problems);
+        return new Replacement(formula, from, dose, stock, with, limits, habits)
         {
             MostOfLeavening = request.Habits?.HasAnswers == true ? habits.Answers : null,
         };

@@ -74,7 +74,7 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
         var samples = new FactSamples(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: Bags);
         var balances = samples.Balances(problem.Holds, reference, formula);
         var readings = Readings.Of(
-            Bakehouse.Balances.All.Where(balance => balance is not RoleMass || problem.Holds.Any(hold => hold.Balance == balance)),
+            Told(problem),
             problem.Holds,
             formula,
             reference,
@@ -148,6 +148,14 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
                 ("low", Recheck.ChangedLines(problem.Start, plain).ToString(CultureInfo.InvariantCulture)),
                 ("high", Recheck.ChangedLines(problem.Start, formula).ToString(CultureInfo.InvariantCulture)))),
         };
+    }
+
+    /// <summary>What is told of an answer: the readings that every formula is judged by, and those that were asked for.</summary>
+    private IEnumerable<Balance> Told(FormulaProblem problem)
+    {
+        var held = problem.Holds.Select(hold => hold.Balance).ToHashSet();
+        return Bakehouse.Balances.All.Where(balance => balance is not RoleMass || held.Contains(balance))
+            .Concat(Bakehouse.Balances.Portions.Where(held.Contains));
     }
 
     /// <summary>Tries the ways in their order. A later way is tried only where it could still be cheaper.</summary>

@@ -41,12 +41,22 @@ public sealed record CautionList(Bakehouse Bakehouse)
             .ToList();
         return
         [
-            .. BroughtIn(reference, formula),
-            .. NetCarbohydrateRise(reference, formula) is { } rise ? [rise] : Array.Empty<string>(),
+            .. OfTheChange(reference, formula),
             .. If(leftOut.Count > 0, () => Phrases.Say("caution-made-without", ("wishes", Kitchen.Wording.Phrases.List(leftOut)))),
             .. Of(formula),
         ];
     }
+
+    /// <summary>The cautions that go with an ingredient wherever it is.</summary>
+    public ImmutableArray<string> Of(Ingredient ingredient) =>
+        [.. ingredient.Cautions.Select(caution => Phrases.Say("caution-of-ingredient", ("ingredient", ingredient.Name), ("caution", caution)))];
+
+    /// <summary>What a change brings that an eater must know: allergens that come in, net carbs that rise.</summary>
+    public ImmutableArray<string> OfTheChange(Formula reference, Formula formula) =>
+    [
+        .. BroughtIn(reference, formula),
+        .. NetCarbohydrateRise(reference, formula) is { } rise ? [rise] : Array.Empty<string>(),
+    ];
 
     /// <summary>That a slice costs clearly more net carbohydrate than the reference's; null where it does not.</summary>
     public string? NetCarbohydrateRise(Formula reference, Formula formula)
@@ -98,8 +108,7 @@ public sealed record CautionList(Bakehouse Bakehouse)
             .. ingredients.Where(ingredient => !ingredient.Allergens.AreKnown)
                 .Select(ingredient => Phrases.Say("caution-allergens-unknown", ("ingredient", ingredient.Name))),
             .. If(ingredients.Any(ingredient => ingredient.Allergens.Carries("egg")), () => Phrases.Say("caution-egg")),
-            .. ingredients.SelectMany(ingredient => ingredient.Cautions
-                .Select(caution => Phrases.Say("caution-of-ingredient", ("ingredient", ingredient.Name), ("caution", caution)))),
+            .. ingredients.SelectMany(ingredient => Of(ingredient)),
         ];
     }
 

@@ -78,6 +78,12 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, Bags Bags, Immu
         }
 
         var isWhole = original is not null;
+        if (isWhole && Wishes.Any(wish => !wish.Balance.CanRead(put.Formula)))
+        {
+            // What has no price cannot come in under a price.
+            return null;
+        }
+
         var (before, after) = (Sketch(reference), Sketch(put.Formula));
         var details = Details(reference, put.Formula, kit, put.WaterMore, put.WaterLeft, before, after, isWhole);
         var holds = Holds(reference, from, kept, isWhole);
