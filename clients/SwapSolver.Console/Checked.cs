@@ -23,6 +23,9 @@ internal sealed class Checked<T>
     /// <summary>A good value.</summary>
     public static implicit operator Checked<T>(T value) => new(value, []);
 
+    /// <summary>Good, with nothing given.</summary>
+    public static Checked<T> None => new(default, []);
+
     /// <summary>No value: what is wrong.</summary>
     public static Checked<T> Bad(params IReadOnlyList<string> problems) => new(default, problems);
 

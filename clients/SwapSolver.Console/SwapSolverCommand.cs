@@ -45,7 +45,13 @@ internal static class SwapSolverCommand
             Balance.Create(errand),
             Variant.Create(errand),
             Check.Create(errand),
+            Replace.Create(errand),
             Resize.Create(errand),
+            Reformulate.Create(errand),
+            Frontier.Create(errand),
+            Chart.Create(errand),
+            Rise.Create(errand),
+            Bake.Create(errand),
             Verbs.Convert.Create(errand),
             Pantry.Create(errand),
         };

@@ -7,15 +7,17 @@ namespace SwapSolver.OrTools;
 internal static class ModelTranslation
 {
     /// <summary>Writes columns, rows and objective. No names: two alike would crash a look-up.</summary>
-    public static Variable[] Write(Model model, Solver solver)
+    public static (Variable[] Variables, Constraint[] Constraints) Write(Model model, Solver solver)
     {
         Variable[] variables =
         [
             .. model.Columns.Select(column => solver.MakeVar(column.Low, column.High, column.IsWhole, string.Empty)),
         ];
-        foreach (var row in model.Rows)
+        var constraints = new Constraint[model.Rows.Count];
+        for (var index = 0; index < constraints.Length; index++)
         {
-            var constraint = solver.MakeConstraint(row.Low, row.High, string.Empty);
+            var row = model.Rows[index];
+            var constraint = constraints[index] = solver.MakeConstraint(row.Low, row.High, string.Empty);
             foreach (var term in row.Terms)
             {
                 constraint.SetCoefficient(variables[term.Column], term.Coefficient);
@@ -32,6 +34,6 @@ internal static class ModelTranslation
             }
         }
 
-        return variables;
+        return (variables, constraints);
     }
 }

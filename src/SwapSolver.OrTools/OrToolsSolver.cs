@@ -14,7 +14,7 @@ public sealed class OrToolsSolver(Backend backend = Backend.Cbc) : ISolver
         model.Guard();
         using var solver = Solver.CreateSolver(NameOf(backend))
             ?? throw new InvalidOperationException($"the package has no backend {backend}");
-        var variables = ModelTranslation.Write(model, solver);
+        var (variables, _) = ModelTranslation.Write(model, solver);
         solver.SetTimeLimit(Math.Max(1, (long)budget.TotalMilliseconds));
         // Solving stops early only by proof: the answer that is printed is the best one, not one within a gap.
         using var parameters = new MPSolverParameters();
@@ -31,6 +31,35 @@ public sealed class OrToolsSolver(Backend backend = Backend.Cbc) : ISolver
         double[] values = [.. variables.Select(variable => variable.SolutionValue())];
         GC.KeepAlive(solver);
         return StatusTranslation.Checked(model, outcome, values);
+    }
+
+    /// <inheritdoc/>
+    public LinearSolution SolveLinear(Model model, TimeSpan budget, CancellationToken cancel)
+    {
+        cancel.ThrowIfCancellationRequested();
+        model.Guard();
+        // Dual values of a program with whole numbers are read as zeros.
+        if (model.Columns.FirstOrDefault(column => column.IsWhole) is { } whole)
+        {
+            throw new ArgumentException($"'{whole.Name}' is whole: such a model has no dual values", nameof(model));
+        }
+
+        using var solver = Solver.CreateSolver("GLOP") ?? throw new InvalidOperationException("the package has no linear solver");
+        var (variables, constraints) = ModelTranslation.Write(model, solver);
+        solver.SetTimeLimit(Math.Max(1, (long)budget.TotalMilliseconds));
+        using var stop = cancel.Register(static state => ((Solver)state!).InterruptSolve(), solver);
+        var status = solver.Solve();
+        cancel.ThrowIfCancellationRequested();
+        var outcome = StatusTranslation.Read(status);
+        if (outcome != Outcome.Optimal)
+        {
+            return new LinearSolution(Solution.None(outcome), []);
+        }
+
+        double[] values = [.. variables.Select(variable => variable.SolutionValue())];
+        double[] duals = [.. constraints.Select(constraint => constraint.DualValue())];
+        GC.KeepAlive(solver);
+        return new LinearSolution(StatusTranslation.Checked(model, outcome, values), duals);
     }
 
     private static string NameOf(Backend backend) => backend switch

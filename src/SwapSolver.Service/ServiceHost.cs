@@ -3,14 +3,17 @@ using Google.Protobuf.Reflection;
 using Google.Rpc;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.Diagnostics.HealthChecks;
+using SwapSolver.Data.Acids;
 using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
 using SwapSolver.Data.Foods;
+using SwapSolver.Data.Forecasts;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Data.Measures;
 using SwapSolver.Data.Panels;
 using SwapSolver.Data.Practice;
 using SwapSolver.Data.Wording;
+using SwapSolver.Forecasts;
 using SwapSolver.Kitchen.Foods;
 using SwapSolver.OrTools;
 using SwapSolver.Records;
@@ -91,6 +94,7 @@ internal static class ServiceHost
         app.MapGrpcService<BalanceService>();
         app.MapGrpcService<SubstitutionService>();
         app.MapGrpcService<ReformulationService>();
+        app.MapGrpcService<BakingService>();
         app.MapGrpcService<IngredientService>();
         app.MapGrpcService<MeasureService>();
         if (options.EmbeddedSocket is null)
@@ -115,12 +119,26 @@ internal static class ServiceHost
         kestrel.Listen(IPAddress.Loopback, options.HttpPort, listen => listen.Protocols = HttpProtocols.Http1);
     }
 
+    private static Bakehouse Open(DataFolder folder, SourceKeys sources)
+    {
+        var (pantry, phrases) = (PantryFiles.Read(folder, sources), PhraseFile.Read(folder));
+        var acidity = new Acidity(AcidFiles.Read(folder, sources, pantry), ForecastFiles.ReadAcidity(folder, sources));
+        var balances = BalanceFiles.Read(folder, sources);
+        return new Bakehouse(
+            pantry,
+            balances,
+            phrases,
+            PracticeFile.Read(folder, sources),
+            new Rise(acidity, ForecastFiles.ReadRise(folder, sources), phrases),
+            new Bake(BakeFile.Read(folder, sources), phrases),
+            GoalFile.Read(folder, sources, balances));
+    }
+
     private static void AddRooms(IServiceCollection services, ServiceOptions options)
     {
         var folder = new DataFolder(options.DataPath);
         var sources = SourceKeys.Read(folder);
-        var bakehouse = new Bakehouse(
-            PantryFiles.Read(folder, sources), BalanceFiles.Read(folder, sources), PhraseFile.Read(folder), PracticeFile.Read(folder, sources));
+        var bakehouse = Open(folder, sources);
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<ISolver>(new OrToolsSolver());
         var measures = MeasureFiles.Read(folder, sources, bakehouse.Pantry);

@@ -7,6 +7,7 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using SwapSolver.Benchmarks;
+using SwapSolver.Benchmarks.Bakes;
 using SwapSolver.Benchmarks.Growth;
 using SwapSolver.Benchmarks.Kitchens;
 
@@ -23,6 +24,7 @@ var job = (isDry ? Job.Dry : Job.ShortRun.WithWarmupCount(1).WithIterationCount(
 var config = ManualConfig.CreateMinimumViable()
     .AddJob(job)
     .AddDiagnoser(MemoryDiagnoser.Default)
+    .AddColumn(new MinutesOffColumn())
     .AddFilter(new SimpleFilter(measured => !isDry || IsQuick(measured)))
     .HideColumns(
         Column.Job, Column.Toolchain, Column.IterationCount, Column.WarmupCount, Column.LaunchCount, Column.RunStrategy,
@@ -39,4 +41,4 @@ return summaries.Length > 0 && summaries.All(summary => summary.Reports.Length >
 
 static bool IsQuick(BenchmarkCase measured) => typeof(IGrowth).IsAssignableFrom(measured.Descriptor.Type)
     ? measured.Descriptor.WorkloadMethod.Name == nameof(IGrowth.Of100) && measured.Parameters["Question"] is null or Questions.Quickest
-    : Equals(measured.Parameters["Question"], Questions.Quickest);
+    : measured.Descriptor.Type == typeof(BakeCells) || Equals(measured.Parameters["Question"], Questions.Quickest);

@@ -17,4 +17,7 @@ public sealed class RecordingSolver : ISolver
         Models.Add(model);
         return solver.Solve(model, budget, cancel);
     }
+
+    /// <inheritdoc/>
+    public LinearSolution SolveLinear(Model model, TimeSpan budget, CancellationToken cancel) => solver.SolveLinear(model, budget, cancel);
 }

@@ -1,15 +1,20 @@
+using SwapSolver.Data.Acids;
 using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
 using SwapSolver.Data.Foods;
+using SwapSolver.Data.Forecasts;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Data.Measures;
 using SwapSolver.Data.Panels;
+using SwapSolver.Data.Practice;
 using SwapSolver.Data.Wording;
+using SwapSolver.Kitchen.Acids;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Measures;
 using SwapSolver.Kitchen.Panels;
+using SwapSolver.Kitchen.Practice;
 using SwapSolver.Kitchen.Wording;
 using SwapSolver.Loaves;
 
@@ -58,6 +63,16 @@ internal sealed class SpoiltFolder : IDisposable
     public TableRules ReadTableRules() => TableRulesFile.Read(Folder, SourceKeys.Read(Folder));
 
     public BalanceList ReadBalances() => BalanceFiles.Read(Folder, SourceKeys.Read(Folder));
+
+    public GoalList ReadGoals() => GoalFile.Read(Folder, SourceKeys.Read(Folder), ReadBalances());
+
+    public LeaveningChemistry ReadAcids() => AcidFiles.Read(Folder, SourceKeys.Read(Folder), ReadPantry());
+
+    public AcidityPractice ReadAcidity() => ForecastFiles.ReadAcidity(Folder, SourceKeys.Read(Folder));
+
+    public RisePractice ReadRise() => ForecastFiles.ReadRise(Folder, SourceKeys.Read(Folder));
+
+    public BakePractice ReadBake() => BakeFile.Read(Folder, SourceKeys.Read(Folder));
 
     public PanelRules ReadPanelRules() => PanelRulesFile.Read(Folder, SourceKeys.Read(Folder));
 

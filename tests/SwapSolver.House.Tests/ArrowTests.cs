@@ -11,16 +11,17 @@ public sealed partial class ArrowTests
     {
         ["SwapSolver.Kitchen"] = [],
         ["SwapSolver.Contract"] = [],
-        ["SwapSolver.Solving"] = ["SwapSolver.Kitchen"],
+        ["SwapSolver.Solving"] = ["SwapSolver.Kitchen", "SwapSolver.Forecasts"],
         ["SwapSolver.Data"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.Lines"] = ["SwapSolver.Kitchen"],
+        ["SwapSolver.Forecasts"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.Tables"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.Records"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.OrTools"] = ["SwapSolver.Solving", "SwapSolver.Kitchen"],
         ["SwapSolver.Cards"] = ["SwapSolver.Solving", "SwapSolver.Kitchen"],
         ["SwapSolver.Service"] =
         [
-            "SwapSolver.Kitchen", "SwapSolver.Solving", "SwapSolver.OrTools", "SwapSolver.Data", "SwapSolver.Lines", "SwapSolver.Tables",
+            "SwapSolver.Kitchen", "SwapSolver.Solving", "SwapSolver.OrTools", "SwapSolver.Data", "SwapSolver.Lines", "SwapSolver.Forecasts", "SwapSolver.Tables",
             "SwapSolver.Records", "SwapSolver.Cards", "SwapSolver.Contract",
         ],
         ["SwapSolver.Console"] = ["SwapSolver.Contract"],
@@ -78,7 +79,7 @@ public sealed partial class ArrowTests
     {
         var rooms = new[]
         {
-            typeof(Kitchen.Ingredients.Ingredient).Assembly, typeof(Solving.Models.Model).Assembly, typeof(Data.Files.DataFolder).Assembly, typeof(Lines.IngredientLines).Assembly, typeof(Tables.FoodTable).Assembly, typeof(OrTools.OrToolsSolver).Assembly,
+            typeof(Kitchen.Ingredients.Ingredient).Assembly, typeof(Solving.Models.Model).Assembly, typeof(Data.Files.DataFolder).Assembly, typeof(Lines.IngredientLines).Assembly, typeof(Forecasts.Rise).Assembly, typeof(Tables.FoodTable).Assembly, typeof(OrTools.OrToolsSolver).Assembly,
         };
         Assert.All(rooms, room => Assert.DoesNotContain(room.GetReferencedAssemblies(), other => Wire().IsMatch($"{other.Name};")));
         Assert.All(

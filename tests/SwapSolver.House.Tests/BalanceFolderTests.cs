@@ -22,7 +22,7 @@ public sealed class BalanceFolderTests
 
     public static TheoryData<string> Folders => [.. Directory.EnumerateDirectories(SourceTree.At(Balances)).Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
 
-    private static IEnumerable<string> BalanceIds => [.. TestKitchen.Bakehouse.Balances.All.Select(balance => balance.Id)];
+    private static IEnumerable<string> BalanceIds => [.. TestKitchen.Bakehouse.Balances.Targetable.Select(balance => balance.Id)];
 
     [Theory]
     [MemberData(nameof(Rules))]
@@ -62,5 +62,5 @@ public sealed class BalanceFolderTests
 
     [Fact]
     public void No_two_rules_share_a_name() =>
-        Assert.Equal(TestKitchen.Bakehouse.Balances.All.Length, TestKitchen.Bakehouse.Balances.All.Select(balance => balance.Id).Distinct().Count());
+        Assert.Equal(TestKitchen.Bakehouse.Balances.Targetable.Length, TestKitchen.Bakehouse.Balances.Targetable.Select(balance => balance.Id).Distinct().Count());
 }

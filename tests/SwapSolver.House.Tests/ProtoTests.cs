@@ -46,7 +46,8 @@ public sealed partial class ProtoTests
         var questions = SourceTree.Files("protos", "*.proto").SelectMany(path => Question().Matches(SourceTree.Text(path)).Select(match => match.Groups[1].Value)).ToList();
         var tests = string.Concat(SourceTree.Files("tests/SwapSolver.Service.Tests", "*.cs").Select(SourceTree.Text));
         Assert.NotEmpty(questions);
-        Assert.All(questions, question => Assert.Contains($"{question}Async(", tests, StringComparison.Ordinal));
+        // A question that is answered piece by piece has no such suffix.
+        Assert.All(questions, question => Assert.Matches($@"\b{question}(Async)?\(", tests));
     }
 
     [GeneratedRegex(@"^(service|message|enum|oneof|rpc)\s+\w+|^[\w.<>, ]+\s\w+\s*=\s*\d+\s*(\[.*)?;|^[A-Z0-9_]+\s*=\s*\d+;")]

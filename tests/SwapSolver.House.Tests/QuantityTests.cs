@@ -4,7 +4,7 @@ using Range = SwapSolver.Kitchen.Ingredients.Range;
 
 namespace SwapSolver.House.Tests;
 
-/// <summary>A bare number swaps grams for millimoles one day. What the kitchen shows outside carries its unit in its type.</summary>
+/// <summary>A bare number swaps grams for millimoles one day. What the kitchen and its forecasts show outside carries its unit in its type.</summary>
 public sealed class QuantityTests
 {
     private static readonly Type[] BareNumbers = [typeof(double), typeof(float), typeof(decimal)];
@@ -19,6 +19,7 @@ public sealed class QuantityTests
         ["Basis.Constant"] = "its unit is the rule's own: slices, grams or a fact",
         ["Row.Least"] = "its unit is the rule's own, as its coefficients' is",
         ["Fact.Most"] = "its unit stands beside it, in the fact",
+        ["FreeForm.Scaled(factor)"] = "one loaf by another, without a unit",
         ["Formula.Scaled(factor)"] = "one loaf by another, without a unit",
         ["Tin.VolumeBy"] = "one tin by another, without a unit",
         ["HouseholdMeasure.Amount"] = "a count of spoons or cups; which, stands beside it",
@@ -29,6 +30,11 @@ public sealed class QuantityTests
         ["Spread.Around(figure)"] = "its unit stands beside it, in the fact that it is the spread of",
         ["Spread.Around(most)"] = "its unit stands beside it, in the fact that it is the spread of",
         ["Spread.Of(figure)"] = "its unit stands beside it, in the fact",
+        ["Polynomial.Constant"] = "its unit is that of the property that it is of",
+        ["Polynomial.Slope"] = "its unit is that of the property that it is of, by degree",
+        ["Polynomial.Curve"] = "its unit is that of the property that it is of, by degree squared",
+        ["Polynomial.At"] = "its unit is that of the property that it is of",
+        ["Polynomial.At(celsius)"] = "a degree Celsius by its name: polynomials are evaluated in the innermost loop",
         ["Portion.Share(share)"] = "a share of the loaf, without a unit",
     };
 
@@ -40,7 +46,7 @@ public sealed class QuantityTests
 
     private static IReadOnlyList<string> Bare() =>
     [
-        .. typeof(Ingredient).Assembly.GetExportedTypes()
+        .. new[] { typeof(Ingredient), typeof(Forecasts.Rise) }.SelectMany(type => type.Assembly.GetExportedTypes())
             .Where(type => type.Namespace != "SwapSolver.Kitchen.Quantities" && !AtHome.Contains(type) && !type.IsEnum)
             .SelectMany(Bare)
             .Distinct()

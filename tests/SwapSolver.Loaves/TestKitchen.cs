@@ -1,8 +1,11 @@
+using SwapSolver.Data.Acids;
 using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
+using SwapSolver.Data.Forecasts;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Data.Practice;
 using SwapSolver.Data.Wording;
+using SwapSolver.Forecasts;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Solving;
 
@@ -26,6 +29,17 @@ public static class TestKitchen
     private static Bakehouse Open()
     {
         var sources = SourceKeys.Read(Folder);
-        return new Bakehouse(PantryFiles.Read(Folder, sources), BalanceFiles.Read(Folder, sources), PhraseFile.Read(Folder), PracticeFile.Read(Folder, sources));
+        var pantry = PantryFiles.Read(Folder, sources);
+        var balances = BalanceFiles.Read(Folder, sources);
+        var phrases = PhraseFile.Read(Folder);
+        var acidity = new Acidity(AcidFiles.Read(Folder, sources, pantry), ForecastFiles.ReadAcidity(Folder, sources));
+        return new Bakehouse(
+            pantry,
+            balances,
+            phrases,
+            PracticeFile.Read(Folder, sources),
+            new Rise(acidity, ForecastFiles.ReadRise(Folder, sources), phrases),
+            new Bake(BakeFile.Read(Folder, sources), phrases),
+            GoalFile.Read(Folder, sources, balances));
     }
 }

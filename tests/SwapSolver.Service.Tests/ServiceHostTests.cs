@@ -58,7 +58,7 @@ public sealed class ServiceHostTests(OpenKitchen kitchen)
     public async Task A_bad_formula_over_http_is_the_callers_mistake_and_names_it()
     {
         const string Formula = """{ "lines": [{ "ingredient": "ingredients/almond-meal", "grams": -5 }], "slices": 12 }""";
-        foreach (var question in new[] { "balance", "variant", "check", "resize" })
+        foreach (var question in new[] { "balance", "variant", "check", "resize", "reformulate", "frontier", "chart" })
         {
             var (code, body) = await Post($"/v1/formulas:{question}", $$"""{ "formula": {{Formula}} }""");
             Assert.Equal(HttpStatusCode.BadRequest, code);

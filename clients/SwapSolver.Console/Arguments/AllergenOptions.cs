@@ -44,5 +44,5 @@ internal sealed class AllergenOptions
 
     private static string[] Words(string text) => text.Trim().Equals(None, StringComparison.OrdinalIgnoreCase)
         ? []
-        : text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        : OptionText.SplitAtCommas(text);
 }

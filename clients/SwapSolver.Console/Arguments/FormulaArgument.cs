@@ -8,11 +8,12 @@ namespace SwapSolver.Console.Arguments;
 internal sealed class FormulaArgument : Argument<string>
 {
     /// <summary>Names the argument.</summary>
-    public FormulaArgument()
+    /// <param name="mayBeMissing">Whether the verb can do without a formula.</param>
+    public FormulaArgument(bool mayBeMissing = false)
         : base("FORMULA")
     {
         Description = "A formula file, - for standard input, or a stored formula as formulas/ID.";
-        Arity = ArgumentArity.ExactlyOne;
+        Arity = mayBeMissing ? ArgumentArity.ZeroOrOne : ArgumentArity.ExactlyOne;
         Validators.Add(CheckWord);
     }
 
@@ -26,8 +27,15 @@ internal sealed class FormulaArgument : Argument<string>
         return parse.GetValue(System) is { } system && subject.IsGood ? subject.Value.In(system) : subject;
     }
 
+    /// <summary>Reads the formula where the command line names one; null where it names none.</summary>
+    public async Task<Checked<FormulaSubject?>> ReadIfGivenAsync(ParseResult parse, CancellationToken cancel) =>
+        parse.GetValue(this) is not null
+            ? (await ReadAsync(parse, cancel)).Then<FormulaSubject?>(subject => subject)
+            : Checked<FormulaSubject?>.None;
+
     private static void CheckWord(ArgumentResult result)
     {
+        // Without a word there is nothing to check: the arity says whether one is needed.
         var word = result.Tokens.Count == 1 ? result.Tokens[0].Value : "-";
         if (string.IsNullOrWhiteSpace(word))
         {

@@ -4,7 +4,9 @@ using SwapSolver.V1;
 namespace SwapSolver.Console.Arguments;
 
 /// <summary>The options of the verbs that solve: how the kitchen wants it done.</summary>
-internal sealed class HabitOptions
+/// <param name="takesRanks">Whether the verb ranks answers, and so takes how many and how sure.</param>
+/// <param name="takesLimits">Whether the verb keeps limits on readings.</param>
+internal sealed class HabitOptions(bool takesRanks = true, bool takesLimits = true)
 {
     private const string NetCarbohydrate = "net-carbohydrate";
 
@@ -14,6 +16,11 @@ internal sealed class HabitOptions
     private readonly FigureOption maxNetCarbs = new("--max-net-carbs", "G", "Most net carbohydrate, in grams a slice.");
 
     private readonly FigureOption sureness = new("--sureness", "PERCENT", "Of 100 kitchens, in how many the answer must balance at least, as ingredients vary.");
+
+    private readonly Option<bool> explainModel = new("--explain-model")
+    {
+        Description = "Print the model that the first answer solves, in the free MPS text, in place of the answers.",
+    };
 
     private readonly Option<bool> weighedEgg = new("--weighed-egg")
     {
@@ -41,7 +48,7 @@ internal sealed class HabitOptions
         CustomParser = result =>
         [
             .. result.Tokens
-                .SelectMany(token => token.Value.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+                .SelectMany(token => OptionText.SplitAtCommas(token.Value))
                 .Select(IngredientId.ToResourceName),
         ],
     };
@@ -53,17 +60,25 @@ internal sealed class HabitOptions
         verb.Add(weighedEgg);
         verb.Add(eggSize);
         verb.Add(scaleStep);
-        verb.Add(answers);
-        verb.Add(maxNetCarbs);
-        verb.Add(limits);
-        verb.Add(sureness);
         verb.Add(allow);
+        if (takesRanks)
+        {
+            verb.Add(answers);
+            verb.Add(sureness);
+            verb.Add(explainModel);
+        }
+
+        if (takesLimits)
+        {
+            verb.Add(maxNetCarbs);
+            verb.Add(limits);
+        }
     }
 
     /// <summary>What the command line says.</summary>
     public Habits Read(ParseResult parse)
     {
-        var habits = new Habits { WeighedEgg = parse.GetValue(weighedEgg), EggSize = parse.GetValue(eggSize) ?? Line.Types.Size.Unspecified };
+        var habits = new Habits { ExplainModel = parse.GetValue(explainModel), WeighedEgg = parse.GetValue(weighedEgg), EggSize = parse.GetValue(eggSize) ?? Line.Types.Size.Unspecified };
         if (parse.GetValue(newIngredients) is int most)
         {
             habits.NewIngredients = most;

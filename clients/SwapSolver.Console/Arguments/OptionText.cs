@@ -29,6 +29,24 @@ internal static class OptionText
         return [.. values];
     }
 
+    /// <summary>Reads names with commas between, given once or several times.</summary>
+    /// <param name="result">What was given.</param>
+    /// <param name="option">The option.</param>
+    /// <param name="wayOut">What to write where it names nothing.</param>
+    public static string[] Names(ArgumentResult result, string option, string wayOut)
+    {
+        string[] names = [.. result.Tokens.SelectMany(token => SplitAtCommas(token.Value))];
+        if (names.Length == 0)
+        {
+            result.AddError($"{option} names nothing. {wayOut}");
+        }
+
+        return names;
+    }
+
+    /// <summary>The names in a text, with commas between.</summary>
+    public static string[] SplitAtCommas(string text) => text.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+
     private static bool Report<T>(ArgumentResult result, string option, Checked<T> value)
     {
         foreach (var problem in value.Problems)

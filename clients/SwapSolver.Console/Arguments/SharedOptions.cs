@@ -8,6 +8,7 @@ namespace SwapSolver.Console.Arguments;
 internal sealed class SharedOptions
 {
     private const double DefaultDeadlineSeconds = 30;
+    private const double DefaultStreamSeconds = 300;
     private const double LongestDeadlineSeconds = 3600;
 
     private readonly Option<bool> json = new("--json")
@@ -31,7 +32,7 @@ internal sealed class SharedOptions
         Recursive = true,
     };
 
-    private readonly FigureOption deadline = new("--deadline", "SECONDS", "Longest wait for an answer. Without it: 30 seconds.", OutOfRange)
+    private readonly FigureOption deadline = new("--deadline", "SECONDS", "Longest wait for an answer. Without it: 30 seconds, and 300 for a frontier or a chart.", OutOfRange)
     {
         Recursive = true,
     };
@@ -67,6 +68,7 @@ internal sealed class SharedOptions
         parse.GetValue(server),
         parse.GetValue(records) is { } folder ? Path.GetFullPath(folder) : null,
         TimeSpan.FromSeconds(parse.GetValue(deadline) ?? DefaultDeadlineSeconds),
+        TimeSpan.FromSeconds(parse.GetValue(deadline) ?? DefaultStreamSeconds),
         parse.GetValue(noColour));
 
     private static Uri? ParseServer(ArgumentResult result)

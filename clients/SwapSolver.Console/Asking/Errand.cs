@@ -19,7 +19,7 @@ internal sealed class Errand(SharedOptions shared)
         try
         {
             // Opened before the formula is read: the embedded service starts meanwhile.
-            await using var service = Connect(settings);
+            await using var service = Connect(settings, cancel);
             var call = await question.PrepareAsync(cancel);
             if (!call.IsGood)
             {
@@ -36,8 +36,94 @@ internal sealed class Errand(SharedOptions shared)
         }
     }
 
-    private static IServiceConnection Connect(SharedSettings settings) =>
-        settings.Server is { } address ? new RemoteService(address) : EmbeddedService.Start(settings.Records);
+    /// <summary>Asks one question whose answer comes piece by piece, and passes each piece on as it comes.</summary>
+    /// <returns>The exit code.</returns>
+    public async Task<int> StreamAsync<TResponse>(ParseResult parse, StreamedQuestion<TResponse> question, CancellationToken cancel)
+        where TResponse : IMessage
+    {
+        var settings = shared.Read(parse);
+        try
+        {
+            using var count = new PieceCount(question.Piece);
+            await using var service = Connect(settings, cancel);
+            var call = await question.PrepareAsync(cancel);
+            if (!call.IsGood)
+            {
+                ProblemList.Write(call.Problems);
+                return ExitCode.BadInput;
+            }
+
+            return await StreamAsync(service, call.Value, question, settings, count, cancel);
+        }
+        catch (ServiceNotReachedException fault)
+        {
+            ServiceFault.Write(fault);
+            return ExitCode.Failed;
+        }
+    }
+
+    private static IServiceConnection Connect(SharedSettings settings, CancellationToken cancel) =>
+        settings.Server is { } address ? new RemoteService(address) : EmbeddedService.Start(settings.Records, cancel);
+
+    private static async Task<int> StreamAsync<TResponse>(
+        IServiceConnection service,
+        StreamCall<TResponse> call,
+        StreamedQuestion<TResponse> question,
+        SharedSettings settings,
+        PieceCount count,
+        CancellationToken cancel)
+        where TResponse : IMessage
+    {
+        var pieces = new List<TResponse>();
+        try
+        {
+            var invoker = await service.ReadyAsync(cancel);
+            using var answer = call(invoker, new CallOptions(deadline: DateTime.UtcNow + settings.StreamDeadline, cancellationToken: cancel));
+            while (await answer.ResponseStream.MoveNext(cancel))
+            {
+                var piece = answer.ResponseStream.Current;
+                pieces.Add(piece);
+                count.Add(question.MostOf(piece));
+                if (settings.Json)
+                {
+                    JsonOutput.WriteLine(piece);
+                }
+            }
+        }
+        catch (Exception fault) when (cancel.IsCancellationRequested && fault is RpcException or OperationCanceledException)
+        {
+            Show(pieces, question, settings);
+            ErrorOutput.Write($"stopped: {count.Words}.");
+            return ExitCode.Interrupted;
+        }
+        catch (RpcException fault)
+        {
+            Show(pieces, question, settings);
+            await ServiceFault.WriteAsync(fault, service, settings.StreamDeadline);
+            return ExitCode.Of(fault.StatusCode);
+        }
+
+        if (pieces.Count == 0)
+        {
+            ErrorOutput.Write("No formula keeps every band and limit.");
+            return ExitCode.NoAnswer;
+        }
+
+        Show(pieces, question, settings);
+        return ExitCode.Answer;
+    }
+
+    private static void Show<TResponse>(List<TResponse> pieces, StreamedQuestion<TResponse> question, SharedSettings settings)
+    {
+        if (settings.Json || pieces.Count == 0)
+        {
+            return;
+        }
+
+        using var screen = new Screen(Terminal.Detect(settings.NoColour));
+        question.Show(screen, pieces);
+        StandardOutput.Write(screen.ToString());
+    }
 
     private static async Task<int> AskAsync<TResponse>(
         IServiceConnection service,

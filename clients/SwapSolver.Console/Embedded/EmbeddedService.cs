@@ -20,14 +20,15 @@ internal sealed class EmbeddedService : IServiceConnection
 
     /// <summary>Starts the service and does not wait for it.</summary>
     /// <param name="records">Folder of its records; null for the usual one.</param>
+    /// <param name="cancel">Cancelled where the caller wants to be let go at once.</param>
     /// <exception cref="ServiceNotReachedException">It is not there or cannot be started.</exception>
-    public static EmbeddedService Start(string? records)
+    public static EmbeddedService Start(string? records, CancellationToken cancel)
     {
         var program = ServiceProgram.Find();
         var folder = PrivateFolder.Create();
         try
         {
-            return new EmbeddedService(folder, ServiceProcess.Start(program, folder.SocketPath, records));
+            return new EmbeddedService(folder, ServiceProcess.Start(program, folder.SocketPath, records, cancel));
         }
         catch
         {

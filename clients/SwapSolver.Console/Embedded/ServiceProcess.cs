@@ -11,24 +11,29 @@ internal sealed class ServiceProcess : IAsyncDisposable
     private static readonly TimeSpan LongestStart = TimeSpan.FromSeconds(30);
     private static readonly TimeSpan LongestStop = TimeSpan.FromSeconds(2);
 
+    // A native solve cannot be stopped from outside, and who pressed Ctrl-C is let go within half a second.
+    private static readonly TimeSpan LongestStopAfterInterruption = TimeSpan.FromSeconds(0.2);
+
     private readonly Process process;
+    private readonly CancellationToken cancel;
     private readonly Task<bool> ready;
     private readonly Task<IReadOnlyList<string>> lastWords;
 
-    private ServiceProcess(Process process)
+    private ServiceProcess(Process process, CancellationToken cancel)
     {
         this.process = process;
+        this.cancel = cancel;
         ready = WatchAsync(process.StandardOutput);
         lastWords = LastLines.ReadAsync(process.StandardError);
     }
 
     /// <summary>Starts the service and does not wait for it.</summary>
-    public static ServiceProcess Start(ServiceProgram program, string socketPath, string? records)
+    public static ServiceProcess Start(ServiceProgram program, string socketPath, string? records, CancellationToken cancel)
     {
         try
         {
             string[] own = records is null ? [] : ["--records", records];
-            return new ServiceProcess(Process.Start(program.StartInfo(["--embedded-socket", socketPath, .. own]))!);
+            return new ServiceProcess(Process.Start(program.StartInfo(["--embedded-socket", socketPath, .. own]))!, cancel);
         }
         catch (Win32Exception fault)
         {
@@ -66,7 +71,7 @@ internal sealed class ServiceProcess : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         process.StandardInput.Close();
-        using var patience = new CancellationTokenSource(LongestStop);
+        using var patience = new CancellationTokenSource(cancel.IsCancellationRequested ? LongestStopAfterInterruption : LongestStop);
         try
         {
             await process.WaitForExitAsync(patience.Token);

@@ -8,6 +8,11 @@ internal static class AnswersScreen
     /// <summary>Shows the answers, best first; without any, the wishes that fight and the nearest formula.</summary>
     public static void Show(Screen screen, IReadOnlyList<Answer> answers, IReadOnlyCollection<Conflict> conflict, Answer? nearest)
     {
+        if (ModelText.Show(screen, answers))
+        {
+            return;
+        }
+
         if (answers.Count > 0)
         {
             ShowRanked(screen, answers);

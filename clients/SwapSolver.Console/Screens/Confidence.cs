@@ -30,6 +30,11 @@ internal static class Confidence
             screen.Sentence($"Near an end of {bands}, with little room left: {string.Join(", ", titles)}.");
         }
 
+        foreach (var slack in answer.Slack)
+        {
+            screen.Sentence(slack.Words);
+        }
+
         if (answer.BestSoFar)
         {
             screen.Sentence("The time ran out before this was proven the best.");

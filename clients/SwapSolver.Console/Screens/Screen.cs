@@ -56,6 +56,13 @@ internal sealed class Screen : IDisposable
     /// <summary>Writes a sentence that must not be overlooked.</summary>
     public void Warning(string text) => Write(text, Looks.Warning);
 
+    /// <summary>Writes a text that is no sentence, as it is.</summary>
+    public void Verbatim(string text)
+    {
+        isStarted = true;
+        paper.Write(text);
+    }
+
     /// <summary>Writes a table.</summary>
     public void Table(PlainTable table) => Draw(SetIn(table.ToRenderable()));
 

@@ -17,6 +17,10 @@ internal sealed class Resize
     private readonly FigureOption factor = new("--factor", "K", "So many times the formula, as 1.5.");
     private readonly WholeFigureOption slices = new("--slices", "Slices wanted; alone, it sets the size of the loaf.");
 
+    private readonly FigureOption baked = new("--baked", "MINUTES", "How long the formula as it stands bakes in this kitchen; the new time then follows from it.");
+    private readonly FigureOption core = new("--core", "C", "Core temperature that it is baked to. Without it: four degrees below boiling.");
+    private readonly FigureOption altitude = new("--altitude", "M", "Height of the kitchen above the sea, in metres.");
+
     private readonly Option<Tin?> tin = new("--tin")
     {
         Description = "Tin to fill, inner length, width and height in millimetres.",
@@ -39,6 +43,9 @@ internal sealed class Resize
             resize.factor,
             resize.tin,
             resize.slices,
+            resize.baked,
+            resize.core,
+            resize.altitude,
         };
         resize.habits.AddTo(verb);
         verb.Validators.Add(resize.CheckThatOneSizeIsGiven);
@@ -56,6 +63,7 @@ internal sealed class Resize
     {
         var request = new ResizeFormulaRequest { Habits = habits.Read(parse) };
         SetSize(parse, request);
+        SetBake(parse, request);
         subject.PutInto(formula => request.Formula = formula, name => request.Name = name);
         return async (service, options) => await new ReformulationService.ReformulationServiceClient(service).ResizeFormulaAsync(request, options);
     }
@@ -80,6 +88,24 @@ internal sealed class Resize
         if (parse.GetValue(slices) is int count)
         {
             request.Slices = count;
+        }
+    }
+
+    private void SetBake(ParseResult parse, ResizeFormulaRequest request)
+    {
+        if (parse.GetValue(baked) is double minutes)
+        {
+            request.KnownMinutes = minutes;
+        }
+
+        if (parse.GetValue(core) is double celsius)
+        {
+            request.CoreCelsius = celsius;
+        }
+
+        if (parse.GetValue(altitude) is double metres)
+        {
+            request.AltitudeMetres = metres;
         }
     }
 

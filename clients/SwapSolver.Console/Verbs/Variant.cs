@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
 using SwapSolver.Console.Files;
@@ -18,7 +17,7 @@ internal sealed class Variant
     {
         Description = "Allergens, ingredients or groups to leave out, with commas between. May be given again.",
         HelpName = "A,B",
-        CustomParser = SplitAtCommas,
+        CustomParser = result => OptionText.Names(result, "--without", "Write what to leave out, as --without tree-nuts,milk."),
     };
 
     private readonly Option<VaryFormulaRequest.Types.Diet?> diet = new("--diet")
@@ -58,19 +57,6 @@ internal sealed class Variant
                 response => response.Answers.Count > 0 ? ExitCode.Answer : ExitCode.NoAnswer),
             cancel));
         return verb;
-    }
-
-    private static string[] SplitAtCommas(ArgumentResult result)
-    {
-        var names = result.Tokens
-            .SelectMany(token => token.Value.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
-            .ToArray();
-        if (names.Length == 0)
-        {
-            result.AddError("--without names nothing. Write what to leave out, as --without tree-nuts,milk.");
-        }
-
-        return names;
     }
 
     private ServiceCall<VaryFormulaResponse> Ask(ParseResult parse, FormulaSubject subject)

@@ -1,4 +1,5 @@
 using SwapSolver.Data.Files;
+using SwapSolver.Data.Ingredients;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Quantities;
 
@@ -15,7 +16,7 @@ public static class BalanceFiles
     private static BalanceSettings Settings(DataFolder folder, SourceKeys sources, string id)
     {
         var root = folder.Read($"balances/{id}.json")
-            .Only("id", "title", "unit", "about", "band", "belowMeans", "aboveMeans", "sources", "convention");
+            .Only("id", "title", "unit", "about", "band", "target", "belowMeans", "aboveMeans", "sources", "convention");
         if (root.Get("id") is var stated && stated.Text != id)
         {
             throw stated.Fault($"the id '{stated.Text}' is not the file's name '{id}'");
@@ -39,8 +40,28 @@ public static class BalanceFiles
             LevelOf(band, "whenReferenceHasNone"),
             root.Get("belowMeans").Text,
             root.Get("aboveMeans").Text,
-            [.. root.Get("sources").Items.Select(sources.Key)]);
+            [.. root.Get("sources").Items.Select(sources.Key)])
+        {
+            Target = root.Find("target") is { } target ? Target(target) : TargetHabits.None,
+        };
     }
+
+    private static TargetHabits Target(JsonPlace place)
+    {
+        place.Only("better", "newRoles", "freedRoles");
+        return new TargetHabits(
+            BetterOf(place.Get("better")),
+            [.. place.Get("newRoles").Items.Select(Words.RoleOf)],
+            [.. place.Get("freedRoles").Items.Select(Words.RoleOf)]);
+    }
+
+    private static Better BetterOf(JsonPlace place) => place.Text switch
+    {
+        "lower" => Better.Lower,
+        "higher" => Better.Higher,
+        "neither" => Better.Neither,
+        var other => throw place.Fault($"'{other}' is no way of a reading; known are lower, higher and neither"),
+    };
 
     private static NetCarbohydrateConvention Convention(JsonPlace root)
     {

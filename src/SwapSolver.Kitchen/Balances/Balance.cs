@@ -23,6 +23,9 @@ public abstract record Balance(BalanceSettings Settings)
     /// <summary>Whether everything that the rule reads is known of the formula.</summary>
     public bool CanRead(Formula formula) => Reads.All(formula.States);
 
+    /// <summary>Whether everything that the rule reads is known of an ingredient.</summary>
+    public bool CanRead(Ingredient ingredient) => Reads.All(fact => ingredient.RangeOf(fact) is not null);
+
     /// <summary>What one gram of an ingredient adds to the numerator, in the unit that the rule names.</summary>
     public abstract PerGram Numerator(FactSheet facts);
 

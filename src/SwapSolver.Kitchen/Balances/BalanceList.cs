@@ -30,6 +30,19 @@ public sealed class BalanceList
         RoleMasses = [.. BandedRoles.Select(role => new RoleMass(settings(RoleMassId(role)), role))];
         BatterMass = new BatterMass(settings("batter-mass"));
         All = [.. Ratios, .. RoleMasses, BatterMass];
+        Portions =
+        [
+            new PerPortion(settings("energy"), Fact.Energy, PortionSize.Slice),
+            new PerPortion(settings("protein"), Fact.Protein, PortionSize.Slice),
+            new PerPortion(settings("fat"), Fact.Fat, PortionSize.Slice),
+            new PerPortion(settings("saturated-fat"), Fact.SaturatedFat, PortionSize.Slice),
+            new PerPortion(settings("sugars"), Fact.Sugars, PortionSize.Slice),
+            new PerPortion(settings("fibre"), Fact.Fibre, PortionSize.Slice),
+            new PerPortion(settings("sodium"), Fact.Sodium, PortionSize.Slice),
+            new PerPortion(settings("price"), Fact.Price, PortionSize.Loaf),
+            new EggCount(settings("eggs")),
+        ];
+        Targetable = [.. All, .. Portions];
         reads = [.. All.SelectMany(balance => balance.Reads).Distinct()];
     }
 
@@ -51,8 +64,18 @@ public sealed class BalanceList
     /// <summary>The rule that holds the batter mass against a reference.</summary>
     public BatterMass BatterMass { get; }
 
-    /// <summary>All rules, ratios first.</summary>
+    /// <summary>The rules that every formula is judged by, ratios first.</summary>
     public ImmutableArray<Balance> All { get; }
+
+    /// <summary>The readings that are told only where a limit or a target asks for them: what a slice holds, what the loaf
+    /// costs, how many eggs it takes.</summary>
+    public ImmutableArray<Balance> Portions { get; }
+
+    /// <summary>Everything that a limit or a target can be set on.</summary>
+    public ImmutableArray<Balance> Targetable { get; }
+
+    /// <summary>The rule of an id; null where there is none.</summary>
+    public Balance? Find(string id) => Targetable.FirstOrDefault(balance => balance.Id == id);
 
     /// <summary>Whether everything that the rules read is known of an ingredient; one that lacks a fact cannot be solved with.</summary>
     public bool Know(Ingredient ingredient) => reads.All(fact => ingredient.RangeOf(fact) is not null);

@@ -26,6 +26,9 @@ public sealed record BalanceSettings(
     string AboveMeans,
     ImmutableArray<string> Sources)
 {
+    /// <summary>What goes with the wish to move the reading.</summary>
+    public TargetHabits Target { get; init; } = TargetHabits.None;
+
     /// <summary>The band around the reference's own reading: the loaf that is known to work is the anchor.</summary>
     /// <param name="own">The reference's reading; null where it has none.</param>
     public Band Around(Level? own)

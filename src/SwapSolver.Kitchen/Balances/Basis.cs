@@ -12,6 +12,9 @@ public sealed record Basis(Func<FactSheet, PerGram> PerGram, double Constant)
     /// <summary>The batter mass [g].</summary>
     public static readonly Basis Batter = new(static _ => Quantities.PerGram.Itself, 0);
 
+    /// <summary>The whole loaf [loaf].</summary>
+    public static readonly Basis Loaf = new(static _ => Quantities.PerGram.None, 1);
+
     /// <summary>So many slices [slice].</summary>
     public static Basis Slices(int count) => new(static _ => Quantities.PerGram.None, count);
 

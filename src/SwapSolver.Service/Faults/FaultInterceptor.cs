@@ -9,11 +9,23 @@ internal sealed partial class FaultInterceptor(ILogger<FaultInterceptor> logger)
 {
     /// <inheritdoc/>
     public override async Task<TResponse> UnaryServerHandler<TRequest, TResponse>(
-        TRequest request, ServerCallContext context, UnaryServerMethod<TRequest, TResponse> continuation)
+        TRequest request, ServerCallContext context, UnaryServerMethod<TRequest, TResponse> continuation) =>
+        await Guarded(context, () => continuation(request, context));
+
+    /// <inheritdoc/>
+    public override Task ServerStreamingServerHandler<TRequest, TResponse>(
+        TRequest request, IServerStreamWriter<TResponse> responseStream, ServerCallContext context, ServerStreamingServerMethod<TRequest, TResponse> continuation) =>
+        Guarded(context, async () =>
+        {
+            await continuation(request, responseStream, context);
+            return true;
+        });
+
+    private async Task<T> Guarded<T>(ServerCallContext context, Func<Task<T>> call)
     {
         try
         {
-            return await continuation(request, context);
+            return await call();
         }
         catch (OperationCanceledException)
         {

@@ -44,6 +44,7 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
         var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         var limits = reader.ReadLimits(request.Habits);
+        KnownFacts.RequireLimits(limits, formula, swaps.Select(swap => swap.To).OfType<Kitchen.Ingredients.Ingredient>(), problems);
         problems.ThrowIfAny();
         return cache.Get(request, async () =>
         {
@@ -124,12 +125,7 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
     {
         var written = new CheckSwapResponse
         {
-            Verdict = verdict.Verdict switch
-            {
-                Verdict.Balances => CheckSwapResponse.Types.Verdict.Balances,
-                Verdict.BalancesWithRepair => CheckSwapResponse.Types.Verdict.BalancesWithRepair,
-                _ => CheckSwapResponse.Types.Verdict.DoesNotBalance,
-            },
+            Verdict = VerdictWriter.Write(verdict.Verdict),
             Repair = verdict.Repair is null ? null : writer.Write(verdict.Repair),
             Swapped = FormulaWriter.Write(verdict.Swapped),
             Reply = verdict.Reply,

@@ -1,5 +1,7 @@
 using System.Globalization;
 using Grpc.Core;
+using SwapSolver.Forecasts;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Solves;
@@ -8,10 +10,11 @@ using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Questions;
 using SwapSolver.V1;
 using Domain = SwapSolver.Kitchen.Formulas;
+using Fact = SwapSolver.Kitchen.Ingredients.Fact;
 
 namespace SwapSolver.Service.Services;
 
-/// <summary>Solves formulas in other sizes.</summary>
+/// <summary>Solves formulas in other sizes, towards targets and along trade-offs.</summary>
 internal sealed class ReformulationService(AnswerSearch search, Subject subject, SolveRoom room, AnswerCache cache)
     : V1.ReformulationService.ReformulationServiceBase
 {
@@ -19,7 +22,13 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
 
     private const double MostFactor = 100;
 
+    private const int UsualPoints = 9;
+
+    private const int MostPoints = 50;
+
     private readonly AnswerWriter writer = new(search.Bakehouse);
+
+    private Bake Bake => search.Bakehouse.Bake;
 
     /// <inheritdoc/>
     public override Task<ResizeFormulaResponse> ResizeFormula(ResizeFormulaRequest request, ServerCallContext context)
@@ -33,15 +42,89 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var habits = reader.Read(request.Habits, formula!);
         var limits = reader.ReadLimits(request.Habits);
         var size = ReadSize(request, formula!, problems);
+        KnownFacts.RequireLimits(limits, formula, [], problems);
+        var conditions = ReadConditions(request, formula!, problems);
         problems.ThrowIfAny();
         var resize = new Resize(formula!, size!, limits, habits);
         return cache.Get(request, async () =>
         {
-            var outcomes = await room.Run(context, (clock, cancel) => resize.Answer(search, clock, cancel));
+            var (outcomes, change) = await room.Run(context, (clock, cancel) =>
+            {
+                var found = resize.Answer(search, clock, cancel);
+                return (found, ChangeOf(formula!, found, conditions));
+            });
             OutOfTime.ThrowIf(outcomes.RanOutOfTime);
-            return (Write(read!, outcomes, size!.Factor), outcomes.EndedEarly);
+            var written = Write(read!, outcomes, size!.Factor);
+            written.Bake = BakeWriter.Write(change);
+            return (written, outcomes.EndedEarly);
         });
     }
+
+    /// <inheritdoc/>
+    public override Task<ReformulateFormulaResponse> ReformulateFormula(ReformulateFormulaRequest request, ServerCallContext context)
+    {
+        var problems = new ProblemList();
+        var read = subject.Read(request.Name, request.Formula, problems);
+        var formula = read?.Formula;
+        KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
+        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
+        var habits = formula is null ? null : reader.Read(request.Habits, formula);
+        var limits = reader.ReadLimits(request.Habits);
+        KnownFacts.RequireLimits(limits, formula, [], problems);
+        var (goals, targets) = new TargetReader(search.Bakehouse.Balances, search.Bakehouse.Goals, formula, problems).Read(request.Targets);
+        problems.ThrowIfAny();
+        var reformulate = new Reformulate(formula!, goals, targets, limits, habits!);
+        return cache.Get(request, async () =>
+        {
+            var reformulated = await room.Run(context, (clock, cancel) => reformulate.Answer(search, clock, cancel));
+            OutOfTime.ThrowIf(reformulated.Outcomes.RanOutOfTime);
+            return (Write(read!, reformulated), reformulated.Outcomes.EndedEarly);
+        });
+    }
+
+    /// <inheritdoc/>
+    public override Task TraceFrontier(TraceFrontierRequest request, IServerStreamWriter<TraceFrontierResponse> responseStream, ServerCallContext context)
+    {
+        var problems = new ProblemList();
+        var formula = subject.Read(request.Name, request.Formula, problems)?.Formula;
+        KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
+        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
+        var habits = formula is null ? null : reader.Read(request.Habits, formula);
+        var limits = reader.ReadLimits(request.Habits);
+        KnownFacts.RequireLimits(limits, formula, [], problems);
+        reader.RefuseRanking(request.Habits);
+        var trade = new TargetReader(search.Bakehouse.Balances, search.Bakehouse.Goals, formula, problems).Read(request.Trades);
+        var points = request.HasMostPoints ? request.MostPoints : UsualPoints;
+        if (points is < 2 or > MostPoints)
+        {
+            problems.Add("mostPoints", points, "points make no curve", $"give 2 to {MostPoints}");
+        }
+
+        problems.ThrowIfAny();
+        var frontier = new Frontier(formula!, trade!.Value.First, trade.Value.Second, points, limits, habits!);
+        var written = new FrontierWriter(frontier, writer);
+        return room.Stream(
+            context,
+            (clock, cancel) => frontier.Trace(search, clock, cancel).Select((point, index) => written.Write(point, index + 1)),
+            responseStream);
+    }
+
+    private BakeConditions ReadConditions(ResizeFormulaRequest request, Domain.Formula formula, ProblemList problems)
+    {
+        var reader = new BakeReader(Bake, problems);
+        var conditions = new BakeConditions(
+            reader.Altitude(request.HasAltitudeMetres ? request.AltitudeMetres : null),
+            reader.Core(request.HasCoreCelsius ? request.CoreCelsius : null, "coreCelsius"));
+        return request.HasKnownMinutes
+            ? conditions with { Known = new Forecasts.KnownBake(formula, reader.Baked(request.KnownMinutes, "knownMinutes"), Bake.TargetOf(formula, conditions)) }
+            : conditions;
+    }
+
+    /// <summary>How the best answer bakes beside the formula that the caller gave; null where that cannot be told.</summary>
+    private Forecasts.BakeChange? ChangeOf(Domain.Formula formula, Outcomes outcomes, BakeConditions conditions) =>
+        outcomes.Answers.Length > 0 && formula.States(Fact.Water) && outcomes.Answers[0].Formula.States(Fact.Water)
+            ? Bake.Compare(formula, outcomes.Answers[0].Formula, conditions, Draws.Typical)
+            : null;
 
     private static NewSize? ReadSize(ResizeFormulaRequest request, Domain.Formula formula, ProblemList problems)
     {
@@ -90,6 +173,17 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
     }
 
     private static string Plain(double value) => value.ToString(CultureInfo.InvariantCulture);
+
+    private ReformulateFormulaResponse Write(ReadFormula read, Reformulated reformulated)
+    {
+        var outcomes = reformulated.Outcomes;
+        var written = new ReformulateFormulaResponse { Nearest = outcomes.Nearest is null ? null : writer.Write(outcomes.Nearest) };
+        written.Answers.AddRange(outcomes.Answers.Select(writer.Write));
+        written.Conflict.AddRange(outcomes.Conflict.Select(AnswerWriter.Write));
+        written.Before.AddRange(reformulated.Before.Select(ReadingWriter.Write));
+        written.LinesRead.AddRange(read.LinesRead);
+        return written;
+    }
 
     private ResizeFormulaResponse Write(ReadFormula read, Outcomes outcomes, double factor)
     {

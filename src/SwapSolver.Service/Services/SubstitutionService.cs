@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Grpc.Core;
+using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Solves;
 using SwapSolver.Service.Translation;
@@ -11,11 +12,13 @@ using Diet = SwapSolver.Solving.Wishes.Diet;
 
 namespace SwapSolver.Service.Services;
 
-/// <summary>Solves variants of formulas.</summary>
+/// <summary>Solves variants of formulas, replaces ingredients, and charts what may stand in for what.</summary>
 internal sealed class SubstitutionService(AnswerSearch search, Subject subject, SolveRoom room, AnswerCache cache)
     : V1.SubstitutionService.SubstitutionServiceBase
 {
     private const int MostWishes = 50;
+
+    private const int MostCharted = 200;
 
     private readonly AnswerWriter writer = new(search.Bakehouse);
 
@@ -34,6 +37,7 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
             problems.Add("without", string.Empty, "no wish is given", "name what to leave out, a diet, or a limit");
         }
 
+        KnownFacts.RequireLimits(wishes, formula, [], problems);
         problems.ThrowIfAny();
         return cache.Get(request, async () =>
         {
@@ -41,6 +45,66 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
                 context, (clock, cancel) => new Variant(formula!, wishes, habits!).Answer(search, clock, cancel));
             OutOfTime.ThrowIf(outcomes.RanOutOfTime);
             return (Write(read!, outcomes), outcomes.EndedEarly);
+        });
+    }
+
+    /// <inheritdoc/>
+    public override Task ChartSwaps(ChartSwapsRequest request, IServerStreamWriter<ChartSwapsResponse> responseStream, ServerCallContext context)
+    {
+        var problems = new ProblemList();
+        var formula = subject.Read(request.Name, request.Formula, problems)?.Formula;
+        KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
+        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
+        var habits = formula is null ? null : reader.Read(request.Habits, formula);
+        reader.RefuseLimits(request.Habits);
+        reader.RefuseRanking(request.Habits);
+        var only = formula is null ? [] : ReadIngredients(request, formula, problems);
+        problems.ThrowIfAny();
+        var chart = new SwapChart(formula!, only, habits!);
+        var pairs = chart.Pairs(search.Bakehouse);
+        return room.Stream(
+            context,
+            (clock, cancel) => chart.Trace(search, pairs, clock, cancel).Select((charted, index) => ChartWriter.Write(charted, index + 1, pairs.Length)),
+            responseStream);
+    }
+
+    private ImmutableHashSet<Kitchen.Ingredients.Ingredient> ReadIngredients(ChartSwapsRequest request, Kitchen.Formulas.Formula formula, ProblemList problems)
+    {
+        if (request.Ingredients.Count > MostCharted)
+        {
+            problems.Add("ingredients", request.Ingredients.Count, "ingredients are too many", $"give at most {MostCharted}");
+            return [];
+        }
+
+        var names = new LineReader(search.Bakehouse.Pantry, problems);
+        var read = request.Ingredients.Select((name, index) => (Name: name, Path: $"ingredients[{index}]", Ingredient: names.IngredientOf(name, $"ingredients[{index}]"))).ToList();
+        foreach (var (name, path, ingredient) in read)
+        {
+            if (ingredient is not null && formula.MassOf(ingredient) == Grams.None)
+            {
+                problems.Add(path, name, "is not in the formula", $"name one of its lines: {string.Join(", ", formula.Lines.Select(line => line.Ingredient.Id).Distinct())}");
+            }
+        }
+
+        return [.. read.Select(one => one.Ingredient).OfType<Kitchen.Ingredients.Ingredient>()];
+    }
+
+    /// <inheritdoc/>
+    public override Task<ReplaceIngredientResponse> ReplaceIngredient(ReplaceIngredientRequest request, ServerCallContext context)
+    {
+        var problems = new ProblemList();
+        var reader = new ReplacementReader(search.Bakehouse, subject, problems);
+        var replacement = reader.Read(request);
+        problems.ThrowIfAny();
+        return cache.Get(request, async () =>
+        {
+            var outcomes = await room.Run(context, (clock, cancel) => replacement!.Answer(search, clock, cancel));
+            OutOfTime.ThrowIf(outcomes.RanOutOfTime);
+            var written = new ReplaceIngredientResponse { Nearest = outcomes.Nearest is null ? null : writer.Write(outcomes.Nearest) };
+            written.Answers.AddRange(outcomes.Answers.Select(writer.Write));
+            written.Conflict.AddRange(outcomes.Conflict.Select(AnswerWriter.Write));
+            written.LinesRead.AddRange(reader.LinesRead);
+            return (written, outcomes.EndedEarly);
         });
     }
 

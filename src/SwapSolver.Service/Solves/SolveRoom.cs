@@ -1,4 +1,6 @@
+using System.Threading.Channels;
 using Grpc.Core;
+using SwapSolver.Service.Services;
 using SwapSolver.Solving.Answers;
 
 namespace SwapSolver.Service.Solves;
@@ -10,6 +12,12 @@ internal sealed class SolveRoom(TimeProvider time) : IDisposable
     /// <summary>Most time that a call may take, however late its deadline is.</summary>
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(60);
 
+    /// <summary>The same for a call that gives what it finds piece by piece.</summary>
+    private static readonly TimeSpan LongestStream = TimeSpan.FromMinutes(5);
+
+    /// <summary>Pieces that a search may be ahead of its reader.</summary>
+    private const int FoundAhead = 8;
+
     /// <summary>Share of the caller's time that is solved in; the rest is for reading, writing and the way back.</summary>
     private const double ShareForSolving = 0.85;
 
@@ -18,15 +26,17 @@ internal sealed class SolveRoom(TimeProvider time) : IDisposable
     /// <summary>Runs a solve within the call's deadline.</summary>
     /// <param name="context">The call.</param>
     /// <param name="solve">The solve: it is given its time and its cancellation.</param>
-    public async Task<T> Run<T>(ServerCallContext context, Func<Deadline, CancellationToken, T> solve)
+    public Task<T> Run<T>(ServerCallContext context, Func<Deadline, CancellationToken, T> solve) => Run(context, solve, Longest);
+
+    private async Task<T> Run<T>(ServerCallContext context, Func<Deadline, CancellationToken, T> solve, TimeSpan longest)
     {
         var cancel = context.CancellationToken;
         await places.WaitAsync(cancel);
         try
         {
             var now = time.GetUtcNow();
-            var left = context.Deadline == DateTime.MaxValue ? Longest : new DateTimeOffset(context.Deadline) - now;
-            var clock = new Deadline(time, now + ((left < Longest ? left : Longest) * ShareForSolving));
+            var left = context.Deadline == DateTime.MaxValue ? longest : new DateTimeOffset(context.Deadline) - now;
+            var clock = new Deadline(time, now + ((left < longest ? left : longest) * ShareForSolving));
             return await Task.Factory.StartNew(
                 () => solve(clock, cancel), cancel, TaskCreationOptions.LongRunning, TaskScheduler.Default);
         }
@@ -34,6 +44,55 @@ internal sealed class SolveRoom(TimeProvider time) : IDisposable
         {
             places.Release();
         }
+    }
+
+    /// <summary>Runs a search that gives what it finds piece by piece, and sends each piece at once.</summary>
+    /// <param name="context">The call.</param>
+    /// <param name="trace">The search: it is given its time and its cancellation.</param>
+    /// <param name="pieces">Where the pieces go.</param>
+    /// <exception cref="RpcException">DEADLINE_EXCEEDED where the time ran out with nothing found.</exception>
+    public async Task Stream<T>(
+        ServerCallContext context, Func<Deadline, CancellationToken, IEnumerable<T>> trace, IAsyncStreamWriter<T> pieces)
+    {
+        // A reader that is slow holds the search up a little; one that is gone ends it.
+        var found = Channel.CreateBounded<T>(FoundAhead);
+        using var gone = CancellationTokenSource.CreateLinkedTokenSource(context.CancellationToken);
+        var search = Run(
+            context,
+            (clock, _) =>
+            {
+                try
+                {
+                    var count = 0;
+                    foreach (var piece in trace(clock, gone.Token))
+                    {
+                        gone.Token.ThrowIfCancellationRequested();
+                        found.Writer.WriteAsync(piece, gone.Token).AsTask().GetAwaiter().GetResult();
+                        count++;
+                    }
+
+                    return count > 0 || !clock.IsOver;
+                }
+                finally
+                {
+                    found.Writer.Complete();
+                }
+            },
+            LongestStream);
+        try
+        {
+            await foreach (var piece in found.Reader.ReadAllAsync(gone.Token))
+            {
+                await pieces.WriteAsync(piece, gone.Token);
+            }
+        }
+        catch
+        {
+            await gone.CancelAsync();
+            throw;
+        }
+
+        OutOfTime.ThrowIf(!await search);
     }
 
     /// <inheritdoc/>

@@ -17,12 +17,24 @@ internal sealed class AnswerWriter(Bakehouse bakehouse)
             Nutrition = Nutrition(answer.Formula),
             Allergens = Allergens(answer.Formula),
             BestSoFar = answer.IsBestSoFar,
+            Replacement = answer.Replaced is { } replaced ? ReplacementWriter.Write(replaced) : null,
         };
         written.Readings.AddRange(answer.Readings.Select(ReadingWriter.Write));
         written.Changes.AddRange(answer.Changes.Select(Write));
         written.Cautions.AddRange(answer.Cautions);
         written.Binding.AddRange(answer.Binding);
         written.Notes.AddRange(answer.Notes);
+        written.ModelMps = answer.Model;
+        written.Slack.AddRange(answer.Slack.Select(slack => new V1.Slack
+        {
+            Balance = slack.Balance.Id,
+            Further = slack.Further.Value,
+            Unit = slack.Balance.Settings.Unit,
+            Ingredient = ResourceName.Of(slack.Ingredient),
+            BeforeGrams = slack.Before.Value,
+            AfterGrams = slack.After.Value,
+            Words = slack.Words,
+        }));
         written.Decisive.AddRange(answer.Decisive.Select(fact => new V1.DecisiveFact
         {
             Ingredient = ResourceName.Of(fact.Ingredient),
@@ -36,7 +48,12 @@ internal sealed class AnswerWriter(Bakehouse bakehouse)
     /// <summary>One of the wishes that fight each other.</summary>
     public static V1.Conflict Write(Conflict conflict)
     {
-        var written = new V1.Conflict { Wish = conflict.Wish, Words = conflict.Words };
+        var written = new V1.Conflict
+        {
+            Wish = conflict.Wish,
+            Words = conflict.Words,
+            Formula = conflict.Formula is { } formula ? FormulaWriter.Write(formula) : null,
+        };
         if (conflict.RelaxedValue is { } value)
         {
             written.RelaxedValue = value.Value;
@@ -53,7 +70,8 @@ internal sealed class AnswerWriter(Bakehouse bakehouse)
     public V1.AllergenStatement Allergens(Formula formula) =>
         AllergenWriter.Write(formula, bakehouse.Phrases.Say("caution-allergen-lists"));
 
-    private static V1.Change Write(Change change)
+    /// <summary>One line that differs.</summary>
+    public static V1.Change Write(Change change)
     {
         var written = new V1.Change
         {

@@ -30,7 +30,8 @@ internal sealed class HabitsReader(BalanceList balances, Pantry pantry, ProblemL
             EggSizes.Read(habits.EggSize, $"{Path}.eggSize", problems) ?? formula.Lines.Select(line => line.Size).FirstOrDefault(size => size is not null) ?? usual.EggSize,
             ScaleStep(habits, usual),
             Whole(habits.HasAnswers, habits.Answers, usual.Answers, 1, 3, "answers"),
-            Sureness(habits))
+            Sureness(habits),
+            habits.ExplainModel)
         {
             Named = ReadAllowed(habits),
         };
@@ -69,43 +70,44 @@ internal sealed class HabitsReader(BalanceList balances, Pantry pantry, ProblemL
             return [];
         }
 
-        return [.. habits.Limits.Select((limit, index) => ReadLimit(limit, $"{Path}.limits[{index}]")).OfType<Hold>()];
+        var bands = new BandReader(problems);
+        return [.. habits.Limits.Select((limit, index) => ReadLimit(bands, limit, $"{Path}.limits[{index}]")).OfType<Hold>()];
     }
 
-    private Hold? ReadLimit(V1.ReadingLimit limit, string path)
+    /// <summary>Refuses limits where a question has no use for them, so that nobody takes them for kept.</summary>
+    public void RefuseLimits(V1.Habits? habits)
     {
-        if (balances.All.FirstOrDefault(known => known.Id == limit.Balance) is not { } balance)
+        if (habits is { Limits.Count: > 0 })
         {
-            problems.Add($"{path}.balance", limit.Balance, "is not a balance", NearestNames.WayOut(limit.Balance, balances.All.Select(known => known.Id)));
-            return null;
+            problems.Add($"{Path}.limits", habits.Limits.Count, "limits have no use here", "leave them away, or check the swap by itself");
         }
-
-        if (!limit.HasLow && !limit.HasHigh)
-        {
-            problems.Add(path, limit.Balance, "has neither low nor high", "give at least one of them");
-            return null;
-        }
-
-        var low = limit.HasLow ? Bound(limit.Low, $"{path}.low") : null;
-        var high = limit.HasHigh ? Bound(limit.High, $"{path}.high") : null;
-        if (low is { } floor && high is { } ceiling && floor.Value > ceiling.Value)
-        {
-            problems.Add($"{path}.low", limit.Low, $"is above the high of {limit.High}", "give a low that is not above the high");
-            return null;
-        }
-
-        return new Hold(balance.Id, balance, new Band(low, high), FromCaller: true);
     }
 
-    private Level? Bound(double value, string path)
+    /// <summary>Refuses what only ranked answers take: a wish for sureness, and to see the model.</summary>
+    public void RefuseRanking(V1.Habits? habits)
     {
-        if (value is >= 0 and <= 1_000_000)
+        if (habits is { ExplainModel: true })
         {
-            return new Level(value);
+            problems.Add($"{Path}.explainModel", "true", "has no use here", "ask for one answer with its model by a variant or a reformulation");
         }
 
-        problems.Add(path, value, "is no limit of a reading", "give 0 or more");
-        return null;
+        if (habits is { HasSurenessPercent: true })
+        {
+            problems.Add($"{Path}.surenessPercent", habits.SurenessPercent, "has no use here", "leave it away; each line tells in how many kitchens it balances");
+        }
+    }
+
+    private Hold? ReadLimit(BandReader bands, V1.ReadingLimit limit, string path)
+    {
+        if (balances.Find(limit.Balance) is not { } balance)
+        {
+            problems.Add($"{path}.balance", limit.Balance, "is not a balance", NearestNames.WayOut(limit.Balance, balances.Targetable.Select(known => known.Id)));
+            return null;
+        }
+
+        return bands.Read(limit.Balance, limit.HasLow ? limit.Low : null, limit.HasHigh ? limit.High : null, path) is { } band
+            ? new Hold(balance.Id, balance, band, FromCaller: true)
+            : null;
     }
 
     private int Whole(bool isSaid, int value, int usual, int least, int most, string field)

@@ -12,21 +12,22 @@ internal sealed class Subject(Pantry pantry, IngredientLines texts, StoredFormul
     /// <param name="name">Name of a stored formula; empty where the formula is inline.</param>
     /// <param name="inline">The formula given inline; null where it is stored.</param>
     /// <param name="problems">What is wrong with it.</param>
+    /// <param name="path">Field of the formula given inline.</param>
     /// <exception cref="Grpc.Core.RpcException">NOT_FOUND for a name that is not known.</exception>
-    public ReadFormula? Read(string name, V1.Formula? inline, ProblemList problems)
+    public ReadFormula? Read(string name, V1.Formula? inline, ProblemList problems, string path = "formula")
     {
         if (inline is not null)
         {
-            return new FormulaReader(pantry, texts, problems).Read(inline, "formula");
+            return new FormulaReader(pantry, texts, problems).Read(inline, path);
         }
 
         if (string.IsNullOrEmpty(name))
         {
-            problems.Add("formula", string.Empty, "the formula is missing", "give a 'formula', or the 'name' of a stored one");
+            problems.Add(path, string.Empty, "the formula is missing", "give a 'formula', or the 'name' of a stored one");
             return null;
         }
 
         var found = stored.Find(name) ?? throw ProblemList.NotFound(name, NearestNames.To(name, stored.Names));
-        return new FormulaReader(pantry, texts, problems).Read(found, "formula");
+        return new FormulaReader(pantry, texts, problems).Read(found, path);
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Solving.Replacing;
 
 namespace SwapSolver.Solving.Answers;
 
@@ -24,4 +25,13 @@ public sealed record Answer(
 {
     /// <summary>The facts that decide whether it balances, the most decisive first.</summary>
     public ImmutableArray<DecisiveFact> Decisive { get; init; } = [];
+
+    /// <summary>What a little more room in a band would buy, the dearest band first.</summary>
+    public ImmutableArray<Slack> Slack { get; init; } = [];
+
+    /// <summary>The model that it is the answer to, in the free MPS text; empty where nobody asked for it.</summary>
+    public string Model { get; init; } = string.Empty;
+
+    /// <summary>What else changes where leavening was replaced; null elsewhere.</summary>
+    public ReplacedLeavening? Replaced { get; init; }
 }

@@ -61,7 +61,7 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
     {
         var found = Cheapest(ways, clock, cancel);
         return found is { Way: { } way, Best: { Formula: { } formula } best }
-            ? (Explain(original, WithPrice(way, best), formula, best.Outcome == Outcome.Feasible), found.RanOutOfTime || best.Outcome == Outcome.Feasible)
+            ? (Told(original, way, best, cancel), found.RanOutOfTime || best.Outcome == Outcome.Feasible)
             : (null, found.RanOutOfTime);
     }
 
@@ -74,7 +74,7 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
         var samples = new FactSamples(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: Bags);
         var balances = samples.Balances(problem.Holds, reference, formula);
         var readings = Readings.Of(
-            Bakehouse.Balances.All.Where(balance => balance is not RoleMass || problem.Holds.Any(hold => hold.Balance == balance)),
+            Told(problem),
             problem.Holds,
             formula,
             reference,
@@ -92,6 +92,14 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
             Decisive = new DecisiveFacts(phrases).Of(samples, balances),
         };
     }
+
+    /// <summary>An answer that was solved for, with what its model says.</summary>
+    private Answer Told(Formula original, Way way, FoundFormula found, CancellationToken cancel) =>
+        Explain(original, WithPrice(way, found), found.Formula!, found.Outcome == Outcome.Feasible) with
+        {
+            Slack = new SlackSearch(Solver, Bakehouse.Phrases).Of(way.Problem, found, cancel),
+            Model = way.Problem.Habits.ExplainModel ? MpsText.Of(found.Point?.Model.Model ?? FormulaModel.Build(way.Problem, wholeSteps: true).Model) : string.Empty,
+        };
 
     /// <summary>Where a wish for sureness is all that stands in the way: how sure an answer can be.</summary>
     private Outcomes? Unsure(Formula original, ImmutableArray<Way> ways, Deadline clock, CancellationToken cancel)
@@ -142,6 +150,14 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
         };
     }
 
+    /// <summary>What is told of an answer: the readings that every formula is judged by, and those that were asked for.</summary>
+    private IEnumerable<Balance> Told(FormulaProblem problem)
+    {
+        var held = problem.Holds.Select(hold => hold.Balance).ToHashSet();
+        return Bakehouse.Balances.All.Where(balance => balance is not RoleMass || held.Contains(balance))
+            .Concat(Bakehouse.Balances.Portions.Where(held.Contains));
+    }
+
     /// <summary>Tries the ways in their order. A later way is tried only where it could still be cheaper.</summary>
     private (Way? Way, FoundFormula? Best, bool RanOutOfTime) Cheapest(
         ImmutableArray<Way> ways, Deadline clock, CancellationToken cancel)
@@ -179,7 +195,7 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
         var found = best;
         while (found.Formula is { } formula)
         {
-            answers.Add(Explain(original, WithPrice(way, found), formula, found.Outcome == Outcome.Feasible));
+            answers.Add(Told(original, way with { Problem = wanted }, found, cancel));
             var added = Recheck.NewIngredients(problem.Start, formula);
             if (answers.Count == problem.Habits.Answers || added.IsEmpty || clock.IsOver)
             {

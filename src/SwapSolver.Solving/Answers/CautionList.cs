@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using SwapSolver.Forecasts;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
@@ -12,59 +13,50 @@ namespace SwapSolver.Solving.Answers;
 /// <param name="Bakehouse">Facts, rules and words.</param>
 public sealed record CautionList(Bakehouse Bakehouse)
 {
-    /// <summary>Behaviour that needs alkali to show; a formula without base does not show it.</summary>
-    private const string WithAlkali = "-with-alkali";
-
     private Phrases Phrases => Bakehouse.Phrases;
 
     /// <summary>The cautions of a formula by itself.</summary>
-    public ImmutableArray<string> Of(Formula formula)
-    {
-        var ingredients = formula.Lines.Select(line => line.Ingredient).Distinct().ToList();
-        var hasBase = ingredients.Any(ingredient => ingredient.Typical[Fact.Base] > 0);
-        var allergens = Names(ingredients.SelectMany(ingredient => ingredient.Allergens.Us.Union(ingredient.Allergens.Eu)));
-        var mayContain = Names(ingredients.SelectMany(ingredient => ingredient.Allergens.MayContain));
-        return
-        [
-            .. If(allergens.Count > 0, () => Phrases.Say("caution-allergens", ("allergens", Kitchen.Wording.Phrases.List(allergens)))),
-            .. If(mayContain.Count > 0, () => Phrases.Say("caution-may-contain", ("allergens", Kitchen.Wording.Phrases.List(mayContain)))),
-            .. ingredients.Where(ingredient => !ingredient.Allergens.AreKnown)
-                .Select(ingredient => Phrases.Say("caution-allergens-unknown", ("ingredient", ingredient.Name))),
-            .. If(ingredients.Any(ingredient => ingredient.Allergens.Carries("egg")), () => Phrases.Say("caution-egg")),
-            .. ingredients.SelectMany(ingredient => ingredient.Cautions
-                .Select(caution => Phrases.Say("caution-of-ingredient", ("ingredient", ingredient.Name), ("caution", caution)))),
-            .. ingredients.SelectMany(ingredient => ingredient.Behaviours
-                .Where(behaviour => hasBase && behaviour.Kind.EndsWith(WithAlkali, StringComparison.Ordinal))
-                .Select(behaviour => Phrases.Say("caution-of-ingredient", ("ingredient", ingredient.Name), ("caution", behaviour.Note)))),
-            .. If(IsHungry(formula), () => Phrases.Say("caution-yeast-hungry")),
-            .. formula.Merged().Lines.Select(line => AboveUsage(formula, line)).OfType<string>(),
-            Phrases.Say("caution-net-carbs"),
-            Phrases.Say("caution-estimates"),
-        ];
-    }
+    public ImmutableArray<string> Of(Formula formula) =>
+    [
+        .. OfIngredients(formula),
+        .. Colours(formula),
+        .. If(IsHungry(formula), () => Phrases.Say("caution-yeast-hungry")),
+        .. formula.Merged().Lines.Select(line => AboveUsage(formula, line)).OfType<string>(),
+        Phrases.Say("caution-net-carbs"),
+        Phrases.Say("caution-estimates"),
+    ];
+
+    /// <summary>The cautions of a few doses that are no formula: what is in them, whatever they go into.</summary>
+    /// <param name="before">What they stand in for.</param>
+    /// <param name="doses">The doses.</param>
+    public ImmutableArray<string> OfDoses(Formula before, Formula doses) =>
+        [.. BroughtIn(before, doses), .. OfIngredients(doses), Phrases.Say("caution-estimates")];
 
     /// <summary>The cautions of a formula that was solved for wishes: what came in, and what may be said of what went out.</summary>
     public ImmutableArray<string> Of(Formula reference, Formula formula, ImmutableArray<Hold> wishes)
     {
-        var before = AllergensOf(reference);
-        var brought = Names(AllergensOf(formula).Except(before));
-        var notStated = formula.Lines.Select(line => line.Ingredient).Distinct()
-            .Where(ingredient => !ingredient.Allergens.AreKnown && reference.Lines.All(line => !line.Ingredient.Equals(ingredient)))
-            .Select(ingredient => ingredient.Name)
-            .ToList();
         var leftOut = wishes
             .Where(wish => wish.LeftOut?.MayBeReadAsClaim == true)
             .Select(wish => wish.Balance.Settings.Title)
             .ToList();
         return
         [
-            .. If(brought.Count > 0, () => Phrases.Say("caution-brought-in", ("allergens", Kitchen.Wording.Phrases.List(brought)))),
-            .. If(notStated.Count > 0, () => Phrases.Say("caution-brought-in-not-stated", ("ingredients", Kitchen.Wording.Phrases.List(notStated)))),
-            .. NetCarbohydrateRise(reference, formula) is { } rise ? [rise] : Array.Empty<string>(),
+            .. OfTheChange(reference, formula),
             .. If(leftOut.Count > 0, () => Phrases.Say("caution-made-without", ("wishes", Kitchen.Wording.Phrases.List(leftOut)))),
             .. Of(formula),
         ];
     }
+
+    /// <summary>The cautions that go with an ingredient wherever it is.</summary>
+    public ImmutableArray<string> Of(Ingredient ingredient) =>
+        [.. ingredient.Cautions.Select(caution => Phrases.Say("caution-of-ingredient", ("ingredient", ingredient.Name), ("caution", caution)))];
+
+    /// <summary>What a change brings that an eater must know: allergens that come in, net carbs that rise.</summary>
+    public ImmutableArray<string> OfTheChange(Formula reference, Formula formula) =>
+    [
+        .. BroughtIn(reference, formula),
+        .. NetCarbohydrateRise(reference, formula) is { } rise ? [rise] : Array.Empty<string>(),
+    ];
 
     /// <summary>That a slice costs clearly more net carbohydrate than the reference's; null where it does not.</summary>
     public string? NetCarbohydrateRise(Formula reference, Formula formula)
@@ -86,6 +78,52 @@ public sealed record CautionList(Bakehouse Bakehouse)
                       where unknown.Count > 0
                       select Phrases.Say("fact-unknown", ("ingredient", ingredient.Name), ("missed", Kitchen.Wording.Phrases.List(unknown.Select(fact => fact.Id))));
         return Phrases.Say("caution-reading-unknown", ("title", balance.Settings.Title), ("reasons", Kitchen.Wording.Phrases.List(reasons)));
+    }
+
+    /// <summary>Colours that need alkali to show: by the pH of the crumb where it can be told, else wherever there is a base.</summary>
+    private IEnumerable<string> Colours(Formula formula)
+    {
+        var colours = new AlkaliColours(Bakehouse.Rise.Acidity.Practice, Phrases);
+        if (!colours.Concern(formula) || !formula.Lines.Any(line => line.Ingredient.Typical[Fact.Base] * line.Grams.Value > 0))
+        {
+            return [];
+        }
+
+        return Bakehouse.Rise.Acidity.ForetellCrumb(formula, Draws.Typical) is { } crumb
+            ? colours.Of(formula, crumb).Select(caution => caution.Text)
+            : formula.Lines.Select(line => line.Ingredient).Distinct().SelectMany(ingredient => ingredient.Behaviours
+                .Where(behaviour => Bakehouse.Rise.Acidity.Practice.ColoursFromPh.ContainsKey(behaviour.Kind))
+                .Select(behaviour => Phrases.Say("caution-of-ingredient", ("ingredient", ingredient.Name), ("caution", behaviour.Note))));
+    }
+
+    private IEnumerable<string> OfIngredients(Formula formula)
+    {
+        var ingredients = formula.Lines.Select(line => line.Ingredient).Distinct().ToList();
+        var allergens = Names(ingredients.SelectMany(ingredient => ingredient.Allergens.Us.Union(ingredient.Allergens.Eu)));
+        var mayContain = Names(ingredients.SelectMany(ingredient => ingredient.Allergens.MayContain));
+        return
+        [
+            .. If(allergens.Count > 0, () => Phrases.Say("caution-allergens", ("allergens", Kitchen.Wording.Phrases.List(allergens)))),
+            .. If(mayContain.Count > 0, () => Phrases.Say("caution-may-contain", ("allergens", Kitchen.Wording.Phrases.List(mayContain)))),
+            .. ingredients.Where(ingredient => !ingredient.Allergens.AreKnown)
+                .Select(ingredient => Phrases.Say("caution-allergens-unknown", ("ingredient", ingredient.Name))),
+            .. If(ingredients.Any(ingredient => ingredient.Allergens.Carries("egg")), () => Phrases.Say("caution-egg")),
+            .. ingredients.SelectMany(ingredient => Of(ingredient)),
+        ];
+    }
+
+    private IEnumerable<string> BroughtIn(Formula reference, Formula formula)
+    {
+        var brought = Names(AllergensOf(formula).Except(AllergensOf(reference)));
+        var notStated = formula.Lines.Select(line => line.Ingredient).Distinct()
+            .Where(ingredient => !ingredient.Allergens.AreKnown && reference.Lines.All(line => !line.Ingredient.Equals(ingredient)))
+            .Select(ingredient => ingredient.Name)
+            .ToList();
+        return
+        [
+            .. If(brought.Count > 0, () => Phrases.Say("caution-brought-in", ("allergens", Kitchen.Wording.Phrases.List(brought)))),
+            .. If(notStated.Count > 0, () => Phrases.Say("caution-brought-in-not-stated", ("ingredients", Kitchen.Wording.Phrases.List(notStated)))),
+        ];
     }
 
     /// <summary>Whether there is yeast and nothing for it to eat.</summary>

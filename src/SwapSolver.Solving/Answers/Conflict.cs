@@ -1,3 +1,4 @@
+using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Quantities;
 
 namespace SwapSolver.Solving.Answers;
@@ -6,4 +7,8 @@ namespace SwapSolver.Solving.Answers;
 /// <param name="Wish">Id of the wish.</param>
 /// <param name="RelaxedValue">Reading that would do if only this wish gave way; null where none does.</param>
 /// <param name="Words">The same in plain words.</param>
-public sealed record Conflict(string Wish, Level? RelaxedValue, string Words);
+public sealed record Conflict(string Wish, Level? RelaxedValue, string Words)
+{
+    /// <summary>The formula that would do if only this wish gave way; null where there is none.</summary>
+    public Formula? Formula { get; init; }
+}

@@ -96,24 +96,27 @@ public sealed record ConflictSearch(FormulaSolve Solve, Phrases Phrases)
 
         if (wish == WholeEggs)
         {
-            var doesIt = Solve.CanBeMet(Without(problem, wish), clock, cancel) == Outcome.Optimal;
-            return new Conflict(wish, null, Phrases.Say(doesIt ? "conflict-whole-eggs" : "conflict-whole-eggs-not-enough"));
+            var weighed = Solve.Run(Without(problem, wish), clock, cancel).Formula;
+            return new Conflict(wish, null, Phrases.Say(weighed is not null ? "conflict-whole-eggs" : "conflict-whole-eggs-not-enough")) { Formula = weighed };
         }
 
         var hold = problem.Holds.First(one => one.Id == wish);
         if (hold.LeftOut is not null)
         {
-            var isEnough = Solve.CanBeMet(Without(problem, wish), clock, cancel) == Outcome.Optimal;
+            var kept = Solve.Run(Without(problem, wish), clock, cancel).Formula;
             return new Conflict(
                 wish,
                 null,
-                Phrases.Say(isEnough ? "conflict-left-out-enough" : "conflict-left-out", ("wish", hold.Balance.Settings.Title)));
+                Phrases.Say(kept is not null ? "conflict-left-out-enough" : "conflict-left-out", ("wish", hold.Balance.Settings.Title)))
+            {
+                Formula = kept,
+            };
         }
 
         var words = Words(hold);
         var relaxed = Solve.Run(problem with { MayGiveWay = [wish] }, clock, cancel).Formula;
         return relaxed is not null && hold.Balance.Read(relaxed, problem.Reference, Draws.Typical) is { } level
-            ? new Conflict(wish, level, Phrases.Say("conflict-relaxed", ("wish", words), ("value", NumberWords.Enough(level, hold.Band))))
+            ? new Conflict(wish, level, Phrases.Say("conflict-relaxed", ("wish", words), ("value", NumberWords.Enough(level, hold.Band)))) { Formula = relaxed }
             : new Conflict(wish, null, Phrases.Say("conflict-not-enough", ("wish", words)));
     }
 
@@ -122,7 +125,7 @@ public sealed record ConflictSearch(FormulaSolve Solve, Phrases Phrases)
         var count = ("count", problem.Habits.NewIngredients.ToString(CultureInfo.InvariantCulture));
         return Solve.Run(Without(problem, NewIngredients), clock, cancel).Formula is { } formula
             && new Level(Recheck.NewIngredients(problem.Start, formula).Length) is var enough
-            ? new Conflict(NewIngredients, enough, Phrases.Say("conflict-new-ingredients-enough", count, ("value", NumberWords.Level(enough))))
+            ? new Conflict(NewIngredients, enough, Phrases.Say("conflict-new-ingredients-enough", count, ("value", NumberWords.Level(enough)))) { Formula = formula }
             : new Conflict(NewIngredients, null, Phrases.Say("conflict-new-ingredients", count));
     }
 

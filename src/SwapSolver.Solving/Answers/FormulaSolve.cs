@@ -39,6 +39,14 @@ public sealed record FormulaSolve(ISolver Solver)
         return new FoundFormula(Outcome.Infeasible, null, double.NaN);
     }
 
+    /// <summary>Solves a problem with every line in steps of the scale from the start, as it must be where the holds leave no
+    /// room for rounding.</summary>
+    public FoundFormula RunInSteps(FormulaProblem problem, Deadline clock, CancellationToken cancel)
+    {
+        var found = RunOnce(problem, wholeSteps: true, clock, cancel);
+        return found.Formula is { } formula && !Recheck.Broken(problem, formula).IsEmpty ? new FoundFormula(Outcome.Infeasible, null, double.NaN) : found;
+    }
+
     /// <summary>Solves a problem in any amounts and rounds to the scale; a formula whose printed grams break what was asked is
     /// none. Quicker than <see cref="Run"/>, which then looks further.</summary>
     /// <param name="problem">What is to be found; the kitchens that it names besides are not held against the printed grams.</param>
@@ -61,6 +69,9 @@ public sealed record FormulaSolve(ISolver Solver)
         var model = FormulaModel.Build(problem, wholeSteps);
         var solution = Solver.Solve(model.Model, clock.Left, cancel);
         return new FoundFormula(
-            solution.Outcome, solution.HasPoint ? model.At(problem, solution.Values) : null, solution.Objective);
+            solution.Outcome, solution.HasPoint ? model.At(problem, solution.Values) : null, solution.Objective)
+        {
+            Point = solution.HasPoint && !wholeSteps ? (model, solution.Values) : null,
+        };
     }
 }

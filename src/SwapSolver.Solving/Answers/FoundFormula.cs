@@ -11,4 +11,7 @@ public sealed record FoundFormula(Outcome Outcome, Formula? Formula, double Obje
 {
     /// <summary>What was found without the wish for sureness; null where there is no such wish.</summary>
     public Formula? Plain { get; init; }
+
+    /// <summary>The model that it is the best point of, before its grams were rounded; null where it came in whole steps.</summary>
+    public (FormulaModel Model, IReadOnlyList<double> Values)? Point { get; init; }
 }

@@ -15,6 +15,9 @@ internal static class NumberWords
         ? (one.Value.ToString("G5", CultureInfo.InvariantCulture), other.Value.ToString("G5", CultureInfo.InvariantCulture))
         : (Level(one), Level(other));
 
+    /// <summary>A percentage without its sign; empty where there is none.</summary>
+    public static string Percent(Percent? percent) => percent is { } known ? known.Value.ToString("0.#", CultureInfo.InvariantCulture) : string.Empty;
+
     /// <summary>A level outside a band as a limit that lets it in: rounded away from the band, so that what is said will do.</summary>
     public static string Enough(Level level, Band band)
     {

@@ -60,38 +60,31 @@ public sealed record SureSolve(FormulaSolve Solve, Bags Bags)
         FormulaProblem problem, FoundFormula plain, double wished, Deadline clock, CancellationToken cancel)
     {
         var target = Math.Min(1, wished + Above);
-        var best = (Found: plain, Chance: 0.0);
-        var (kept, asked, last, step) = (problem, problem, plain, FirstStep);
-        for (var tries = 0; tries <= MostTries; tries++)
+        var best = Seen(problem, plain);
+        // What the next try goes on from, and with which kitchens.
+        var (from, kept, step) = (best, problem, FirstStep);
+        for (var tries = 0; tries < MostTries && best.Chance < target && step >= LeastStep && !clock.IsOver; tries++)
         {
-            if (last.Formula is { } formula)
+            var asked = kept with { Scenarios = kept.Scenarios.AddRange(Missed(problem, from, Math.Min(target, from.Chance + step), tries)) };
+            var found = Solve.RunRounded(asked, clock, cancel);
+            if (found.Formula is null)
             {
-                var passed = Passed(problem, formula);
-                var chance = passed.Count(by => by <= 0) / (double)passed.Length;
-                best = chance > best.Chance || tries == 0 ? (last, chance) : best;
-                kept = asked;
-                if (chance < target)
-                {
-                    asked = kept with { Scenarios = kept.Scenarios.AddRange(Missed(problem, formula, passed, Math.Min(target, chance + step), tries)) };
-                }
-            }
-            else
-            {
-                // Too much at once: fewer of the kitchens that the best formula misses.
-                step /= 2;
-                var passed = Passed(problem, best.Found.Formula!);
-                asked = kept with { Scenarios = kept.Scenarios.AddRange(Missed(problem, best.Found.Formula!, passed, Math.Min(target, best.Chance + step), tries)) };
+                // Too much at once: fewer of the kitchens that the surest formula misses.
+                (from, step) = (best, step / 2);
+                continue;
             }
 
-            if (best.Chance >= target || step < LeastStep || clock.IsOver)
-            {
-                break;
-            }
-
-            last = Solve.RunRounded(asked, clock, cancel);
+            (from, kept) = (Seen(problem, found), asked);
+            best = from.Chance > best.Chance ? from : best;
         }
 
         return (best.Found, best.Chance, best.Chance >= target);
+    }
+
+    private (FoundFormula Found, double[] Passed, double Chance) Seen(FormulaProblem problem, FoundFormula found)
+    {
+        var passed = Passed(problem, found.Formula!);
+        return (found, passed, passed.Count(by => by <= 0) / (double)passed.Length);
     }
 
     /// <summary>By how much the worst reading of each kitchen passes its band.</summary>
@@ -113,8 +106,10 @@ public sealed record SureSolve(FormulaSolve Solve, Bags Bags)
         return [.. worst.Select((by, kitchen) => keeps[kitchen] ? Math.Min(by, 0) : Math.Max(by, double.Epsilon))];
     }
 
-    private IEnumerable<Scenario> Missed(FormulaProblem problem, Formula formula, double[] passed, double target, int tries)
+    private IEnumerable<Scenario> Missed(
+        FormulaProblem problem, (FoundFormula Found, double[] Passed, double Chance) from, double target, int tries)
     {
+        var (formula, passed) = (from.Found.Formula!, from.Passed);
         var inOrder = Enumerable.Range(0, passed.Length).OrderBy(kitchen => passed[kitchen]).ToArray();
         var first = Array.FindIndex(inOrder, kitchen => passed[kitchen] > 0);
         var last = (int)Math.Ceiling(target * passed.Length) - 1;

@@ -13,8 +13,9 @@ internal sealed class BandRows(FormulaProblem problem, ModelBuilder builder, Imm
     private const double Margin = 1e-7;
 
     /// <summary>Adds the rows of every hold. What is left out has no column, so it needs no row.</summary>
-    public void AddBands()
+    public ImmutableArray<BandRow> AddBands()
     {
+        var bands = ImmutableArray.CreateBuilder<BandRow>();
         foreach (var hold in problem.Holds.Where(hold => hold.LeftOut is null))
         {
             var scale = ScaleOf(hold.Balance);
@@ -27,9 +28,14 @@ internal sealed class BandRows(FormulaProblem problem, ModelBuilder builder, Imm
                     terms.Add(new Term(builder.Column($"gives_{hold.Id}_{row.Side}", 0, double.PositiveInfinity, Weights.BandGivenWay), 1));
                 }
 
-                builder.Row($"{hold.Id}_{row.Side}", terms, (row.Least / scale) - Margin, double.PositiveInfinity);
+                if (builder.Row($"{hold.Id}_{row.Side}", terms, (row.Least / scale) - Margin, double.PositiveInfinity) is { } index)
+                {
+                    bands.Add(new BandRow(hold, row.Side, index));
+                }
             }
         }
+
+        return bands.ToImmutable();
     }
 
     /// <summary>Adds the rows of every kitchen in which bands must be kept too.</summary>

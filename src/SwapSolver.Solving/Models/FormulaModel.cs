@@ -8,7 +8,8 @@ namespace SwapSolver.Solving.Models;
 /// <summary>A model whose columns are the grams of a formula.</summary>
 /// <param name="Model">The model.</param>
 /// <param name="Lines">The columns that are lines, those of the start first.</param>
-public sealed record FormulaModel(Model Model, ImmutableArray<LineColumn> Lines)
+/// <param name="Bands">The rows that hold bands.</param>
+public sealed record FormulaModel(Model Model, ImmutableArray<LineColumn> Lines, ImmutableArray<BandRow> Bands)
 {
     /// <summary>Builds the model of a problem.</summary>
     /// <param name="problem">What is to be found.</param>
@@ -18,11 +19,11 @@ public sealed record FormulaModel(Model Model, ImmutableArray<LineColumn> Lines)
         var builder = new ModelBuilder();
         var lines = new LineColumns(problem, builder, wholeSteps).Add();
         var rows = new BandRows(problem, builder, lines);
-        rows.AddBands();
+        var bands = rows.AddBands();
         rows.AddScenarios();
         rows.AddAnchors();
         rows.AddNetCarbohydrateRise();
-        return new FormulaModel(builder.Build(), lines);
+        return new FormulaModel(builder.Build(), lines, bands);
     }
 
     /// <summary>The formula at a point of the model, in steps of the scale.</summary>

@@ -48,6 +48,9 @@ public sealed record FormulaProblem(
     /// <summary>Wishes that may give way at a price, to find the nearest formula; none in an ordinary solve.</summary>
     public ImmutableHashSet<string> MayGiveWay { get; init; } = [];
 
+    /// <summary>Whether everything that the holds read is known of an ingredient; what has no price cannot come in under a price.</summary>
+    public bool CanBeHeld(Ingredient ingredient) => Holds.All(hold => hold.Balance.CanRead(ingredient));
+
     /// <summary>Kitchens in which bands must be kept too; none in a solve that goes by typical facts alone.</summary>
     public ImmutableArray<Scenario> Scenarios { get; init; } = [];
 

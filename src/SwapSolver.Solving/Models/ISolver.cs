@@ -9,4 +9,12 @@ public interface ISolver
     /// <param name="cancel">Stops the solve.</param>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
     Solution Solve(Model model, TimeSpan budget, CancellationToken cancel);
+
+    /// <summary>Solves a model without whole numbers, with the dual values of its rows.</summary>
+    /// <param name="model">The model; no column is whole.</param>
+    /// <param name="budget">Most time to take.</param>
+    /// <param name="cancel">Stops the solve.</param>
+    /// <exception cref="ArgumentException">A column is whole.</exception>
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    LinearSolution SolveLinear(Model model, TimeSpan budget, CancellationToken cancel);
 }

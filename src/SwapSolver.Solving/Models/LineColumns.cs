@@ -76,7 +76,7 @@ internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, 
         foreach (var ingredient in problem.Candidates)
         {
             var (least, most) = room.OfNew(ingredient);
-            if (most < least || problem.Fixed.ContainsKey(ingredient) || problem.IsLeftOut(ingredient))
+            if (most < least || problem.Fixed.ContainsKey(ingredient) || problem.IsLeftOut(ingredient) || !problem.CanBeHeld(ingredient))
             {
                 continue;
             }

@@ -16,8 +16,9 @@ internal sealed class ModelBuilder
     /// <summary>Adds a yes-or-no and returns its index.</summary>
     public int Choice(string name, double cost = 0) => Column(name, 0, 1, cost, whole: true);
 
-    /// <summary>Adds a row; terms of one column are added up and empty rows are kept out where they always hold.</summary>
-    public void Row(string name, IEnumerable<Term> terms, double low, double high)
+    /// <summary>Adds a row and returns its index; terms of one column are added up. An empty row that always holds is kept out
+    /// and has none.</summary>
+    public int? Row(string name, IEnumerable<Term> terms, double low, double high)
     {
         var summed = terms
             .GroupBy(term => term.Column)
@@ -27,10 +28,11 @@ internal sealed class ModelBuilder
             .ToList();
         if (summed.Count == 0 && low <= 0 && high >= 0)
         {
-            return;
+            return null;
         }
 
         rows.Add(new ModelRow($"{Plain(name)}_{rows.Count}", summed, low, high));
+        return rows.Count - 1;
     }
 
     /// <summary>The model so far.</summary>

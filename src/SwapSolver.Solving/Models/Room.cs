@@ -46,7 +46,7 @@ internal sealed class Room(FormulaProblem problem)
     /// a matter of taste. They move only where a wish is about them.</summary>
     public bool StaysAsItIs(Line line) => line.Ingredient.Role switch
     {
-        Role.Salt => !problem.Holds.Any(hold => hold.FromCaller && hold.Balance is Salt),
+        Role.Salt => !problem.Holds.Any(hold => hold.FromCaller && hold.Balance.Settings.Target.FreedRoles.Contains(Role.Salt)),
         Role.Yeast => true,
         Role.Flavour => line.Grams < batter * problem.Practice.SeasoningOfBatter.Share,
         Role.Sweetener => !SweetnessIsAsked(line.Ingredient),
@@ -55,8 +55,9 @@ internal sealed class Room(FormulaProblem problem)
 
     private bool SweetnessIsAsked(Ingredient sweetener) =>
         problem.Start.Lines.Any(other => other.Ingredient.Role == Role.Sweetener && problem.IsLeftOut(other.Ingredient))
-        || (problem.NetCarbohydrate.Numerator(sweetener.Typical).Value > 0
-            && problem.Holds.Any(hold => hold.FromCaller && hold.Balance is NetCarbohydrate));
+        || problem.Holds.Any(hold => hold.FromCaller
+            && hold.Balance.Settings.Target.NewRoles.Contains(Role.Sweetener)
+            && hold.Balance.Numerator(sweetener.Typical).Value > 0);
 
     private double UsageMost(Ingredient ingredient) => ingredient.Usage.Most(flours, batter).Value;
 

@@ -13,5 +13,8 @@ namespace SwapSolver.Solving.Models;
 public sealed record Scenario(string Name, Draw Draw, ImmutableArray<Hold> Holds)
 {
     /// <summary>The band of a hold where the facts are drawn so: one that hangs on the reference's reading moves with it.</summary>
-    public static Band BandOf(Hold hold, Formula reference, Draw draw) => hold.IsAnchored ? hold.Balance.Band(reference, draw) : hold.Band;
+    public static Band BandOf(Hold hold, Formula reference, Draw draw) =>
+        hold.Share is { } share ? share.Of(hold.Balance.Read(reference, reference, draw))
+        : hold.IsAnchored ? hold.Balance.Band(reference, draw)
+        : hold.Band;
 }

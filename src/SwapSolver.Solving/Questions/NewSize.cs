@@ -16,7 +16,7 @@ public sealed record NewSize(double Factor, int Slices, Shape? Shape)
     {
         // Slices as large as before.
         var slices = Math.Max(1, (int)Math.Round(Math.Min(formula.Slices * factor, int.MaxValue), MidpointRounding.AwayFromZero));
-        return new NewSize(factor, slices, formula.Shape).CutInto(slices);
+        return new NewSize(factor, slices, formula.Shape is FreeForm loaf ? loaf.Scaled(factor) : formula.Shape).CutInto(slices);
     }
 
     /// <summary>A batter of so much.</summary>

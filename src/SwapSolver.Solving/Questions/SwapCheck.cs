@@ -47,7 +47,7 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Immu
         var repairs = new SwapRepairs(bakehouse, reference, swapped, Swaps, aim, Habits);
         var reasons = words.Reasons(missed);
         var kept = search.Best(Formula, repairs.WithThisDose(), clock, cancel);
-        if (kept.Answer is { } repair && !PutsBackWhatWasLeftOut(repair, swapped))
+        if (kept.Answer is { } repair && !PutsBackWhatWasLeftOut(repair.Formula, swapped))
         {
             return new SwapVerdict(
                 Verdict.BalancesWithRepair, swapped, readings, repair, reasons, words.YesIf(repair, Rise(repair.Formula)), Cautions(repair.Formula), [], kept.EndedEarly);
@@ -70,7 +70,7 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Immu
     }
 
     /// <summary>The formula with the swaps made as proposed. Something swapped for itself takes the grams given.</summary>
-    private Formula Swapped(Formula reference)
+    internal Formula Swapped(Formula reference)
     {
         var lines = reference.Lines.Where(line => Swaps.All(swap => !swap.From.Equals(line.Ingredient))).ToList();
         foreach (var swap in Swaps.Where(swap => swap.To is not null))
@@ -92,7 +92,7 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Immu
 
     /// <summary>What the swapped formula must keep: a swap is not blamed for what the reference does, as long as it makes
     /// nothing worse. Where the dose of an ingredient itself is asked about, leavening is held to its fixed band.</summary>
-    private ImmutableArray<Hold> Holds(BalanceList balances, Formula reference)
+    internal ImmutableArray<Hold> Holds(BalanceList balances, Formula reference)
     {
         var leftOut = Swaps
             .Where(swap => Swaps.All(other => !swap.From.Equals(other.To)))
@@ -103,9 +103,9 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Immu
 
     /// <summary>Whether something was to be left out, and the repair brings the same back by way of another line: that is
     /// a replacement, and the answer to 'can I leave it out' is no.</summary>
-    private bool PutsBackWhatWasLeftOut(Answer repair, Formula swapped) =>
+    internal bool PutsBackWhatWasLeftOut(Formula repair, Formula swapped) =>
         Swaps.Any(swap => swap.To is null)
-        && repair.Formula.Lines.Any(line =>
+        && repair.Lines.Any(line =>
             line.Grams > swapped.MassOf(line.Ingredient)
             && Swaps.Any(swap => swap.To is null && Leavens(swap.From) && Leavens(line.Ingredient)));
 

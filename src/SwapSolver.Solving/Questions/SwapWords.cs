@@ -22,7 +22,7 @@ internal sealed record SwapWords(Phrases Phrases, ImmutableArray<Swap> Swaps)
     /// <param name="repair">What moves.</param>
     /// <param name="besides">What a reader should know besides; may be empty.</param>
     public string YesIf(Answer repair, string besides) => Sentences(
-        Phrases.Say("reply-with-repair", ("swap", Proposal), ("changes", Changes(repair, apartFromSwap: true))),
+        Phrases.Say("reply-with-repair", ("swap", Proposal), ("changes", Changes(repair.Changes, apartFromSwap: true))),
         Unsure(repair.ChanceOfBalance),
         besides);
 
@@ -32,7 +32,7 @@ internal sealed record SwapWords(Phrases Phrases, ImmutableArray<Swap> Swaps)
         var no = Phrases.Say("reply-no", ("swap", Proposal), ("reasons", string.Join("; ", reasons)));
         var way = instead is null
             ? Phrases.Say("reply-nothing-found")
-            : Phrases.Say("reply-instead", ("changes", Changes(instead, apartFromSwap: false)));
+            : Phrases.Say("reply-instead", ("changes", Changes(instead.Changes, apartFromSwap: false)));
         return $"{no} {way}";
     }
 
@@ -68,11 +68,12 @@ internal sealed record SwapWords(Phrases Phrases, ImmutableArray<Swap> Swaps)
             ("from", swap.From.Name))
         : Phrases.Say("swap-left-out", ("from", swap.From.Name))));
 
-    private string Changes(Answer answer, bool apartFromSwap) => answer.Changes.IsEmpty
+    /// <summary>Changes in one breath; those of the swap itself may be left out.</summary>
+    public string Changes(ImmutableArray<Change> changes, bool apartFromSwap) => changes.IsEmpty
         ? Phrases.Say("change-none")
-        : Phrases.List(ChangesOf(answer, apartFromSwap));
+        : Phrases.List(ChangesOf(changes, apartFromSwap));
 
-    private IEnumerable<string> ChangesOf(Answer answer, bool apartFromSwap) => answer.Changes
+    private IEnumerable<string> ChangesOf(ImmutableArray<Change> changes, bool apartFromSwap) => changes
         .Where(change => !apartFromSwap || Swaps.All(swap => !change.Ingredient.Equals(swap.From) && !change.Ingredient.Equals(swap.To)))
         .Select(change => (change.Before == Grams.None, change.After == Grams.None) switch
         {

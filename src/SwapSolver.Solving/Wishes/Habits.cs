@@ -11,7 +11,8 @@ namespace SwapSolver.Solving.Wishes;
 /// <param name="ScaleStep">Step of the kitchen scale for the large lines [g].</param>
 /// <param name="Answers">Most answers, 1 to 3.</param>
 /// <param name="Sureness">Of 100 kitchens, in how many the answer must balance at least, 50 to 99; null for no such wish.</param>
-public sealed record Habits(int NewIngredients, bool WeighedEgg, EggSize EggSize, Grams ScaleStep, int Answers, Percent? Sureness = null)
+/// <param name="ExplainModel">Whether answers show the model that they are the answer to.</param>
+public sealed record Habits(int NewIngredients, bool WeighedEgg, EggSize EggSize, Grams ScaleStep, int Answers, Percent? Sureness = null, bool ExplainModel = false)
 {
     /// <summary>Two new ingredients, whole large US eggs, a scale of 1 g, three answers.</summary>
     public static readonly Habits Usual = new(2, false, EggSize.LargeUs, new Grams(1), 3);

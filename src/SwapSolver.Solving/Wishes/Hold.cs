@@ -11,6 +11,9 @@ namespace SwapSolver.Solving.Wishes;
 /// <param name="IsAnchored">Whether the band hangs on the reference's own reading, and so moves with its facts.</param>
 public sealed record Hold(string Id, Balance Balance, Band Band, bool FromCaller, bool IsAnchored = false)
 {
+    /// <summary>Where the band is so much of the reference's own reading, the shares; else null.</summary>
+    public OwnShare? Share { get; init; }
+
     /// <summary>What is to be left out, where this is such a wish; else null.</summary>
     public LeftOut? LeftOut => Balance as LeftOut;
 }

@@ -41,7 +41,7 @@ public sealed class UsageErrorsTests
     [Fact]
     public async Task Every_verb_has_help_with_an_example()
     {
-        foreach (var verb in new[] { "balance", "variant", "check", "resize" })
+        foreach (var verb in new[] { "balance", "variant", "check", "resize", "reformulate", "frontier", "chart" })
         {
             var ran = (await BuiltConsole.Run(verb, "--help")).Ends(0);
             Assert.Contains($"swapsolver {verb}", ran.Out, StringComparison.Ordinal);

@@ -19,6 +19,8 @@ public sealed class BalanceFilesTests
     [InlineData(Hydration, "\"title\": \"hydration\"", "\"title\": null", "^{\n  \"id\"", "'title' is missing")]
     [InlineData(NetCarbohydrate, "\"erythritolTakenOffPercent\": 100", "\"erythritolTakenOffPercent\": 101", "^101", "101")]
     [InlineData(NetCarbohydrate, "\"alluloseTakenOffPercent\": 100", "\"alluloseTakenOffPercent\": null", "\"convention\": ^{", "'alluloseTakenOffPercent'")]
+    [InlineData(NetCarbohydrate, "\"better\": \"lower\"", "\"better\": \"less\"", "^\"less\"", "'less'")]
+    [InlineData(NetCarbohydrate, "\"newRoles\": [\"flour\"", "\"newRoles\": [\"flower\"", "^\"flower\"", "'flower'")]
     [InlineData(Leavening, "\"fixedLow\": 0.9", "\"fixedLow\": \"0.9\"", "^\"0.9\"", "a number")]
     public void A_band_that_cannot_be_read_is_shown_where_it_stands(string file, string written, string spoilt, string place, string says)
     {

@@ -13,7 +13,7 @@ public sealed partial class PhraseFileTests
     /// <summary>Every gap that an answer or a caution fills.</summary>
     private static readonly HashSet<string> Gaps =
     [
-        "after", "allergens", "balance", "before", "caution", "changes", "count", "factor", "figures", "food", "formula", "from", "grams", "high",
+        "after", "aims", "allergens", "balance", "before", "caution", "changes", "count", "factor", "figures", "food", "formula", "from", "goal", "grams", "high",
         "gone", "ingredient", "ingredients", "like", "limit", "low", "meaning", "missed", "reasons", "slices", "swap", "title", "to", "value", "why", "wish", "wishes",
     ];
 

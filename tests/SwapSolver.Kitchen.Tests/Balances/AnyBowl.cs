@@ -3,14 +3,13 @@ using CsCheck;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
-using SwapSolver.Loaves;
 
 namespace SwapSolver.Kitchen.Tests.Balances;
 
 /// <summary>Random formulas from the shipped pantry: one to fourteen lines, one to twenty slices.</summary>
 internal static class AnyBowl
 {
-    private static readonly ImmutableArray<Ingredient> Shelf = TestKitchen.Bakehouse.Pantry.Ingredients;
+    private static readonly ImmutableArray<Ingredient> Shelf = PricedShelf.Ingredients;
 
     /// <summary>One thing off the shelf.</summary>
     public static readonly Gen<Ingredient> Ingredient = Gen.Int[0, Shelf.Length - 1].Select(place => Shelf[place]);

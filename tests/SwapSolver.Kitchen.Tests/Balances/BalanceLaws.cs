@@ -46,7 +46,7 @@ public sealed class BalanceLaws
     public void A_loaf_twice_as_large_reads_the_same_by_batter_and_twice_as_much_by_slice(string id)
     {
         var balance = EveryBalance.Find(id);
-        var growsWithTheLoaf = balance is NetCarbohydrate or RoleMass or BatterMass;
+        var growsWithTheLoaf = balance is NetCarbohydrate or PerPortion or EggCount or RoleMass or BatterMass;
         Gen.Select(AnyBowl.Formula, Gen.Int[1, 50]).Sample(
             (formula, tenths) =>
             {
@@ -68,7 +68,7 @@ public sealed class BalanceLaws
                 (Draw[])[Draws.Typical, ingredient => FactSheet.Drawn(ingredient, _ => share)],
                 draw => Assert.True(double.IsFinite(balance.Read(pair.Variant, pair.Reference, draw)?.Value ?? 0))),
             iter: Tries);
-        var emptied = Loaf.Walnut.Scaled(0);
+        var emptied = Loaf.Walnut.Priced().Scaled(0);
         Assert.True(double.IsFinite(balance.Read(emptied, emptied, Draws.Typical)?.Value ?? 0));
     }
 
@@ -79,7 +79,7 @@ public sealed class BalanceLaws
         var balance = EveryBalance.Find(id);
         Assert.All(balance.Reads, fact =>
         {
-            var bowl = Alone(TestKitchen.Ingredient("almond-meal").NotKnowing(fact));
+            var bowl = Alone(PricedShelf.Ingredient("almond-meal").NotKnowing(fact));
             var fault = Assert.Throws<MissingFactException>(() => balance.Read(bowl, bowl, Draws.Typical));
             Assert.Contains(fact.Id, fault.Message, StringComparison.Ordinal);
             Assert.Contains("almond-meal", fault.Message, StringComparison.Ordinal);
@@ -91,9 +91,9 @@ public sealed class BalanceLaws
     public void A_rule_reads_only_the_facts_that_it_names(string id)
     {
         var balance = EveryBalance.Find(id);
-        var known = Fact.All.Except(balance.Reads).Aggregate(TestKitchen.Ingredient("egg-whole"), Invented.NotKnowing);
+        var known = Fact.All.Except(balance.Reads).Aggregate(PricedShelf.Ingredient("egg-whole"), Invented.NotKnowing);
         var bowl = Alone(known);
-        var whole = Alone(TestKitchen.Ingredient("egg-whole"));
+        var whole = Alone(PricedShelf.Ingredient("egg-whole"));
         Assert.Equal(balance.Read(whole, whole, Draws.Typical), balance.Read(bowl, bowl, Draws.Typical));
     }
 

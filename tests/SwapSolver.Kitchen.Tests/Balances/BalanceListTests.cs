@@ -10,7 +10,7 @@ public sealed class BalanceListTests
 
     [Fact]
     public void No_two_balances_share_a_name() => Assert.Equal(
-        Balances.All.Length, Balances.All.Select(balance => balance.Id).Distinct().Count());
+        Balances.Targetable.Length, Balances.Targetable.Select(balance => balance.Id).Distinct().Count());
 
     [Fact]
     public void A_crumb_is_judged_by_its_water_acid_gas_protein_gel_and_fat() => Assert.Equal(

@@ -25,7 +25,7 @@ internal static class Bowls
     }
 
     /// <summary>The shipped balance of an id.</summary>
-    public static Balance Balance(string id) => Balances.All.Single(balance => balance.Id == id);
+    public static Balance Balance(string id) => Balances.Targetable.Single(balance => balance.Id == id);
 
     /// <summary>What a shipped balance reads of a formula by itself.</summary>
     public static double? Reading(this Formula formula, string balance) =>

@@ -11,7 +11,7 @@ internal static class EveryBalance
         TestKitchen.Bakehouse.Balances.BatterMass.Settings with { Id = "without-tree-nuts" },
         ingredient => ingredient.Allergens.Carries("tree-nuts"));
 
-    public static readonly ImmutableArray<Balance> All = [.. TestKitchen.Bakehouse.Balances.All, WithoutTreeNuts];
+    public static readonly ImmutableArray<Balance> All = [.. TestKitchen.Bakehouse.Balances.Targetable, WithoutTreeNuts];
 
     public static Balance Find(string id) => All.Single(balance => balance.Id == id);
 

@@ -14,4 +14,12 @@ public sealed class ShapeTests
         Assert.Equal(8, large.VolumeBy(small));
         Assert.Equal(0.125, small.VolumeBy(large));
     }
+
+    [Fact]
+    public void A_loaf_on_a_tray_grows_in_all_its_measures()
+    {
+        // Eight times the batter of the same shape is twice as long, as wide and as high.
+        Assert.Equal(new FreeForm(new Millimetres(400), null), new FreeForm(new Millimetres(200), null).Scaled(8));
+        Assert.Equal(240, new FreeForm(null, new Millimetres(120)).Scaled(8).Width!.Value.Value, 1e-9);
+    }
 }

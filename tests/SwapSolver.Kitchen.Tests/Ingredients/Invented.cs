@@ -31,12 +31,12 @@ internal static class Invented
 
     /// <summary>The same ingredient, of which a fact is no longer known.</summary>
     public static Ingredient NotKnowing(this Ingredient ingredient, Fact fact) => Made(
-        ingredient.Id, ingredient.Role, ingredient.Figures.Remove(fact), ingredient.NoneByNature.Remove(fact));
+        ingredient.Id, ingredient.Role, ingredient.Figures.Remove(fact), ingredient.NoneByNature.Remove(fact), ingredient.CountedUnits);
 
     private static Figure Certain(Range range) => new(range, NoSource, Mark.Practice, null);
 
     private static Ingredient Made(
-        string id, Role role, ImmutableDictionary<Fact, Figure> figures, ImmutableHashSet<Fact> none) => new()
+        string id, Role role, ImmutableDictionary<Fact, Figure> figures, ImmutableHashSet<Fact> none, ImmutableArray<CountedUnit>? counted = null) => new()
         {
             Id = id,
             Name = id,
@@ -51,7 +51,7 @@ internal static class Invented
             Figures = figures,
             NoneByNature = none,
             Usage = new Usage(null, null, new Grams(1), true, new Grams(1), NoSource, Mark.Practice),
-            CountedUnits = [],
+            CountedUnits = counted ?? [],
             HouseholdMeasures = [],
             Behaviours = [],
             Cautions = [],

@@ -17,4 +17,6 @@ public sealed class CountingSolver : ISolver
         Interlocked.Increment(ref solves);
         return solver.Solve(model, budget, cancel);
     }
+
+    public LinearSolution SolveLinear(Model model, TimeSpan budget, CancellationToken cancel) => solver.SolveLinear(model, budget, cancel);
 }

@@ -9,9 +9,18 @@ internal sealed record Refusal(StatusCode Code, string Message, IReadOnlyList<Ba
     private static readonly string[] OurInsides = ["Exception", "   at ", ".cs:line", "SwapSolver."];
 
     /// <summary>Waits for a call to be refused, and checks what every refusal owes its caller.</summary>
-    public static async Task<Refusal> Of<T>(Func<AsyncUnaryCall<T>> ask)
+    public static Task<Refusal> Of<T>(Func<AsyncUnaryCall<T>> ask) => Of(async () => await ask());
+
+    /// <summary>The same of a call that is answered piece by piece: it is refused before the first.</summary>
+    public static Task<Refusal> Of<T>(Func<AsyncServerStreamingCall<T>> ask) => Of(async () =>
     {
-        var fault = await Assert.ThrowsAsync<RpcException>(async () => await ask());
+        using var call = ask();
+        return await call.ResponseStream.MoveNext(CancellationToken.None);
+    });
+
+    private static async Task<Refusal> Of<T>(Func<Task<T>> ask)
+    {
+        var fault = await Assert.ThrowsAsync<RpcException>(ask);
         var status = fault.GetRpcStatus();
         Assert.True(status is not null, $"a refusal without details: {fault.StatusCode} {fault.Status.Detail}");
         Assert.Equal((int)fault.StatusCode, status.Code);

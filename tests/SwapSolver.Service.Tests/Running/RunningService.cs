@@ -28,6 +28,7 @@ public sealed class RunningService : IAsyncDisposable
         Balances = new BalanceService.BalanceServiceClient(channel);
         Substitutions = new SubstitutionService.SubstitutionServiceClient(channel);
         Reformulations = new ReformulationService.ReformulationServiceClient(channel);
+        Baking = new BakingService.BakingServiceClient(channel);
         Ingredients = new IngredientService.IngredientServiceClient(channel);
         Measures = new MeasureService.MeasureServiceClient(channel);
         Health = new Grpc.Health.V1.Health.HealthClient(channel);
@@ -43,6 +44,8 @@ public sealed class RunningService : IAsyncDisposable
     public SubstitutionService.SubstitutionServiceClient Substitutions { get; }
 
     public ReformulationService.ReformulationServiceClient Reformulations { get; }
+
+    public BakingService.BakingServiceClient Baking { get; }
 
     public IngredientService.IngredientServiceClient Ingredients { get; }
 

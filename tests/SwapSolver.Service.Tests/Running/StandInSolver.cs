@@ -17,4 +17,6 @@ public sealed class StandInSolver : ISolver
         var solution = real.Solve(model, budget, CancellationToken.None);
         return instead is null ? solution : instead(solution, cancel);
     }
+
+    public LinearSolution SolveLinear(Model model, TimeSpan budget, CancellationToken cancel) => real.SolveLinear(model, budget, cancel);
 }

@@ -16,10 +16,15 @@ public sealed class StrictKitchen : IAsyncLifetime
     public async Task DisposeAsync() => await Service.DisposeAsync();
 
     /// <summary>Asks and expects a refusal that cost no solve.</summary>
-    internal async Task<Refusal> Refuses<T>(Func<RunningService, Grpc.Core.AsyncUnaryCall<T>> ask)
+    internal Task<Refusal> Refuses<T>(Func<RunningService, Grpc.Core.AsyncUnaryCall<T>> ask) => WithoutASolve(() => Refusal.Of(() => ask(Service)));
+
+    /// <summary>The same of a question that is answered piece by piece.</summary>
+    internal Task<Refusal> Refuses<T>(Func<RunningService, Grpc.Core.AsyncServerStreamingCall<T>> ask) => WithoutASolve(() => Refusal.Of(() => ask(Service)));
+
+    private async Task<Refusal> WithoutASolve(Func<Task<Refusal>> ask)
     {
         var before = solver.Solves;
-        var refusal = await Refusal.Of(() => ask(Service));
+        var refusal = await ask();
         Assert.Equal(before, solver.Solves);
         return refusal;
     }

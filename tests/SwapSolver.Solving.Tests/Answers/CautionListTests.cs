@@ -38,6 +38,16 @@ public sealed class CautionListTests
     }
 
     [Fact]
+    public void Sunflower_whose_soda_is_used_up_and_more_says_nothing_of_green()
+    {
+        // Greening grows with the pH (Liang, Tran and Were 2018); sour crumbs stay grey.
+        var loaf = Bowl.Of(("sunflower-seed-flour", 200), ("water", 180), ("baking-soda", 4), ("cream-of-tartar", 12)).WithEggs(2);
+        Assert.DoesNotContain("green", Of(loaf), StringComparison.OrdinalIgnoreCase);
+        var alkaline = Bowl.Of(("sunflower-seed-flour", 200), ("water", 180), ("baking-soda", 6)).WithEggs(2);
+        Assert.Contains("forecast at pH", Of(alkaline), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Net_carbs_are_never_medical_advice() =>
         Assert.All(BakedQuestions.Answers, baked => Assert.Contains(
             baked.Answer.Cautions, caution => caution.Contains("not medical advice", StringComparison.Ordinal)));

@@ -63,6 +63,18 @@ public sealed class SureSolveTests
     }
 
     [Fact]
+    public void The_model_of_a_sure_answer_has_the_kitchens_that_it_was_solved_for()
+    {
+        var plain = Ask("Sunflower", "egg", null);
+        var told = plain.Answer(Search, Soon, default).Answers[0];
+        Assert.Empty(told.Model);
+        var sure = plain with { Habits = plain.Habits with { Sureness = new Percent(Math.Floor(told.ChanceOfBalance * 100) + 1), ExplainModel = true } };
+
+        Assert.Contains("kitchen_", sure.Answer(Search, Soon, default).Answers[0].Model, StringComparison.Ordinal);
+        Assert.DoesNotContain("kitchen_", (plain with { Habits = plain.Habits with { ExplainModel = true } }).Answer(Search, Soon, default).Answers[0].Model, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_fact_that_decides_is_the_one_that_is_uncertain()
     {
         var reference = Loaf.Walnut.Merged();

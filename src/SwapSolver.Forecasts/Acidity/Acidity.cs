@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Acids;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Practice;
+using SwapSolver.Kitchen.Quantities;
+
+namespace SwapSolver.Forecasts;
+
+/// <summary>The pH of a batter and of its crumb, by the balance of all charges in its water.</summary>
+/// <param name="Chemistry">What is known of acids, bases and buffers.</param>
+/// <param name="Practice">What the forecast goes by.</param>
+public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Practice)
+{
+    /// <summary>Share of its water that a crumb keeps at the least [1], whatever loss is stated: with less it is a rusk.</summary>
+    private const double LeastWaterKept = 0.2;
+
+    /// <summary>Facts without which nothing can be told.</summary>
+    private static readonly ImmutableArray<Fact> Needed = [Fact.Water, Fact.Protein, Fact.Acid, Fact.Base];
+
+    /// <summary>The forecast for a formula.</summary>
+    /// <param name="formula">The formula.</param>
+    /// <param name="pressure">Pressure of the air in the kitchen [Pa].</param>
+    /// <param name="draw">Which facts are looked at.</param>
+    /// <returns>The forecast; null where there is too little water for anything to dissolve in, or too little is known of a line.</returns>
+    public AcidityForecast? Foretell(Formula formula, Pascals pressure, Draw draw)
+    {
+        if (!CanTell(formula, draw))
+        {
+            return null;
+        }
+
+        var isSalty = false;
+        double Ph(Solution solution)
+        {
+            var solved = new ChargeBalance(solution).Solve();
+            isSalty |= solved.IonicStrength >= Chemistry.Constants.MostIonicStrengthMolPerKg.Range.Typical;
+            return solved.Ph;
+        }
+
+        return new AcidityForecast(
+            Range(Spread.Of(doubts => Ph(Batter(formula, pressure, draw, doubts)))),
+            Range(Spread.Of(doubts => Ph(Crumb(formula, draw, doubts)))),
+            isSalty);
+    }
+
+    /// <summary>The pH of the crumb alone; null where <see cref="Foretell"/> gives none.</summary>
+    public PhRange? ForetellCrumb(Formula formula, Draw draw) => CanTell(formula, draw)
+        ? Range(Spread.Of(doubts => new ChargeBalance(Crumb(formula, draw, doubts)).Solve().Ph))
+        : null;
+
+    /// <summary>The pH of the crumb from typical figures, without its range: to set one formula beside another.</summary>
+    public Ph? TypicalCrumb(Formula formula, Draw draw) => CanTell(formula, draw)
+        ? new Ph(new ChargeBalance(Crumb(formula, draw, Doubts.None())).Solve().Ph)
+        : null;
+
+    private bool CanTell(Formula formula, Draw draw) =>
+        Needed.All(formula.States)
+        && Water(formula, draw) > Practice.DryBelowWaterPercent.Range.Typical / 100 * formula.BatterMass.Value;
+
+    /// <summary>The batter after mixing: what has dissolved by then, its carbon dioxide shared with the air that was beaten in.</summary>
+    internal Solution Batter(Formula formula, Pascals pressure, Draw draw, Doubts doubts)
+    {
+        var portions = LeaveningPortions.Of(formula, Chemistry, draw, doubts);
+        var mixed = Mixed(formula, portions, draw, doubts, portion => portion.DissolvedShare(doubts), keptShare: 1);
+        var air = doubts.Of("air beaten in", Practice.AirBeatenInLitresPerKgWater) * GasLaw.AmountIn(pressure).Value / 1000;
+        return mixed.In(Water(formula, draw), portions.Soda, pressure.Value / Pascals.Atmosphere.Value, air);
+    }
+
+    /// <summary>The cooled crumb: every acid has reacted, and little carbon dioxide is left about it.</summary>
+    internal Solution Crumb(Formula formula, Draw draw, Doubts doubts)
+    {
+        var portions = LeaveningPortions.Of(formula, Chemistry, draw, doubts);
+        var mixed = Mixed(formula, portions, draw, doubts, static _ => 1, keptShare: 1 - portions.LeftShare);
+        var turned = doubts.Of("soda turned to carbonate", Practice.TurnedToCarbonatePercent) / 100;
+        var freed = turned * portions.LeftShare * portions.Sodas.Sum(soda => soda.Millimoles * soda.FreedByHeat);
+        var lostWater = formula.BatterMass.Value - formula.BakedMass.Value;
+        var water = Math.Max(Water(formula, draw) - lostWater, LeastWaterKept * Water(formula, draw));
+        return mixed.In(water, portions.Soda - freed, doubts.Of("carbon dioxide about the crumb", Practice.CrumbCarbonDioxideAtm), air: 0);
+    }
+
+    private WateryPart Mixed(
+        Formula formula, LeaveningPortions portions, Draw draw, Doubts doubts, Func<AcidPortion, double> share, double keptShare)
+    {
+        var mixed = new WateryPart(Chemistry, Practice, doubts);
+        foreach (var portion in portions.Acids)
+        {
+            switch (portion.Acid)
+            {
+                case PureAcid acid:
+                    mixed.AddAcid(acid, portion.Equivalents * share(portion));
+                    break;
+                case FoodAcid food:
+                    mixed.AddFood(food, portion.Equivalents, draw(portion.Of)[Fact.Water] * portion.Grams);
+                    break;
+            }
+        }
+
+        foreach (var soda in portions.Sodas)
+        {
+            // What heat drives off beside carbon dioxide, as ammonia, leaves where acid does not hold it.
+            var held = 1 - ((1 - keptShare) * soda.FreedByHeat);
+            mixed.AddSoda(soda.Base, soda.Millimoles, held);
+        }
+
+        foreach (var line in formula.Merged().Lines.Where(line => line.Grams.Value > 0 && !Chemistry.TryGet(line.Ingredient, out _)))
+        {
+            mixed.AddOther(draw(line.Ingredient), line.Grams.Value);
+        }
+
+        return mixed;
+    }
+
+    private static double Water(Formula formula, Draw draw) =>
+        formula.Lines.Sum(line => draw(line.Ingredient)[Fact.Water] * line.Grams.Value);
+
+    private static PhRange Range(Spread spread) => new(new Ph(spread.Low), new Ph(spread.Value), new Ph(spread.High));
+}

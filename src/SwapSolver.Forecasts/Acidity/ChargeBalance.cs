@@ -1,0 +1,133 @@
+using MathNet.Numerics.RootFinding;
+
+namespace SwapSolver.Forecasts;
+
+/// <summary>
+/// Finds the pH at which the charges of a solution cancel. At a given ionic strength the charge only falls as the pH
+/// rises, so there is one such pH; the ionic strength is found about it, between none and the most that the activity
+/// equation bears, where a root always lies.
+/// </summary>
+/// <param name="Solution">What is dissolved.</param>
+internal sealed record ChargeBalance(Solution Solution)
+{
+    /// <summary>Ends between which every pH of a kitchen lies: 100 mol/kg of strong acid or base.</summary>
+    private const double LeastPh = -2, MostPh = 16;
+
+    /// <summary>How near a root is told [pH, mol/kg].</summary>
+    private const double Accuracy = 1e-13;
+
+    /// <summary>How far the pH moves at the most, as a rule, from one ionic strength to another [pH].</summary>
+    private const double Nearby = 0.3;
+
+    private const int MostSteps = 500;
+
+    private const string Tartaric = "tartaric", Potassium = "potassium";
+
+    /// <summary>The form of tartaric acid that cream of tartar is made of: one proton given.</summary>
+    private const int Bitartrate = 1;
+
+    /// <summary>The solution at rest.</summary>
+    public SolvedSolution Solve()
+    {
+        var most = Solution.Constants.MostIonicStrengthMolPerKg.Range.Typical;
+        double? near = null;
+        double Excess(double ionicStrength)
+        {
+            near = PhAt(ionicStrength, near);
+            return Math.Min(Charges(near.Value, ionicStrength).IonicStrength, most) - ionicStrength;
+        }
+
+        var found = Excess(most) >= 0 ? most : Root(Excess, 0, most);
+        var ph = PhAt(found, near);
+        var charges = Charges(ph, found);
+        return new SolvedSolution(ph, found, charges.Sum, charges.SolidBitartrate);
+    }
+
+    /// <summary>The pH at an ionic strength. At another it hardly lies elsewhere, so it is looked for there first.</summary>
+    private double PhAt(double ionicStrength, double? near)
+    {
+        double Sum(double ph) => Charges(ph, ionicStrength).Sum;
+        return near is { } there && Sum(there - Nearby) > 0 && Sum(there + Nearby) < 0
+            ? Root(Sum, there - Nearby, there + Nearby)
+            : Root(Sum, LeastPh, MostPh);
+    }
+
+    /// <summary>The root between two ends; the end that is nearer to it where both have one sign.</summary>
+    private static double Root(Func<double, double> function, double low, double high)
+    {
+        var (atLow, atHigh) = (function(low), function(high));
+        if (atLow == 0 || atHigh == 0 || Math.Sign(atLow) == Math.Sign(atHigh))
+        {
+            return Math.Abs(atLow) <= Math.Abs(atHigh) ? low : high;
+        }
+
+        return Brent.TryFindRoot(function, low, high, Accuracy, MostSteps, out var root)
+            ? root
+            : throw new InvalidOperationException("a bracketed root was not found, which bisection alone would have found");
+    }
+
+    private (double Sum, double IonicStrength, double SolidBitartrate) Charges(double ph, double ionicStrength)
+    {
+        var activity = new DaviesActivity(Solution.Constants, ionicStrength);
+        var hydrogen = Math.Pow(10, -ph - activity.Log(1));
+        var hydroxide = Math.Pow(10, ph - Solution.Constants.WaterExponent.Range.Typical - activity.Log(1));
+        var solid = Solid(ph, activity);
+        var sum = hydrogen - hydroxide + Solution.BufferSlopeTimesPh - (Solution.BufferSlope * ph);
+        var squares = hydrogen + hydroxide + (2 * Solution.InertSalt);
+        foreach (var ion in Solution.Ions)
+        {
+            var molality = ion.Molality - (ion.Ion.Id == Potassium ? solid : 0);
+            sum += ion.Ion.Charge * molality;
+            squares += ion.Ion.Charge * ion.Ion.Charge * molality;
+        }
+
+        foreach (var solute in Solution.Solutes)
+        {
+            var shares = Forms.Shares(solute.Dissociation, ph, activity, Solution.Ions);
+            Add(solute.Dissociation.ChargeWithAllProtons, shares, solute.Molality - (solute.Dissociation.Id == Tartaric ? solid : 0));
+        }
+
+        if (Solution.CarbonDioxide is { } gas)
+        {
+            var shares = Forms.Shares(gas.Dissociation, ph, activity, Solution.Ions);
+            var perAtm = Solution.Constants.CarbonDioxideMolPerKgAtm.Range.Typical / shares[0];
+            Add(gas.Dissociation.ChargeWithAllProtons, shares, gas.InWater(perAtm));
+        }
+
+        return (sum, squares / 2, solid);
+
+        void Add(int whole, double[] shares, double molality)
+        {
+            for (var given = 0; given < shares.Length; given++)
+            {
+                var charge = whole - given;
+                sum += charge * shares[given] * molality;
+                squares += charge * charge * shares[given] * molality;
+            }
+        }
+    }
+
+    /// <summary>Potassium bitartrate beyond what dissolves [mol/kg]: so much that the rest is just saturated.</summary>
+    private double Solid(double ph, DaviesActivity activity)
+    {
+        var potassium = Solution.Ions.Where(ion => ion.Ion.Id == Potassium).Sum(ion => ion.Molality);
+        var tartrates = Solution.Solutes.Where(solute => solute.Dissociation.Id == Tartaric).ToList();
+        if (potassium == 0 || tartrates.Count == 0)
+        {
+            return 0;
+        }
+
+        var tartrate = tartrates.Sum(solute => solute.Molality);
+        var share = Forms.Shares(tartrates[0].Dissociation, ph, activity, Solution.Ions)[Bitartrate];
+        var product = Math.Pow(10, -Solution.Constants.BitartrateExponent.Range.Typical - (2 * activity.Log(1))) / share;
+        var excess = (potassium * tartrate) - product;
+        if (excess <= 0)
+        {
+            return 0;
+        }
+
+        // The smaller root of (potassium - s)(tartrate - s) = product, in the form that keeps its digits.
+        var sum = potassium + tartrate;
+        return 2 * excess / (sum + Math.Sqrt(((potassium - tartrate) * (potassium - tartrate)) + (4 * product)));
+    }
+}

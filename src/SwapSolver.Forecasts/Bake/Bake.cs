@@ -1,0 +1,178 @@
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Practice;
+using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Kitchen.Wording;
+
+namespace SwapSolver.Forecasts;
+
+/// <summary>How long a formula bakes and cools: heat that flows in from the oven, and a front at which water boils.</summary>
+/// <param name="Practice">What the forecast goes by.</param>
+/// <param name="Phrases">The sentences of its cautions.</param>
+public sealed record Bake(BakePractice Practice, Phrases Phrases)
+{
+    /// <summary>Cells in half the width: for the time itself, and for what it may be, where only ratios of times count.</summary>
+    internal const int Fine = 8, Coarse = 4;
+
+    /// <summary>A known bake whose oven is further from this one is taken as another kind [K].</summary>
+    private const double LikeOven = 15;
+
+    /// <summary>A known bake of less than half or more than twice the mass is far [1].</summary>
+    private const double LikeMass = 2;
+
+    /// <summary>The highest core temperature that can be asked for at a height [°C].</summary>
+    /// <param name="altitude">Height above the sea [m], -500 to 6,000.</param>
+    /// <exception cref="ArgumentOutOfRangeException">No kitchen lies there.</exception>
+    public Celsius HighestCore(Metres altitude) => CoreTarget.Highest(BoilingAt(altitude), Practice.Core);
+
+    /// <summary>The core temperature that a formula is baked to [°C].</summary>
+    /// <param name="formula">The formula.</param>
+    /// <param name="conditions">How it is baked.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The height cannot be.</exception>
+    public Celsius TargetOf(Formula formula, BakeConditions conditions) => Target(formula, conditions).Core;
+
+    /// <summary>The forecast for a formula.</summary>
+    /// <param name="formula">The formula; where it states no oven or shape, usual ones are taken and said.</param>
+    /// <param name="conditions">How it is baked.</param>
+    /// <param name="draw">Which facts are looked at.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The height cannot be.</exception>
+    public BakeForecast Foretell(Formula formula, BakeConditions conditions, Draw draw)
+    {
+        var model = ModelOf(conditions, draw);
+        var target = Target(formula, conditions);
+        return Write(formula, conditions, target, Case(model, formula, target.Core, toSlice: true), KnownCase(model, conditions.Known));
+    }
+
+    /// <summary>How a changed loaf bakes beside the one it came from.</summary>
+    /// <param name="before">The formula that it came from.</param>
+    /// <param name="after">The changed formula.</param>
+    /// <param name="conditions">How both are baked; where a bake is known, it may be of either or of a third.</param>
+    /// <param name="draw">Which facts are looked at.</param>
+    /// <returns>The change; null where this oven never brings the core of the first there.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The height cannot be.</exception>
+    public BakeChange? Compare(Formula before, Formula after, BakeConditions conditions, Draw draw)
+    {
+        var model = ModelOf(conditions, draw);
+        var (first, second) = (Target(before, conditions), Target(after, conditions));
+        var (own, changed) = (Case(model, before, first.Core, toSlice: false), Case(model, after, second.Core, toSlice: true));
+        var known = KnownCase(model, conditions.Known);
+        var forecast = Write(after, conditions, second, changed, known);
+        if (Time(before, own, known) is not { } was || Ratio(changed, own, LogOf(Practice.Margins.AlikePercent)) is not { } ratio || forecast.TimeToCore is null)
+        {
+            return null;
+        }
+
+        return new BakeChange(was, new PercentRange(new Percent(100 * ratio.Low), new Percent(100 * ratio.Value), new Percent(100 * ratio.High)), forecast);
+    }
+
+    private static Celsius BoilingAt(Metres altitude) => SaturatedWater.BoilingPointAt(StandardAtmosphere.PressureAt(altitude));
+
+    private BakeModel ModelOf(BakeConditions conditions, Draw draw) =>
+        new(Practice, StandardAtmosphere.PressureAt(conditions.Altitude), conditions.IsColdStart, draw);
+
+    private CoreTarget Target(Formula formula, BakeConditions conditions) =>
+        CoreTarget.Of(conditions.Core, BoilingAt(conditions.Altitude), formula, Practice.Core);
+
+    private static BakeCase Case(BakeModel model, Formula formula, Celsius core, bool toSlice) => new(
+        formula,
+        model.Run(formula, core, Doubts.None(), Fine, toSlice),
+        Scattered<BakeRun>.Of(doubts => model.Run(formula, core, doubts, Coarse, toSlice)));
+
+    private static (KnownBake Bake, BakeCase Case)? KnownCase(BakeModel model, KnownBake? known) =>
+        known is not null && Case(model, known.Formula, known.Core, toSlice: false) is { Fine.Baked: not null } found ? (known, found) : null;
+
+    private BakeForecast Write(
+        Formula formula, BakeConditions conditions, CoreTarget target, BakeCase own, (KnownBake Bake, BakeCase Case)? known)
+    {
+        var time = Time(formula, own, known);
+        // Minutes of this kitchen by minutes of the model.
+        var pace = known is { } anchor ? anchor.Bake.Baked.Value * 60 / anchor.Case.Fine.Baked!.Value : 1;
+        var forecast = new BakeForecast(
+            target.Core,
+            time,
+            time is { } window ? new Minutes(Math.Floor(window.Low.Value)) : null,
+            Loss(own, known),
+            new Celsius(Practice.Rack.SliceCelsius.Range.Typical),
+            own.Fine.Cooled is null ? null : Minutes(own.Fine.Cooled.Value / 60, own.Runs.Of(LogCooled, LogOf(Practice.Margins.CoolingPercent))),
+            own.Fine.Baked is { } baked ? CoreCurve.Of(own.Fine, baked, pace) : [],
+            new TinFilling(Practice).Of(formula),
+            BoilingAt(conditions.Altitude),
+            known is null ? null : new Percent(100 / pace),
+            known is { Bake.Formula.BakeLoss: not null },
+            []);
+        return forecast with { Cautions = new BakeCautions(Practice, Phrases).Of(formula, conditions, target, forecast) };
+    }
+
+    private MinuteRange? Time(Formula formula, BakeCase own, (KnownBake Bake, BakeCase Case)? known)
+    {
+        if (own.Fine.Baked is not { } seconds)
+        {
+            return null;
+        }
+
+        if (known is not { } anchor)
+        {
+            return Minutes(seconds / 60, own.Runs.Of(LogBaked, LogOf(Practice.Margins.FreePercent)));
+        }
+
+        return Ratio(own, anchor.Case, Margin(formula, anchor.Bake.Formula)) is { } ratio
+            ? new MinuteRange(Times(ratio.Low), Times(ratio.Value), Times(ratio.High))
+            : null;
+
+        Minutes Times(double factor) => new(anchor.Bake.Baked.Value * factor);
+    }
+
+    /// <summary>Time of one loaf by that of another [1]: what both share in doubt falls out.</summary>
+    private static Spread? Ratio(BakeCase of, BakeCase by, double margin)
+    {
+        if (of.Fine.Baked is not { } one || by.Fine.Baked is not { } other)
+        {
+            return null;
+        }
+
+        var spread = of.Runs.With(by.Runs).Of(pair => LogBaked(pair.First) - LogBaked(pair.Second), margin);
+        var ratio = one / other;
+        return new Spread(ratio * Math.Exp(spread.Low - spread.Value), ratio, ratio * Math.Exp(spread.High - spread.Value));
+    }
+
+    /// <summary>What the form of the model adds where the known bake is such [1, as a logarithm].</summary>
+    private double Margin(Formula formula, Formula known)
+    {
+        var margins = Practice.Margins;
+        var mass = Math.Abs(Math.Log(formula.BatterMass / known.BatterMass));
+        var (own, other) = (formula.Oven?.Dial.Value, known.Oven?.Dial.Value);
+        return LogOf(
+            mass > Math.Log(LikeMass) + 1e-9 ? margins.FarPercent
+            : formula.Shape?.GetType() != known.Shape?.GetType() || Math.Abs((own - other) ?? 0) > LikeOven || formula.Oven?.Fan != known.Oven?.Fan ? margins.OtherShapePercent
+            : margins.AlikePercent);
+    }
+
+    private PercentRange Loss(BakeCase own, (KnownBake Bake, BakeCase Case)? known)
+    {
+        // Where the known bake was weighed, what it lost beyond the model (skin that dries, a tin that steams) is lost again.
+        var (beyond, spread) = known is { Bake.Formula.BakeLoss: { } weighed } anchor
+            ? (weighed.Share - anchor.Case.Fine.LostShare, own.Runs.With(anchor.Case.Runs).Of(static pair => pair.First.LostShare - pair.Second.LostShare, Margin(weighed.Share)))
+            : (0, own.Runs.Of(static run => run.LostShare, Margin(own.Fine.LostShare)));
+        Percent Of(double share) => new(100 * Math.Clamp(own.Fine.LostShare + beyond + share - spread.Value, 0, 1));
+        return new PercentRange(Of(spread.Low), Of(spread.Value), Of(spread.High));
+
+        double Margin(double share) => LogOf(Practice.Margins.LossPercent) * share;
+    }
+
+    private static MinuteRange Minutes(double minutes, Spread logarithm) => new(
+        new Minutes(minutes * Math.Exp(logarithm.Low - logarithm.Value)),
+        new Minutes(minutes),
+        new Minutes(minutes * Math.Exp(logarithm.High - logarithm.Value)));
+
+    private static double LogBaked(BakeRun run) => Math.Log(run.Baked ?? BakeModel.LongestBake);
+
+    private static double LogCooled(BakeRun run) => Math.Log(run.Cooled ?? BakeModel.LongestCooling);
+
+    private static double LogOf(Figure percent) => Math.Log(1 + (percent.Range.Typical / 100));
+
+    /// <summary>One formula's bakes.</summary>
+    /// <param name="Formula">The formula.</param>
+    /// <param name="Fine">The bake itself, in fine cells.</param>
+    /// <param name="Runs">What it may be, in coarse cells.</param>
+    private sealed record BakeCase(Formula Formula, BakeRun Fine, Scattered<BakeRun> Runs);
+}

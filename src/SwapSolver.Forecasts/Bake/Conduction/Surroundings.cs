@@ -1,0 +1,14 @@
+namespace SwapSolver.Forecasts;
+
+/// <summary>What a loaf gives its heat to or takes it from: an oven, or a rack in a kitchen.</summary>
+/// <param name="At">Temperature of air and walls by the time since the loaf came in [s to °C].</param>
+/// <param name="Convection">Transfer to the air [W/(m2 K)]; at a difference of one kelvin where it grows with it.</param>
+/// <param name="ConvectionPower">How it grows with the difference between skin and air [1]: 0 in an oven, a quarter in still air.</param>
+/// <param name="Emissivities">Emissivity by side [1].</param>
+/// <param name="EvaporatedShare">Share of the heat given off that leaves with steam from the skin [1].</param>
+internal sealed record Surroundings(
+    Func<double, double> At, double Convection, double ConvectionPower, Func<Face, double> Emissivities, double EvaporatedShare)
+{
+    /// <summary>Air of one temperature with one transfer to every side, and no radiation.</summary>
+    public static Surroundings Plain(double celsius, double transfer) => new(_ => celsius, transfer, 0, static _ => 0, 0);
+}

@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Acids;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+
+namespace SwapSolver.Forecasts;
+
+/// <summary>The acid and the bicarbonate of a formula, portion by portion: powders taken apart.</summary>
+/// <param name="Acids">Acid to the soda end point.</param>
+/// <param name="Sodas">Bicarbonates.</param>
+internal sealed record LeaveningPortions(ImmutableArray<AcidPortion> Acids, ImmutableArray<SodaPortion> Sodas)
+{
+    /// <summary>All acid [mmol].</summary>
+    public double Acid => Acids.Sum(portion => portion.Equivalents);
+
+    /// <summary>All bicarbonate [mmol].</summary>
+    public double Soda => Sodas.Sum(portion => portion.Millimoles);
+
+    /// <summary>Bicarbonate that the acid uses up [mmol].</summary>
+    public double Neutralised => Math.Min(Acid, Soda);
+
+    /// <summary>Share of the bicarbonate that is left over [1]; 0 where there is none.</summary>
+    public double LeftShare => Soda > 0 ? 1 - (Neutralised / Soda) : 0;
+
+    /// <summary>The portions of a formula.</summary>
+    /// <param name="formula">The formula.</param>
+    /// <param name="chemistry">What is known of acids and bases.</param>
+    /// <param name="draw">Which facts are looked at.</param>
+    /// <param name="doubts">Which of them is moved.</param>
+    public static LeaveningPortions Of(Formula formula, LeaveningChemistry chemistry, Draw draw, Doubts doubts)
+    {
+        var acids = ImmutableArray.CreateBuilder<AcidPortion>();
+        var sodas = ImmutableArray.CreateBuilder<SodaPortion>();
+        foreach (var line in formula.Merged().Lines.Where(line => line.Grams.Value > 0))
+        {
+            var facts = draw(line.Ingredient);
+            var acid = doubts.Of(Fact.Acid, facts) * line.Grams.Value;
+            var soda = doubts.Of(Fact.Base, facts) * line.Grams.Value;
+            chemistry.TryGet(line.Ingredient, out var leavener);
+            if (leavener is LeaveningBlend blend)
+            {
+                acids.AddRange(Shared(blend, part => part.Of is PureAcid of ? of.Counted(chemistry.Constants.SodaGramsPerMole).Value : 0)
+                    .Select(part => new AcidPortion(line.Ingredient, part.Of, acid * part.Share, line.Grams.Value)));
+                sodas.AddRange(Shared(blend, part => part.Of is Bicarbonate of ? 1 / of.Substance.GramsPerMole.Range.Typical : 0)
+                    .Select(part => new SodaPortion((Bicarbonate)part.Of, soda * part.Share)));
+                continue;
+            }
+
+            if (acid > 0)
+            {
+                acids.Add(new AcidPortion(line.Ingredient, leavener, acid, line.Grams.Value));
+            }
+
+            if (soda > 0 && leavener is Bicarbonate bicarbonate)
+            {
+                sodas.Add(new SodaPortion(bicarbonate, soda));
+            }
+        }
+
+        return new LeaveningPortions(acids.ToImmutable(), sodas.ToImmutable());
+    }
+
+    /// <summary>The parts of a powder by their share of something that a gram of each brings.</summary>
+    private static IEnumerable<(Leavener Of, double Share)> Shared(LeaveningBlend blend, Func<BlendPart, double> perGram)
+    {
+        double Brought(BlendPart part) => part.Percent.Range.Typical * perGram(part);
+        var sum = blend.Parts.Sum(Brought);
+        return blend.Parts.Where(part => Brought(part) > 0).Select(part => (part.Of, Brought(part) / sum));
+    }
+}

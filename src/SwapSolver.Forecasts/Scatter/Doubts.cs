@@ -1,0 +1,47 @@
+using SwapSolver.Kitchen.Ingredients;
+
+namespace SwapSolver.Forecasts;
+
+/// <summary>Where the figures of a forecast stand: all at their typical value but for one that is moved to an end.</summary>
+internal sealed class Doubts
+{
+    private readonly SortedSet<string> asked = new(StringComparer.Ordinal);
+
+    private readonly string? moved;
+
+    private readonly double share;
+
+    private Doubts(string? moved, double share)
+    {
+        this.moved = moved;
+        this.share = share;
+    }
+
+    /// <summary>Every figure that was asked for, by its name.</summary>
+    public IReadOnlyCollection<string> Asked => asked;
+
+    /// <summary>Nothing is moved.</summary>
+    public static Doubts None() => new(null, 0.5);
+
+    /// <summary>One figure stands at its low or high end.</summary>
+    /// <param name="doubt">Name of the figure.</param>
+    /// <param name="high">Whether it is the high end.</param>
+    public static Doubts Moved(string doubt, bool high) => new(doubt, high ? 1 : 0);
+
+    /// <summary>A figure where it stands.</summary>
+    /// <param name="doubt">Its name; figures of one name move together.</param>
+    /// <param name="figure">The figure, in its own unit.</param>
+    public double Of(string doubt, Figure figure)
+    {
+        asked.Add(doubt);
+        return doubt == moved ? figure.Range.At(share) : figure.Range.Typical;
+    }
+
+    /// <summary>A fact of an ingredient where it stands: as drawn, or at an end of its range [per g].</summary>
+    public double Of(Fact fact, FactSheet facts)
+    {
+        var doubt = $"{fact.Id} of {facts.Ingredient.Id}";
+        asked.Add(doubt);
+        return doubt == moved ? FactSheet.Drawn(facts.Ingredient, other => other == fact ? share : 0.5)[fact] : facts[fact];
+    }
+}

@@ -1,0 +1,64 @@
+using CsCheck;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Loaves;
+
+namespace SwapSolver.Forecasts.Tests;
+
+/// <summary>What holds for any batter.</summary>
+public sealed class AcidityLaws
+{
+    private static readonly Ingredient[] Sour = [.. OfRole(Role.Acid)];
+
+    private static readonly Ingredient[] Anything = [.. TestKitchen.Bakehouse.Pantry.Ingredients];
+
+    private static Gen<Formula> AnyBatter =>
+        Gen.Select(Gen.Int[0, Anything.Length - 1], Gen.Double[0.1, 200]).Array[1, 6].Select(lines => new Formula(
+            "Any", [new Line(TestKitchen.Ingredient("water"), new Grams(100)), .. lines.Select(line => new Line(Anything[line.Item1], new Grams(line.Item2)))], 1, null, null, null));
+
+    [Fact]
+    public void More_soda_never_makes_a_crumb_more_sour() => Gen.Select(Gen.Int[0, Sour.Length - 1], Gen.Double[0, 20], Gen.Double[0, 8], Gen.Double[0.1, 4]).Sample(
+        (acid, acidGrams, soda, more) =>
+        {
+            Formula With(double grams) => Bowl.Of(("almond-meal", 200), ("water", 200), ("baking-soda", grams), (Sour[acid].Id, acidGrams));
+
+            // What the ionic strength does beside is small.
+            Assert.True(Crumb(With(soda + more)) >= Crumb(With(soda)) - 0.02);
+        },
+        iter: 200);
+
+    [Fact]
+    public void Any_batter_comes_to_rest_and_its_charges_cancel() => AnyBatter.Sample(
+        batter =>
+        {
+            var doubts = Doubts.None();
+            foreach (var solution in new[] { ForecastKitchen.Acidity.Batter(batter, Pascals.Atmosphere, Draws.Typical, doubts), ForecastKitchen.Acidity.Crumb(batter, Draws.Typical, doubts) })
+            {
+                var solved = new ChargeBalance(solution).Solve();
+                Assert.InRange(solved.Ph, 0, 14);
+                Assert.Equal(0, solved.Residual, 1e-9);
+            }
+        },
+        iter: 500);
+
+    [Fact]
+    public void Order_splitting_and_nothing_of_a_thing_change_no_pH() => AnyBatter.Sample(
+        batter =>
+        {
+            var halves = batter.Lines.SelectMany(line => new[] { line with { Grams = line.Grams * 0.5 }, line with { Grams = line.Grams * 0.5 } });
+            var other = batter with { Lines = [.. halves.Reverse(), new Line(TestKitchen.Ingredient("citric-acid"), Grams.None)] };
+
+            Assert.Equal(Crumb(batter), Crumb(other), 1e-6);
+        },
+        iter: 200);
+
+    [Fact]
+    public void A_batter_twice_as_large_reads_the_same() => AnyBatter.Sample(
+        batter => Assert.Equal(Crumb(batter), Crumb(batter.Scaled(2)), 1e-6), iter: 200);
+
+    private static double Crumb(Formula formula) =>
+        new ChargeBalance(ForecastKitchen.Acidity.Crumb(formula, Draws.Typical, Doubts.None())).Solve().Ph;
+
+    private static IEnumerable<Ingredient> OfRole(Role role) => TestKitchen.Bakehouse.Pantry.Ingredients.Where(ingredient => ingredient.Role == role);
+}
