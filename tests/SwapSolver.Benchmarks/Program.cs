@@ -10,9 +10,16 @@ using SwapSolver.Benchmarks;
 using SwapSolver.Benchmarks.Bakes;
 using SwapSolver.Benchmarks.Growth;
 using SwapSolver.Benchmarks.Kitchens;
+using SwapSolver.Benchmarks.Race;
 
 // Ratios are measured side by side in one run; times on shared machines are noise and are not printed. '--dry' runs each
 // once, for one question and for the smallest pantry, to show that they compile and start. Other arguments name classes to run.
+// '--race' measures the fixed questions by several solvers, run from the root of the sources.
+if (args is ["--race"])
+{
+    return SolverRace.Write("tests/SwapSolver.Benchmarks/results/solvers.md");
+}
+
 // '--kitchens 2000' measures nothing: it proves so many random kitchens by independent solvers, run from the root of the sources.
 if (args is ["--kitchens", var kitchens])
 {
