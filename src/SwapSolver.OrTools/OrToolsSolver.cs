@@ -1,36 +1,29 @@
+using System.Diagnostics;
 using Google.OrTools.LinearSolver;
+using SwapSolver.OrTools.Branching;
 using SwapSolver.Solving.Models;
 
 namespace SwapSolver.OrTools;
 
-/// <summary>Solves models with a backend of OR-Tools. One native solver a call, disposed at its end.</summary>
+/// <summary>Solves models with a backend of OR-Tools. Native solvers are made for a call and disposed at its end.</summary>
 /// <param name="backend">The backend.</param>
-public sealed class OrToolsSolver(Backend backend = Backend.Cbc) : ISolver
+public sealed class OrToolsSolver(Backend backend = Backend.Branching) : ISolver
 {
     /// <inheritdoc/>
     public Solution Solve(Model model, TimeSpan budget, CancellationToken cancel)
     {
         cancel.ThrowIfCancellationRequested();
         model.Guard();
-        using var solver = Solver.CreateSolver(NameOf(backend))
-            ?? throw new InvalidOperationException($"the package has no backend {backend}");
-        var (variables, _) = ModelTranslation.Write(model, solver);
-        solver.SetTimeLimit(Math.Max(1, (long)budget.TotalMilliseconds));
-        // Solving stops early only by proof: the answer that is printed is the best one, not one within a gap.
-        using var parameters = new MPSolverParameters();
-        parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 1e-7);
-        using var stop = cancel.Register(static state => ((Solver)state!).InterruptSolve(), solver);
-        var status = solver.Solve(parameters);
-        cancel.ThrowIfCancellationRequested();
-        var outcome = StatusTranslation.Read(status);
-        if (outcome is not (Outcome.Optimal or Outcome.Feasible))
+        if (backend != Backend.Branching)
         {
-            return Solution.None(outcome);
+            return SolveBy(backend, model, budget, cancel);
         }
 
-        double[] values = [.. variables.Select(variable => variable.SolutionValue())];
-        GC.KeepAlive(solver);
-        return StatusTranslation.Checked(model, outcome, values);
+        var clock = Stopwatch.StartNew();
+        using var search = new BranchAndBound(model, budget, cancel);
+        return search.Run() is not var (outcome, values) ? SolveBy(Backend.Cbc, model, budget - clock.Elapsed, cancel)
+            : outcome is Outcome.Optimal or Outcome.Feasible ? StatusTranslation.Checked(model, outcome, values)
+            : Solution.None(outcome);
     }
 
     /// <inheritdoc/>
@@ -60,6 +53,29 @@ public sealed class OrToolsSolver(Backend backend = Backend.Cbc) : ISolver
         double[] duals = [.. constraints.Select(constraint => constraint.DualValue())];
         GC.KeepAlive(solver);
         return new LinearSolution(StatusTranslation.Checked(model, outcome, values), duals);
+    }
+
+    private static Solution SolveBy(Backend backend, Model model, TimeSpan budget, CancellationToken cancel)
+    {
+        using var solver = Solver.CreateSolver(NameOf(backend))
+            ?? throw new InvalidOperationException($"the package has no backend {backend}");
+        var (variables, _) = ModelTranslation.Write(model, solver);
+        solver.SetTimeLimit(Math.Max(1, (long)budget.TotalMilliseconds));
+        // Solving stops early only by proof: the answer that is printed is the best one, not one within a gap.
+        using var parameters = new MPSolverParameters();
+        parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 1e-7);
+        using var stop = cancel.Register(static state => ((Solver)state!).InterruptSolve(), solver);
+        var status = solver.Solve(parameters);
+        cancel.ThrowIfCancellationRequested();
+        var outcome = StatusTranslation.Read(status);
+        if (outcome is not (Outcome.Optimal or Outcome.Feasible))
+        {
+            return Solution.None(outcome);
+        }
+
+        double[] values = [.. variables.Select(variable => variable.SolutionValue())];
+        GC.KeepAlive(solver);
+        return StatusTranslation.Checked(model, outcome, values);
     }
 
     private static string NameOf(Backend backend) => backend switch

@@ -22,8 +22,12 @@ public class BackendSolve
     [GlobalSetup]
     public void Gather() => models = Questions.ModelsOf(Question);
 
-    /// <summary>CBC, the one in use.</summary>
+    /// <summary>Branch and bound over the linear solver, the one in use.</summary>
     [Benchmark(Baseline = true)]
+    public double Branching() => Solve(Backend.Branching);
+
+    /// <summary>CBC.</summary>
+    [Benchmark]
     public double Cbc() => Solve(Backend.Cbc);
 
     /// <summary>SCIP.</summary>
