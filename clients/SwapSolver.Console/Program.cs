@@ -8,6 +8,7 @@ try
 }
 catch (OperationCanceledException) when (interruption.Token.IsCancellationRequested)
 {
+    ErrorOutput.Write("stopped before the answer came; asking again is safe.");
     return ExitCode.Interrupted;
 }
 catch (Exception fault)

@@ -1,19 +1,18 @@
 namespace SwapSolver.Console.Asking;
 
-/// <summary>A line on standard error where a person waits longer than half a second.</summary>
+/// <summary>A line on standard error where an answer takes half a second, to scripts as well.</summary>
 internal sealed class Progress : IDisposable
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(0.5);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(0.4);
 
-    private readonly Timer? timer;
+    private readonly Timer timer;
 
-    private Progress(Timer? timer) => this.timer = timer;
+    private Progress(Timer timer) => this.timer = timer;
 
-    /// <summary>Starts to wait; says nothing where standard error is no terminal.</summary>
-    public static Progress Start() => new(System.Console.IsErrorRedirected
-        ? null
-        : new Timer(_ => ErrorOutput.Write("still working; Ctrl-C stops it."), null, Patience, Timeout.InfiniteTimeSpan));
+    /// <summary>Starts to wait.</summary>
+    public static Progress Start() =>
+        new(new Timer(_ => ErrorOutput.Write("still working; Ctrl-C stops it."), null, Patience, Timeout.InfiniteTimeSpan));
 
     /// <inheritdoc/>
-    public void Dispose() => timer?.Dispose();
+    public void Dispose() => timer.Dispose();
 }

@@ -13,8 +13,8 @@ internal sealed class BranchAndBound : IDisposable
     /// <summary>How far from whole a value of the relaxation may lie to be tried as whole [1]. What is answered is whole exactly.</summary>
     private const double WholeWithin = 1e-6;
 
-    /// <summary>Parts after which the tree is given up; the largest seen on our questions has two thousand.</summary>
-    private const int MostParts = 20_000;
+    /// <summary>Parts after which the tree is given up; the largest of the fixed questions has twelve hundred.</summary>
+    private const int MostParts = 3_000;
 
     /// <summary>Columns whose two sides are tried, at most, before one is cut at.</summary>
     private const int MostTrials = 8;

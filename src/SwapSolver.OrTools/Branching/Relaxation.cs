@@ -7,6 +7,9 @@ namespace SwapSolver.OrTools.Branching;
 /// last one ended, which is what makes a tree of them quick. One native solver, owned and disposed with it.</summary>
 internal sealed class Relaxation : IDisposable
 {
+    /// <summary>A kitchen's program takes some hundred steps; a limit by steps, not by time, keeps the same answer for the same question.</summary>
+    private const string Limits = "max_number_of_iterations: 2000";
+
     private readonly Model model;
     private readonly Solver solver;
     private readonly Variable[] variables;
@@ -24,6 +27,7 @@ internal sealed class Relaxation : IDisposable
         // After new limits the last basis is still dual feasible; a presolve would throw it away.
         parameters.SetIntegerParam(MPSolverParameters.IntegerParam.PRESOLVE, (int)MPSolverParameters.PresolveValues.PRESOLVE_OFF);
         parameters.SetIntegerParam(MPSolverParameters.IntegerParam.LP_ALGORITHM, (int)MPSolverParameters.LpAlgorithmValues.DUAL);
+        solver.SetSolverSpecificParametersAsString(Limits);
         Whole = [.. Enumerable.Range(0, variables.Length).Where(column => model.Columns[column].IsWhole)];
         Low = [.. model.Columns.Select(column => column.Low)];
         High = [.. model.Columns.Select(column => column.High)];
@@ -72,6 +76,13 @@ internal sealed class Relaxation : IDisposable
         Solves++;
         solver.SetTimeLimit(Math.Max(1, (long)budget.TotalMilliseconds));
         var status = solver.Solve(parameters);
+        if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.INFEASIBLE))
+        {
+            // Costs that are nearly all alike can send the dual simplex in circles: once more from the beginning, and as it likes.
+            solver.Reset();
+            status = solver.Solve();
+        }
+
         if (status != Solver.ResultStatus.OPTIMAL)
         {
             return status == Solver.ResultStatus.INFEASIBLE ? Outcome.Infeasible : Outcome.OutOfTime;

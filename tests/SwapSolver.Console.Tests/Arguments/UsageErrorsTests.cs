@@ -45,7 +45,7 @@ public sealed class UsageErrorsTests
         {
             var ran = (await BuiltConsole.Run(verb, "--help")).Ends(0);
             Assert.Contains($"swapsolver {verb}", ran.Out, StringComparison.Ordinal);
-            Assert.Empty(ran.Error);
+            Assert.Empty(ran.Faults);
         }
     }
 }

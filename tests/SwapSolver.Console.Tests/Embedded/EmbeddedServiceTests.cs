@@ -48,6 +48,7 @@ public sealed class EmbeddedServiceTests
 
         var ran = (await BuiltConsole.Run(console)).Ends(130);
         Assert.Empty(ran.Out);
+        Assert.Contains("stopped before the answer came", ran.Error, StringComparison.Ordinal);
         await ChildProcesses.End(child);
     }
 

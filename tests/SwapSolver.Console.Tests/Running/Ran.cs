@@ -23,6 +23,9 @@ internal sealed record Ran(int ExitCode, string Out, string Error)
         SaysOnlyOnError(words);
     }
 
+    /// <summary>What standard error says besides that an answer takes its time: a busy machine says that too.</summary>
+    public string Faults => Error.Replace($"swapsolver: still working; Ctrl-C stops it.{Environment.NewLine}", string.Empty, StringComparison.Ordinal);
+
     /// <summary>Standard output is empty, and standard error holds all of these words.</summary>
     public void SaysOnlyOnError(params string[] words)
     {
@@ -30,11 +33,11 @@ internal sealed record Ran(int ExitCode, string Out, string Error)
         Assert.All(words, word => Assert.Contains(word, Error, StringComparison.Ordinal));
     }
 
-    /// <summary>Standard output is the JSON of one message and nothing else, and standard error is empty.</summary>
+    /// <summary>Standard output is the JSON of one message and nothing else, and standard error says no more than how long it takes.</summary>
     public T Read<T>()
         where T : IMessage<T>, new()
     {
-        Assert.Empty(Error);
+        Assert.Empty(Faults);
         using var whole = JsonDocument.Parse(Out);
         Assert.Equal(JsonValueKind.Object, whole.RootElement.ValueKind);
         return JsonParser.Default.Parse<T>(Out);

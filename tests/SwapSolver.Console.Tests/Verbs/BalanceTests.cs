@@ -73,7 +73,7 @@ public sealed class BalanceTests
     public async Task A_baker_reads_the_bowl_the_readings_and_the_cautions()
     {
         var ran = (await BuiltConsole.Run("balance", BuiltConsole.Demo("hazelnut-tin-loaf"))).Ends(0);
-        Assert.Empty(ran.Error);
+        Assert.Empty(ran.Faults);
         // 260 g of water on 240 g of flours (180 + 60) are 108.3 %.
         Assert.Matches(@"water\s+260\s+108", ran.Out);
         Assert.Contains("hydration", ran.Out, StringComparison.Ordinal);

@@ -9,7 +9,7 @@ public sealed class ConvertTests
     public async Task A_baker_reads_grams_range_and_what_was_assumed()
     {
         var ran = (await BuiltConsole.Run("convert", "--text", "1 cup coconut flour")).Ends(0);
-        Assert.Empty(ran.Error);
+        Assert.Empty(ran.Faults);
         Assert.Matches(@"coconut-flour\s+112\s+95\.2 to 128\.8", ran.Out);
         Assert.Contains("US customary cup", ran.Out, StringComparison.Ordinal);
     }

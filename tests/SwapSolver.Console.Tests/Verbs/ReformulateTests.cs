@@ -22,7 +22,7 @@ public sealed class ReformulateTests
         Assert.StartsWith("What was to move", ran.Out, StringComparison.Ordinal);
         Assert.Contains("before", ran.Out, StringComparison.Ordinal);
         Assert.Contains("'moister' is taken as hydration", ran.Out, StringComparison.Ordinal);
-        Assert.Empty(ran.Error);
+        Assert.Empty(ran.Faults);
     }
 
     [Fact]

@@ -48,7 +48,7 @@ public sealed class VariantTests
         var ran = (await BuiltConsole.Run("variant", Hazelnut, "--max-net-carbs", "0.01")).Ends(1);
         Assert.StartsWith("No formula meets all of these wishes.", ran.Out, StringComparison.Ordinal);
         Assert.Contains("Nearest, but it does not meet them", ran.Out, StringComparison.Ordinal);
-        Assert.Empty(ran.Error);
+        Assert.Empty(ran.Faults);
     }
 
     [Fact]
