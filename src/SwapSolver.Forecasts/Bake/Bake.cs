@@ -149,14 +149,20 @@ public sealed record Bake(BakePractice Practice, Phrases Phrases)
 
     private PercentRange Loss(BakeCase own, (KnownBake Bake, BakeCase Case)? known)
     {
-        // Where the known bake was weighed, what it lost beyond the model (skin that dries, a tin that steams) is lost again.
-        var (beyond, spread) = known is { Bake.Formula.BakeLoss: { } weighed } anchor
-            ? (weighed.Share - anchor.Case.Fine.LostShare, own.Runs.With(anchor.Case.Runs).Of(static pair => pair.First.LostShare - pair.Second.LostShare, Margin(weighed.Share)))
-            : (0, own.Runs.Of(static run => run.LostShare, Margin(own.Fine.LostShare)));
-        Percent Of(double share) => new(100 * Math.Clamp(own.Fine.LostShare + beyond + share - spread.Value, 0, 1));
-        return new PercentRange(Of(spread.Low), Of(spread.Value), Of(spread.High));
+        var (margins, lost) = (Practice.Margins, own.Fine.LostShare);
+        if (known is { Bake.Formula.BakeLoss: { } weighed } anchor)
+        {
+            // What the known bake lost beyond the model (water that moves, a tin that steams) is lost again.
+            var both = own.Runs.With(anchor.Case.Runs).Of(static pair => pair.First.LostShare - pair.Second.LostShare, LogOf(margins.LossPercent) * weighed.Share);
+            return Of(lost + weighed.Share - anchor.Case.Fine.LostShare, both.Value - both.Low, both.High - both.Value);
+        }
 
-        double Margin(double share) => LogOf(Practice.Margins.LossPercent) * share;
+        Spread Alone(Figure margin) => own.Runs.Of(static run => run.LostShare, LogOf(margin) * lost);
+        var (below, above) = (Alone(margins.LossPercent), Alone(margins.LossAbovePercent));
+        return Of(lost, below.Value - below.Low, above.High - above.Value);
+
+        static PercentRange Of(double value, double below, double above) => new(Share(value - below), Share(value), Share(value + above));
+        static Percent Share(double share) => new(100 * Math.Clamp(share, 0, 1));
     }
 
     private static MinuteRange Minutes(double minutes, Spread logarithm) => new(
