@@ -107,6 +107,7 @@ public static class BakeFile
         habits.Of("farPercent", 0, 100),
         habits.Of("lossPercent", 0, 100),
         habits.Of("lossAbovePercent", 0, 100),
+        habits.Of("otherwisePercent", 0, 100),
         habits.Of("coolingPercent", 0, 100));
 
     private static StandardTin Tin(JsonPlace place, SourceKeys sources)
