@@ -16,9 +16,7 @@ internal static class BakeScreen
         {
             screen.Sentence($"Probe the core from minute {Whole(response.ProbeFromMinute)}; it is done at {Tenth(response.CoreTargetCelsius)} °C.");
             var loss = $"({Tenth(response.BakeLoss.Low)} to {Tenth(response.BakeLoss.High)})";
-            screen.Sentence(response.LossWeighed
-                ? $"It loses about {Tenth(response.BakeLoss.Value)} % in the oven {loss}."
-                : $"About {Tenth(response.BakeLoss.Value)} % of the batter boils off {loss}; what dries off the skin before comes on top.");
+            screen.Sentence($"It loses about {Tenth(response.BakeLoss.Value)} % in the oven {loss}{(response.LossWeighed ? "" : "; weigh a bake and state its loss, and the range narrows")}.");
             if (response.CoolToSliceMinutes is { } cooling)
             {
                 screen.Sentence($"On a rack, out of its tin, it may be sliced after {Range(cooling)} minutes, at {Whole(response.SliceAtCelsius)} °C.");
@@ -33,6 +31,7 @@ internal static class BakeScreen
         screen.Sentence($"Water boils at {Tenth(response.BoilingPointCelsius)} °C here.");
         CoreCurve.Show(screen, response.Curve);
         TinLines.Show(screen, response.Fill);
+        BakeVariationTable.Show(screen, response.Variations);
         Cautions.Show(screen, response.Cautions);
     }
 

@@ -85,7 +85,8 @@ public static class BakeFile
         habits.Of("startCelsius", 0, 50),
         habits.Of("coldStartMinutes", 1, 60),
         habits.Of("freeFormHeightByWidthPercent", 10, 100),
-        habits.Of("probeKelvin", -5, 5));
+        habits.Of("probeKelvin", -5, 5),
+        habits.Of("skinDryingKgPerM2", 0, 2));
 
     private static CorePractice Core(Habits habits) => new(
         habits.Of("belowBoilingKelvin", 0.5, 20),
@@ -105,6 +106,8 @@ public static class BakeFile
         habits.Of("otherShapePercent", 0, 100),
         habits.Of("farPercent", 0, 100),
         habits.Of("lossPercent", 0, 100),
+        habits.Of("lossAbovePercent", 0, 100),
+        habits.Of("otherwisePercent", 0, 100),
         habits.Of("coolingPercent", 0, 100));
 
     private static StandardTin Tin(JsonPlace place, SourceKeys sources)

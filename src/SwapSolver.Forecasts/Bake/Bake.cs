@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Practice;
@@ -40,7 +41,9 @@ public sealed record Bake(BakePractice Practice, Phrases Phrases)
     {
         var model = ModelOf(conditions, draw);
         var target = Target(formula, conditions);
-        return Write(formula, conditions, target, Case(model, formula, target.Core, toSlice: true), KnownCase(model, conditions.Known));
+        var own = Case(model, formula, target.Core, toSlice: true);
+        var forecast = Write(formula, conditions, target, own, KnownCase(model, conditions.Known));
+        return forecast.TimeToCore is null ? forecast : forecast with { Variations = Otherwise(formula, conditions, own, draw) };
     }
 
     /// <summary>How a changed loaf bakes beside the one it came from.</summary>
@@ -99,8 +102,34 @@ public sealed record Bake(BakePractice Practice, Phrases Phrases)
             BoilingAt(conditions.Altitude),
             known is null ? null : new Percent(100 / pace),
             known is { Bake.Formula.BakeLoss: not null },
+            [],
             []);
         return forecast with { Cautions = new BakeCautions(Practice, Phrases).Of(formula, conditions, target, forecast) };
+    }
+
+    /// <summary>What the time would be with one thing done otherwise; what this oven never bakes is left out.</summary>
+    private ImmutableArray<BakeVariation> Otherwise(Formula formula, BakeConditions conditions, BakeCase own, Draw draw)
+    {
+        var found = ImmutableArray.CreateBuilder<BakeVariation>();
+        foreach (var (what, other, altitude) in new BakeVariations(Practice, Phrases).Of(formula, conditions.Altitude))
+        {
+            var there = conditions with { Altitude = altitude };
+            var core = Target(other, there).Core;
+            // Coarse cells are enough for a ratio: what they miss, they miss in both.
+            var runs = Scattered<BakeRun>.Of(doubts => ModelOf(there, draw).Run(other, core, doubts, Coarse, toSlice: false));
+            if (runs.Value.Baked is null)
+            {
+                continue;
+            }
+
+            var change = LogBaked(runs.Value) - LogBaked(own.Runs.Value);
+            var spread = own.Runs.With(runs).Of(
+                static pair => LogBaked(pair.Second) - LogBaked(pair.First), change * Practice.Margins.OtherwisePercent.Range.Typical / 100);
+            Percent Of(double logarithm) => new(100 * Math.Exp(logarithm));
+            found.Add(new BakeVariation(what, new PercentRange(Of(spread.Low), Of(spread.Value), Of(spread.High))));
+        }
+
+        return found.ToImmutable();
     }
 
     private MinuteRange? Time(Formula formula, BakeCase own, (KnownBake Bake, BakeCase Case)? known)
@@ -149,14 +178,20 @@ public sealed record Bake(BakePractice Practice, Phrases Phrases)
 
     private PercentRange Loss(BakeCase own, (KnownBake Bake, BakeCase Case)? known)
     {
-        // Where the known bake was weighed, what it lost beyond the model (skin that dries, a tin that steams) is lost again.
-        var (beyond, spread) = known is { Bake.Formula.BakeLoss: { } weighed } anchor
-            ? (weighed.Share - anchor.Case.Fine.LostShare, own.Runs.With(anchor.Case.Runs).Of(static pair => pair.First.LostShare - pair.Second.LostShare, Margin(weighed.Share)))
-            : (0, own.Runs.Of(static run => run.LostShare, Margin(own.Fine.LostShare)));
-        Percent Of(double share) => new(100 * Math.Clamp(own.Fine.LostShare + beyond + share - spread.Value, 0, 1));
-        return new PercentRange(Of(spread.Low), Of(spread.Value), Of(spread.High));
+        var (margins, lost) = (Practice.Margins, own.Fine.LostShare);
+        if (known is { Bake.Formula.BakeLoss: { } weighed } anchor)
+        {
+            // What the known bake lost beyond the model (water that moves, a tin that steams) is lost again.
+            var both = own.Runs.With(anchor.Case.Runs).Of(static pair => pair.First.LostShare - pair.Second.LostShare, LogOf(margins.LossPercent) * weighed.Share);
+            return Of(lost + weighed.Share - anchor.Case.Fine.LostShare, both.Value - both.Low, both.High - both.Value);
+        }
 
-        double Margin(double share) => LogOf(Practice.Margins.LossPercent) * share;
+        Spread Alone(Figure margin) => own.Runs.Of(static run => run.LostShare, LogOf(margin) * lost);
+        var (below, above) = (Alone(margins.LossPercent), Alone(margins.LossAbovePercent));
+        return Of(lost, below.Value - below.Low, above.High - above.Value);
+
+        static PercentRange Of(double value, double below, double above) => new(Share(value - below), Share(value), Share(value + above));
+        static Percent Share(double share) => new(100 * Math.Clamp(share, 0, 1));
     }
 
     private static MinuteRange Minutes(double minutes, Spread logarithm) => new(

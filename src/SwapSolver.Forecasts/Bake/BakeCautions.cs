@@ -37,7 +37,7 @@ internal sealed record BakeCautions(BakePractice Practice, Phrases Phrases)
             .. If(CoreTarget.HasEgg(formula), () => say("caution-egg")),
             .. If(target.IsLowered, () => say("bake-core-lowered", asked, boiling, core, height)),
             .. If(conditions.Core is null && conditions.Altitude.Value >= HighKitchen, () => say("bake-altitude", boiling, core, height)),
-            .. If(!target.IsRaised && forecast.Target.Value < Practice.Core.SetCelsius.Range.Typical, () => say("bake-set-low", core, ("limit", Figure(Practice.Core.SetCelsius.Range.Typical, "0")))),
+            .. If(forecast.Target.Value < Practice.Core.SetCelsius.Range.Typical, () => say("bake-set-low", core, ("limit", Figure(Practice.Core.SetCelsius.Range.Typical, "0")))),
             .. If(isNear, () => say("bake-near-boiling", core, boiling)),
             .. OfFill(formula, forecast.Fill, say),
             .. If(forecast.Pace is null, () => say("bake-no-anchor")),

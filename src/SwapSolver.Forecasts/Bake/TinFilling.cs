@@ -24,18 +24,21 @@ internal sealed record TinFilling(BakePractice Practice)
         var grams = formula.BatterMass.Value * 1e6;
         var (baked, batter) = (Volume(grams, Practice.Crumb.BakedDensityKgPerM3.Range), Volume(grams, Practice.Crumb.BatterDensityKgPerM3.Range));
         var (floor, room) = (tin.Length.Value * tin.Width.Value, CubicMillimetres(tin));
-        var full = Practice.FullPercent.Range;
         return new TinFill(
             Height(batter, floor),
             Height(baked, floor),
             new PercentRange(Share(baked.Low, room), Share(baked.Typical, room), Share(baked.High, room)),
             baked.Typical > room ? FillStanding.Overflows : baked.High > room ? FillStanding.MayOverflow : FillStanding.Fits,
-            [
-                .. Practice.Tins.Select(choice => new TinChoice(choice, Share(baked.Typical, CubicMillimetres(choice.Tin))))
-                    .Where(choice => choice.Full.Value >= full.Low && choice.Full.Value <= full.High)
-                    .OrderBy(choice => Math.Abs(choice.Full.Value - full.Typical))
-                    .Take(MostNamed),
-            ]);
+            [.. Choices(formula).Take(MostNamed)]);
+    }
+
+    /// <summary>Tins that shops sell and that a formula would fill well, the best first.</summary>
+    public IEnumerable<TinChoice> Choices(Formula formula)
+    {
+        var (full, baked) = (Practice.FullPercent.Range, formula.BatterMass.Value * 1e6 / Practice.Crumb.BakedDensityKgPerM3.Range.Typical);
+        return Practice.Tins.Select(choice => new TinChoice(choice, Share(baked, CubicMillimetres(choice.Tin))))
+            .Where(choice => choice.Full.Value >= full.Low && choice.Full.Value <= full.High)
+            .OrderBy(choice => Math.Abs(choice.Full.Value - full.Typical));
     }
 
     private static Range Volume(double grams, Range density) => new(grams / density.High, grams / density.Typical, grams / density.Low);

@@ -13,6 +13,7 @@ namespace SwapSolver.Kitchen.Practice;
 /// <param name="ColdStartMinutes">Time in which a cold oven heats up [min].</param>
 /// <param name="FreeFormHeightByWidthPercent">Height of a loaf on a tray by its width, where no measures are stated [%].</param>
 /// <param name="ProbeKelvin">By how much a probe misses the core [K].</param>
+/// <param name="SkinDryingKgPerM2">Water that dries off an open skin before it boils [kg/m2].</param>
 public sealed record OvenPractice(
     Figure DialCelsius,
     Figure OffsetKelvin,
@@ -23,4 +24,5 @@ public sealed record OvenPractice(
     Figure StartCelsius,
     Figure ColdStartMinutes,
     Figure FreeFormHeightByWidthPercent,
-    Figure ProbeKelvin);
+    Figure ProbeKelvin,
+    Figure SkinDryingKgPerM2);

@@ -35,6 +35,7 @@ internal static class BakeWriter
         }
 
         written.Curve.AddRange(forecast.Curve.Select(Write));
+        written.Variations.AddRange(forecast.Variations.Select(variation => Write(variation, forecast.TimeToCore!.Value.Value)));
         written.Cautions.AddRange(forecast.Cautions.Select(caution => caution.Text));
         return written;
     }
@@ -52,7 +53,7 @@ internal static class BakeWriter
         {
             BeforeMinutes = Write(change.Before),
             AfterMinutes = Write(after.TimeToCore),
-            Ratio = new Estimate { Value = change.Ratio.Value.Share, Low = change.Ratio.Low.Share, High = change.Ratio.High.Share },
+            Ratio = Shares(change.Ratio, 1),
             CoreTargetCelsius = after.Target.Value,
             ProbeFromMinute = after.ProbeFrom?.Value ?? 0,
             CoolToSliceMinutes = Write(after.CoolToSlice),
@@ -61,6 +62,17 @@ internal static class BakeWriter
         written.Cautions.AddRange(after.Cautions.Select(caution => caution.Text));
         return written;
     }
+
+    private static V1.BakeVariation Write(Forecasts.BakeVariation variation, Minutes time) => new()
+    {
+        DisplayName = variation.What,
+        Ratio = Shares(variation.Ratio, 1),
+        Minutes = Shares(variation.Ratio, time.Value),
+    };
+
+    /// <summary>Shares of so much.</summary>
+    private static Estimate Shares(PercentRange range, double of) =>
+        new() { Value = range.Value.Share * of, Low = range.Low.Share * of, High = range.High.Share * of };
 
     private static V1.CorePoint Write(Forecasts.CorePoint point) => new()
     {

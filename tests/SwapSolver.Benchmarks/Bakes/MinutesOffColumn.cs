@@ -51,8 +51,8 @@ internal sealed class MinutesOffColumn : IColumn
 
         var loaf = (string)benchmarkCase.Parameters[nameof(BakeCells.Loaf)];
         var (fine, finest) = (BakeCells.Minutes(loaf, 8), BakeCells.Minutes(loaf, 16));
-        // The error falls with the size of the cells: as much again as from 8 to 16.
-        var limit = (2 * finest) - fine;
+        // The error falls with the square of the size of the cells: a third as much again as from 8 to 16.
+        var limit = finest + ((finest - fine) / 3);
         var own = BakeCells.Minutes(loaf, BakeCells.Cells[benchmarkCase.Descriptor.WorkloadMethod.Name]);
         return ((own - limit) / limit).ToString("P1", CultureInfo.InvariantCulture);
     }

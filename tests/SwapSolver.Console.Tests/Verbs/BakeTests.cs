@@ -27,6 +27,8 @@ public sealed class BakeTests
 
         Assert.Matches(@"^\d+ \(\d+ to \d+\) minutes to a core of 96", ran.Out);
         Assert.Contains("Probe the core from minute", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("It loses about", ran.Out, StringComparison.Ordinal);
+        Assert.Matches(@"oven at 190 °C +0\.\d\d \(0", ran.Out);
         Assert.Contains("####", ran.Out, StringComparison.Ordinal);
         Assert.Contains("----", ran.Out, StringComparison.Ordinal);
         Assert.Contains("at least 71", ran.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);

@@ -66,6 +66,8 @@ public sealed class CoreTargetTests
         var forecast = BakeKitchen.InTin(800).Bakes(BakeKitchen.AtSea with { Core = new Celsius(65) });
         Assert.Equal(71, forecast.Target.Value);
         Assert.Contains(forecast.Cautions, caution => caution.Id == "bake-egg-raised");
+        // Safe is not set: the crumb may still be raw.
+        Assert.Contains(forecast.Cautions, caution => caution.Id == "bake-set-low");
         Assert.Contains(forecast.Cautions, caution => caution.Id == "caution-egg");
     }
 

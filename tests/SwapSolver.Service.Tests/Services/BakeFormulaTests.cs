@@ -23,6 +23,8 @@ public sealed class BakeFormulaTests(OpenKitchen kitchen)
         Assert.InRange(response.BakeLossPercent, response.BakeLoss.Low, response.BakeLoss.High);
         Assert.Equal(TinFill.Types.Standing.Fits, response.Fill.Standing);
         Assert.False(response.HasPacePercent);
+        Assert.NotEmpty(response.Variations);
+        Assert.All(response.Variations, variation => Assert.Equal(time.Value * variation.Ratio.Value, variation.Minutes.Value, 1e-9));
     }
 
     [Fact]
@@ -71,6 +73,7 @@ public sealed class BakeFormulaTests(OpenKitchen kitchen)
         Assert.Null(response.TimeToCoreMinutes);
         Assert.False(response.HasProbeFromMinute);
         Assert.Empty(response.Curve);
+        Assert.Empty(response.Variations);
         Assert.NotEmpty(response.Cautions);
     }
 

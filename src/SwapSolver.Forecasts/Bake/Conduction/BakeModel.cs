@@ -46,10 +46,10 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
         var crumb = CrumbOf(formula, density, doubts);
         var flow = new HeatFlow(body.Cut(fineness), crumb, doubts.Of("temperature of the batter", Practice.Oven.StartCelsius));
         var target = Math.Min(core.Value + doubts.Of("the probe", Practice.Oven.ProbeKelvin), crumb.Boiling - NearestBoiling);
-        var oven = OvenOf(formula, body, doubts);
+        var oven = OvenOf(formula, body, crumb, doubts);
         List<CoreReading> inOven = [], onRack = [];
         var baked = oven.At(LongestBake) > target ? flow.Until(oven, () => flow.Coldest, target, LongestBake, inOven) : null;
-        var lost = flow.Boiled / (flow.Volume * density);
+        var lost = (flow.Boiled + flow.Dried) / (flow.Volume * density);
         var rack = RackOf(body, doubts);
         var cooled = baked is not null && toSlice
             ? flow.Until(rack, () => flow.Warmest, Practice.Rack.SliceCelsius.Range.Typical, LongestCooling, onRack)
@@ -81,7 +81,7 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
         };
     }
 
-    private Surroundings OvenOf(Formula formula, LoafBody body, Doubts doubts)
+    private Surroundings OvenOf(Formula formula, LoafBody body, Crumb crumb, Doubts doubts)
     {
         var oven = Practice.Oven;
         var dial = formula.Oven?.Dial.Value ?? doubts.Of("the dial", oven.DialCelsius);
@@ -98,7 +98,12 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
             air,
             0,
             face => face == Face.Under || (face == Face.Side && body.IsInTin) ? tin : crust,
-            0);
+            0,
+            new SkinDrying(
+                doubts.Of("water that dries off the skin", oven.SkinDryingKgPerM2),
+                Pressure.Value,
+                Pressure.Value / SaturatedWater.PressureAt(new Celsius(crumb.Boiling)).Value,
+                face => face == Face.Top || (face == Face.Side && !body.IsInTin)));
     }
 
     private Surroundings RackOf(LoafBody body, Doubts doubts)
@@ -107,6 +112,6 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
         var room = doubts.Of("temperature of the kitchen", rack.RoomCelsius);
         var air = StillAir * Math.Pow(1 / body.Width, StillAirPower) * doubts.Of("still air about the rack", rack.StillAirPercent) / 100;
         var crust = doubts.Of("emissivity of the crust", Practice.Oven.CrustEmissivity);
-        return new Surroundings(_ => room, air, StillAirPower, _ => crust, doubts.Of("steam on the rack", rack.EvaporatedPercent) / 100);
+        return new Surroundings(_ => room, air, StillAirPower, _ => crust, doubts.Of("steam on the rack", rack.EvaporatedPercent) / 100, SkinDrying.None);
     }
 }

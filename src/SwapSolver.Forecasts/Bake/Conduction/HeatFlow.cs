@@ -6,21 +6,23 @@ namespace SwapSolver.Forecasts;
 /// </summary>
 internal sealed class HeatFlow
 {
-    /// <summary>Stefan and Boltzmann's constant [W/(m2 K4)], by definition of the SI.</summary>
-    private const double StefanBoltzmann = 5.670374419e-8;
-
-    private const double ZeroCelsius = 273.15;
-
     /// <summary>Share of the longest stable step that is taken [1], and the longest step of all [s].</summary>
     private const double OfStable = 0.9, LongestStep = 120;
 
+    /// <summary>Most of a cell that the front passes in one step, and the least crust that lies before it [1, of the cell].</summary>
+    private const double FrontStep = 0.05;
+
+    /// <summary>Resistivity that stands between two fronts [m K/W], both as hot as water boils: any that is not zero.</summary>
+    private const double LeastResistivity = 1e-3;
+
     private readonly Crumb crumb;
-    private readonly double[] volume, celsius, water, outward, inward, heat, gain;
-    private readonly int[] one, other, axis, skinCell;
-    private readonly double[] way, skinArea, skinDepth, skinCelsius;
-    private readonly Face[] skinFace;
-    private readonly double exchange;
-    private double fastest;
+    private readonly double[] volume, celsius, water, outward, inward, heat, gain, give;
+    private readonly bool[] isFront;
+    private readonly int[] one, other;
+    private readonly AxisCell[] axis;
+    private readonly double[] way;
+    private readonly Skin skin;
+    private readonly SkinBody body;
 
     /// <summary>Sets a loaf of one temperature.</summary>
     /// <param name="solid">Its cells.</param>
@@ -32,17 +34,14 @@ internal sealed class HeatFlow
         volume = [.. solid.Volumes];
         celsius = [.. volume.Select(_ => start)];
         water = [.. volume.Select(_ => crumb.WaterDensity)];
-        (outward, inward, heat, gain) = (new double[volume.Length], new double[volume.Length], new double[volume.Length], new double[volume.Length]);
+        (outward, inward, heat) = (new double[volume.Length], new double[volume.Length], new double[volume.Length]);
+        (gain, give, isFront) = (new double[volume.Length], new double[volume.Length], new bool[volume.Length]);
         one = [.. solid.Walls.Select(wall => wall.One)];
         other = [.. solid.Walls.Select(wall => wall.Other)];
         way = [.. solid.Walls.Select(wall => wall.Way)];
         axis = [.. solid.Axis];
-        skinCell = [.. solid.Skins.Select(skin => skin.Cell)];
-        skinArea = [.. solid.Skins.Select(skin => skin.Area)];
-        skinDepth = [.. solid.Skins.Select(skin => skin.Depth)];
-        skinFace = [.. solid.Skins.Select(skin => skin.Face)];
-        skinCelsius = [.. skinCell.Select(_ => start)];
-        exchange = solid.LargestExchange();
+        skin = new Skin(solid, start);
+        body = new SkinBody(celsius, water, outward, crumb.Boiling, crumb.CrustWaterDensity);
     }
 
     /// <summary>Heat taken in through the skin since the start [J]; negative where more was given off.</summary>
@@ -50,6 +49,12 @@ internal sealed class HeatFlow
 
     /// <summary>Water boiled off since the start [kg].</summary>
     public double Boiled { get; private set; }
+
+    /// <summary>Water that dried off the skin before it boiled, since the start [kg].</summary>
+    public double Dried { get; private set; }
+
+    /// <summary>Heat that water took along since the start, above water at 0 °C [J].</summary>
+    public double SteamHeat { get; private set; }
 
     /// <summary>Volume of the body [m3].</summary>
     public double Volume => volume.Sum();
@@ -67,10 +72,10 @@ internal sealed class HeatFlow
     public IReadOnlyList<double> WaterDensities => water;
 
     /// <summary>The coldest of the axis [°C].</summary>
-    public double Coldest => axis.Min(cell => celsius[cell]);
+    public double Coldest => -Peak(-1);
 
     /// <summary>The warmest of the axis [°C].</summary>
-    public double Warmest => axis.Max(cell => celsius[cell]);
+    public double Warmest => Peak(1);
 
     /// <summary>Lets heat flow until the core reaches a temperature.</summary>
     /// <param name="surroundings">Where the loaf is.</param>
@@ -88,7 +93,8 @@ internal sealed class HeatFlow
         {
             var step = Step(surroundings, seconds);
             seconds += step;
-            var now = core();
+            // Between the cells the core is drawn by a curve, which may dip as the first heat comes near; a core does not.
+            var now = rising ? Math.Max(before, core()) : Math.Min(before, core());
             readings?.Add(new CoreReading(seconds, now));
             if (rising ? now >= target : now <= target)
             {
@@ -110,46 +116,67 @@ internal sealed class HeatFlow
         }
     }
 
+    /// <summary>The greatest of the axis, with this sign; between three cells it is that of the parabola through them.</summary>
+    private double Peak(int sign)
+    {
+        var at = 0;
+        for (var place = 1; place < axis.Length; place++)
+        {
+            at = sign * celsius[axis[place].Cell] > sign * celsius[axis[at].Cell] ? place : at;
+        }
+
+        var peak = sign * axis[at].On(celsius);
+        if (at == 0 || at == axis.Length - 1)
+        {
+            return peak;
+        }
+
+        var (below, here, above) = (sign * celsius[axis[at - 1].Cell], sign * celsius[axis[at].Cell], sign * celsius[axis[at + 1].Cell]);
+        var bend = below - (2 * here) + above;
+        return bend < 0 ? peak - ((above - below) * (above - below) / (8 * bend)) : peak;
+    }
+
     private double Step(Surroundings surroundings, double seconds, double most = LongestStep)
     {
         Weigh();
-        var step = Math.Min(Math.Min(most, LongestStep), OfStable / (exchange * fastest));
         Array.Clear(gain);
+        Array.Clear(give);
         Conduct();
-        var taken = Transfer(surroundings, seconds);
+        var taken = skin.Transfer(surroundings, seconds, body, gain, give);
+        var step = Math.Min(Math.Min(most, LongestStep), OfStable * LongestStable());
         HeatTaken += taken * step;
+        if (surroundings.Drying.Most > 0)
+        {
+            var (gone, heatGone) = skin.Dry(step, surroundings.Drying.Most, body, volume, crumb.HeatOfWater);
+            Dried += gone;
+            SteamHeat += heatGone;
+        }
+
         Warm(step);
         return step;
     }
 
     /// <summary>
-    /// Resistivity and heat capacity of every cell, and the fastest that heat can spread in any. A cell that dries holds the
-    /// front, as deep as the cell is dry: from outward heat comes through that much crust, inward there is crumb.
+    /// Resistivity and heat capacity of every cell, on the side of the skin and on that of the core. In a cell that boils the
+    /// front stands as deep as the cell is dry, and is as hot as water boils: from outward heat comes through that much crust,
+    /// inward there is the rest of the cell. Elsewhere its temperature is that of its middle.
     /// </summary>
     private void Weigh()
     {
-        var most = 0.0;
         var (crust, wetDensity, crustDensity) = (1 / crumb.CrustConductivity, crumb.WaterDensity, crumb.CrustWaterDensity);
         var toDry = wetDensity > 0 ? 1 / (wetDensity - crustDensity) : 0;
         for (var cell = 0; cell < celsius.Length; cell++)
         {
             var isDry = wetDensity > 0 && water[cell] <= crustDensity;
-            // Until it is dry its water is held to warm and cool it: it stands at the boiling point, where that makes no difference.
-            var (conductivity, capacity) = crumb.At(celsius[cell], isDry ? crustDensity : wetDensity);
+            var (conductivity, capacity) = crumb.At(celsius[cell], water[cell]);
             var wet = 1 / conductivity;
             var dried = (wetDensity - water[cell]) * toDry;
+            isFront[cell] = !isDry && wetDensity > 0 && celsius[cell] >= crumb.Boiling;
             // The resistivity is that of half a cell: a front at the far wall has two halves of crust before it.
-            outward[cell] = isDry ? crust : wet + (dried * ((2 * crust) - wet));
-            inward[cell] = isDry ? crust : wet;
+            (outward[cell], inward[cell]) = isDry ? (crust, crust)
+                : isFront[cell] ? (2 * Math.Max(FrontStep, dried) * crust, 2 * (1 - dried) * wet)
+                : (wet + (dried * ((2 * crust) - wet)), wet);
             heat[cell] = capacity;
-            most = Math.Max(most, 1 / inward[cell]);
-        }
-
-        fastest = 0;
-        for (var cell = 0; cell < heat.Length; cell++)
-        {
-            // A wall conducts at most twice as well as the worse of its two sides, and no better than the better.
-            fastest = Math.Max(fastest, Math.Min(most, 2 / Math.Min(inward[cell], outward[cell])) / heat[cell]);
         }
     }
 
@@ -160,38 +187,29 @@ internal sealed class HeatFlow
             var (a, b) = (one[wall], other[wall]);
             // The drier of two neighbours lies outward.
             var resistivity = (water[b] < water[a] ? outward[a] : inward[a]) + (water[a] < water[b] ? outward[b] : inward[b]);
-            var flow = 2 * way[wall] * (celsius[b] - celsius[a]) / resistivity;
+            var exchange = 2 * way[wall] / Math.Max(resistivity, LeastResistivity);
+            var flow = exchange * (celsius[b] - celsius[a]);
             gain[a] += flow;
             gain[b] -= flow;
+            give[a] += exchange;
+            give[b] += exchange;
         }
     }
 
-    private double Transfer(Surroundings surroundings, double seconds)
+    /// <summary>
+    /// The longest step in which no cell gives more than it has over its neighbours [s]. A cell that boils stays as warm as it
+    /// is; there the front must not run ahead of the crust that it leaves behind.
+    /// </summary>
+    private double LongestStable()
     {
-        var outside = surroundings.At(seconds);
-        var outsideKelvin = outside + ZeroCelsius;
-        var withSteam = 1 / (1 - surroundings.EvaporatedShare);
-        var (top, side, under) = (surroundings.Emissivities(Face.Top), surroundings.Emissivities(Face.Side), surroundings.Emissivities(Face.Under));
-        var taken = 0.0;
-        for (var skin = 0; skin < skinCell.Length; skin++)
+        var longest = double.PositiveInfinity;
+        var front = FrontStep * (crumb.WaterDensity - crumb.CrustWaterDensity) * crumb.Latent;
+        for (var cell = 0; cell < celsius.Length; cell++)
         {
-            var cell = skinCell[skin];
-            var emissivity = skinFace[skin] switch { Face.Top => top, Face.Side => side, _ => under };
-            // The skin of the step before: it moves by less than a kelvin in one.
-            var skinKelvin = skinCelsius[skin] + ZeroCelsius;
-            var radiation = emissivity * StefanBoltzmann * ((skinKelvin * skinKelvin) + (outsideKelvin * outsideKelvin)) * (skinKelvin + outsideKelvin);
-            var convection = surroundings.ConvectionPower > 0
-                ? surroundings.Convection * Math.Pow(Math.Abs(skinCelsius[skin] - outside), surroundings.ConvectionPower)
-                : surroundings.Convection;
-            var transfer = (radiation + convection) * withSteam;
-            var within = skinDepth[skin] * outward[cell];
-            var flux = transfer <= 0 ? 0 : (outside - celsius[cell]) / ((1 / transfer) + within);
-            skinCelsius[skin] = celsius[cell] + (flux * within);
-            gain[cell] += flux * skinArea[skin];
-            taken += flux * skinArea[skin];
+            longest = Math.Min(longest, volume[cell] * (isFront[cell] && gain[cell] >= 0 ? front / gain[cell] : heat[cell] / give[cell]));
         }
 
-        return taken;
+        return longest;
     }
 
     private void Warm(double step)
@@ -219,5 +237,6 @@ internal sealed class HeatFlow
         }
 
         Boiled += boiled;
+        SteamHeat += boiled * crumb.SteamEnthalpy;
     }
 }

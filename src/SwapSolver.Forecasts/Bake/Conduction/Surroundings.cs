@@ -6,9 +6,10 @@ namespace SwapSolver.Forecasts;
 /// <param name="ConvectionPower">How it grows with the difference between skin and air [1]: 0 in an oven, a quarter in still air.</param>
 /// <param name="Emissivities">Emissivity by side [1].</param>
 /// <param name="EvaporatedShare">Share of the heat given off that leaves with steam from the skin [1].</param>
+/// <param name="Drying">Water that leaves the skin before it boils.</param>
 internal sealed record Surroundings(
-    Func<double, double> At, double Convection, double ConvectionPower, Func<Face, double> Emissivities, double EvaporatedShare)
+    Func<double, double> At, double Convection, double ConvectionPower, Func<Face, double> Emissivities, double EvaporatedShare, SkinDrying Drying)
 {
     /// <summary>Air of one temperature with one transfer to every side, and no radiation.</summary>
-    public static Surroundings Plain(double celsius, double transfer) => new(_ => celsius, transfer, 0, static _ => 0, 0);
+    public static Surroundings Plain(double celsius, double transfer) => new(_ => celsius, transfer, 0, static _ => 0, 0, SkinDrying.None);
 }

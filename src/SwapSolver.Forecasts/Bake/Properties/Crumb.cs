@@ -8,6 +8,9 @@ internal sealed class Crumb
     /// <summary>Conductivity, dry heat and water heat of each temperature, side by side: one step reads all three.</summary>
     private readonly double[] table;
 
+    /// <summary>Heat above 0 °C of a kilogram of dry matter and of water at each temperature of the table [J/kg].</summary>
+    private readonly double[] dryEnthalpy, waterEnthalpy;
+
     /// <summary>Fills the table.</summary>
     /// <param name="wetConductivity">Conductivity while wet, by temperature [W/(m K)].</param>
     /// <param name="dryHeat">Heat capacity of its dry matter [J/(kg K)].</param>
@@ -20,6 +23,7 @@ internal sealed class Crumb
                 .Select(index => Coldest + (index * Step))
                 .SelectMany(celsius => new[] { wetConductivity(celsius), dryHeat(celsius), waterHeat(celsius) }),
         ];
+        (dryEnthalpy, waterEnthalpy) = (Summed(1), Summed(2));
     }
 
     /// <summary>Dry matter in the loaf's volume [kg/m3].</summary>
@@ -57,29 +61,33 @@ internal sealed class Crumb
     /// <summary>Heat that its volume holds above 0 °C [J/m3].</summary>
     /// <param name="celsius">Temperature.</param>
     /// <param name="water">Water [kg/m3].</param>
-    public double EnthalpyAt(double celsius, double water)
-    {
-        // By the same straight lines between the entries as the step takes; Simpson's rule is exact on each.
-        var (sum, from) = (0.0, 0.0);
-        while (from < celsius)
-        {
-            var to = Math.Min(celsius, (Math.Floor((from / Step) + 1e-9) + 1) * Step);
-            sum += (to - from) * (HeatAt(from, water) + (4 * HeatAt((from + to) / 2, water)) + HeatAt(to, water)) / 6;
-            from = to;
-        }
+    public double EnthalpyAt(double celsius, double water) => (DryDensity * Enthalpy(dryEnthalpy, 1, celsius)) + (water * HeatOfWater(celsius));
 
-        return sum;
-    }
+    /// <summary>Heat of a kilogram of its water above 0 °C [J/kg].</summary>
+    /// <param name="celsius">Temperature.</param>
+    public double HeatOfWater(double celsius) => Enthalpy(waterEnthalpy, 2, celsius);
 
     /// <summary>Heat that a kilogram of its water takes along as it boils off, above 0 °C [J/kg].</summary>
-    public double SteamEnthalpy
+    public double SteamEnthalpy => HeatOfWater(Boiling) + Latent;
+
+    /// <summary>A heat capacity of the table summed up; it is straight between the entries, so the trapezium is exact.</summary>
+    private double[] Summed(int column)
     {
-        get
+        var sums = new double[table.Length / 3];
+        for (var index = 1; index < sums.Length; index++)
         {
-            var dry = EnthalpyAt(Boiling, 0);
-            return EnthalpyAt(Boiling, 1) - dry + Latent;
+            sums[index] = sums[index - 1] + (Step / 2 * (table[((index - 1) * 3) + column] + table[(index * 3) + column]));
         }
+
+        var atZero = sums[(int)(-Coldest / Step)];
+        return [.. sums.Select(sum => sum - atZero)];
     }
 
-    private double HeatAt(double celsius, double water) => At(celsius, water).Heat;
+    private double Enthalpy(double[] sums, int column, double celsius)
+    {
+        var place = (Math.Clamp(celsius, Coldest, Hottest) - Coldest) * (1 / Step);
+        var index = (int)place;
+        var (share, low, high) = (place - index, table[(index * 3) + column], table[((index + 1) * 3) + column]);
+        return sums[index] + (Step * share * (low + (share / 2 * (high - low))));
+    }
 }

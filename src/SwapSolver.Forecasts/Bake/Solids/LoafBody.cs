@@ -13,7 +13,7 @@ internal sealed record LoafBody(Round? Round, Brick? Brick, bool IsInTin)
     private const double StillRound = 1.2;
 
     /// <summary>How many cells more a round body gets along each way: it is cut in two directions only.</summary>
-    private const double RoundFineness = 1.8;
+    internal const double RoundFineness = 1.8;
 
     /// <summary>Width by which air flows about it [m].</summary>
     public double Width => Brick?.Width ?? (2 * Round!.Radius);

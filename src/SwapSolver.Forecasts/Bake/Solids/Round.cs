@@ -12,44 +12,25 @@ internal sealed record Round(double Radius, double Height, bool IsDomed)
     {
         var size = Math.Min(Radius, Height / 1.5) / fineness;
         var (rings, layers) = (CellCount.Of(Radius, size, fineness, 3 * fineness), CellCount.Of(Height, size, fineness, 3 * fineness));
+        if (IsDomed)
+        {
+            return new RoundDome(Radius, Height).Cut(rings, layers);
+        }
+
         var (dr, dz) = (Radius / rings, Height / layers);
-        var kept = 0.0;
-        for (var ring = 0; ring < rings; ring++)
-        {
-            for (var layer = 0; layer < layers; layer++)
-            {
-                kept += Holds(ring, layer, dr, dz) ? Ring(ring, dr) * dz : 0;
-            }
-        }
-
-        // A body of steps gets the volume that the smooth one has.
-        var stretch = Volume / kept;
         var solid = new Solid();
-        var cells = new int[rings, layers];
-        for (var ring = 0; ring < rings; ring++)
+        for (var cell = 0; cell < rings * layers; cell++)
         {
-            for (var layer = 0; layer < layers; layer++)
-            {
-                cells[ring, layer] = Holds(ring, layer, dr, dz) ? solid.AddCell(Ring(ring, dr) * dz * stretch) : -1;
-                if (ring == 0 && cells[ring, layer] >= 0)
-                {
-                    solid.Axis.Add(cells[ring, layer]);
-                }
-            }
+            solid.AddCell(Ring(cell / layers, dr) * dz);
         }
 
         for (var ring = 0; ring < rings; ring++)
         {
             for (var layer = 0; layer < layers; layer++)
             {
-                var here = cells[ring, layer];
-                if (here < 0)
-                {
-                    continue;
-                }
-
-                Join(here, ring + 1 < rings ? cells[ring + 1, layer] : -1, Face.Side, 2 * Math.PI * (ring + 1) * dr * dz, dr);
-                Join(here, layer + 1 < layers ? cells[ring, layer + 1] : -1, Face.Top, Ring(ring, dr), dz);
+                var here = (ring * layers) + layer;
+                solid.Join(here, ring + 1 < rings ? here + layers : null, Face.Side, 2 * Math.PI * (ring + 1) * dr * dz, dr);
+                solid.Join(here, layer + 1 < layers ? here + 1 : null, Face.Top, Ring(ring, dr), dz);
                 if (layer == 0)
                 {
                     solid.AddSkin(here, Face.Under, Ring(ring, dr), dz / 2);
@@ -57,57 +38,12 @@ internal sealed record Round(double Radius, double Height, bool IsDomed)
             }
         }
 
-        if (IsDomed)
+        for (var layer = 0; layer < layers; layer++)
         {
-            solid.SmoothSkin([Face.Top, Face.Side], DomeArea);
-            solid.SmoothSkin([Face.Under], Math.PI * Radius * Radius);
+            solid.AddToAxis(layer, rings > 1 ? layers + layer : -1);
         }
 
         return solid;
-
-        void Join(int here, int there, Face face, double area, double distance)
-        {
-            if (there >= 0)
-            {
-                solid.AddWall(here, there, area, distance);
-            }
-            else
-            {
-                solid.AddSkin(here, face, area, distance / 2);
-            }
-        }
-    }
-
-    /// <summary>Volume [m3].</summary>
-    public double Volume => Math.PI * Radius * Radius * Height * (IsDomed ? 2.0 / 3 : 1);
-
-    /// <summary>Area of half a spheroid without its foot [m2].</summary>
-    private double DomeArea
-    {
-        get
-        {
-            if (Math.Abs(Radius - Height) < 1e-9 * Radius)
-            {
-                return 2 * Math.PI * Radius * Radius;
-            }
-
-            var (least, most) = (Math.Min(Radius, Height), Math.Max(Radius, Height));
-            var e = Math.Sqrt(1 - (least * least / (most * most)));
-            return Height < Radius
-                ? Math.PI * ((Radius * Radius) + (Height * Height / e * Math.Atanh(e)))
-                : Math.PI * ((Radius * Radius) + (Radius * Height / e * Math.Asin(e)));
-        }
-    }
-
-    private bool Holds(int ring, int layer, double dr, double dz)
-    {
-        if (!IsDomed)
-        {
-            return true;
-        }
-
-        var (r, z) = ((ring + 0.5) * dr / Radius, (layer + 0.5) * dz / Height);
-        return (r * r) + (z * z) <= 1;
     }
 
     private static double Ring(int ring, double width) => Math.PI * width * width * ((2 * ring) + 1);

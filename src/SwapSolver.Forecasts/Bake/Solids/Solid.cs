@@ -16,8 +16,8 @@ internal sealed class Solid
     /// <summary>Pieces of skin: the cell, its side, area [m2] and depth of the cell's middle below it [m].</summary>
     public IReadOnlyList<(int Cell, Face Face, double Area, double Depth)> Skins => skins;
 
-    /// <summary>Cells among which the core lies: those on the axis.</summary>
-    public List<int> Axis { get; } = [];
+    /// <summary>Cells among which the core lies, from the foot up.</summary>
+    public List<AxisCell> Axis { get; } = [];
 
     /// <summary>Adds a cell.</summary>
     /// <param name="volume">Volume [m3].</param>
@@ -34,37 +34,38 @@ internal sealed class Solid
     /// <summary>Gives a cell a piece of skin.</summary>
     public void AddSkin(int cell, Face face, double area, double depth) => skins.Add((cell, face, area, depth));
 
-    /// <summary>Stretches the skin of a body that was cut into steps to the area that it really has.</summary>
-    /// <param name="faces">Sides whose steps are meant.</param>
-    /// <param name="area">Area that they really have together [m2].</param>
-    public void SmoothSkin(Face[] faces, double area)
+    /// <summary>Lets a cell touch another, or gives it a piece of skin where there is none.</summary>
+    /// <param name="here">The cell.</param>
+    /// <param name="there">The other; null where the body ends.</param>
+    /// <param name="face">Which side ends there.</param>
+    /// <param name="area">Area of the wall or skin [m2].</param>
+    /// <param name="distance">Distance from middle to middle [m].</param>
+    public void Join(int here, int? there, Face face, double area, double distance)
     {
-        var stepped = skins.Where(skin => faces.Contains(skin.Face)).Sum(skin => skin.Area);
-        for (var index = 0; index < skins.Count; index++)
+        if (there is { } other)
         {
-            var skin = skins[index];
-            if (faces.Contains(skin.Face))
-            {
-                skins[index] = skin with { Area = skin.Area * area / stepped };
-            }
+            AddWall(here, other, area, distance);
+        }
+        else
+        {
+            AddSkin(here, face, area, distance / 2);
         }
     }
 
-    /// <summary>The most that any cell gives and takes for its volume, at a conductivity of one [1/m2]: what the longest stable step hangs on.</summary>
-    public double LargestExchange()
+    /// <summary>Puts a cell on top of the axis.</summary>
+    /// <param name="cell">The cell.</param>
+    /// <param name="beside">Its neighbours away from the axis; those below 0 are none.</param>
+    public void AddToAxis(int cell, params ReadOnlySpan<int> beside)
     {
-        var sums = new double[volumes.Count];
-        foreach (var (one, other, way) in walls)
+        List<int> known = [];
+        foreach (var other in beside)
         {
-            sums[one] += way;
-            sums[other] += way;
+            if (other >= 0)
+            {
+                known.Add(other);
+            }
         }
 
-        foreach (var (cell, _, area, depth) in skins)
-        {
-            sums[cell] += area / depth;
-        }
-
-        return sums.Select((sum, cell) => sum / volumes[cell]).Max();
+        Axis.Add(new AxisCell(cell, [.. known]));
     }
 }

@@ -28,7 +28,7 @@ internal static class OneWay
         }
 
         solid.AddSkin(shells - 1, Face.Side, Area(half), thick / 2);
-        solid.Axis.Add(0);
+        solid.AddToAxis(0);
         return solid;
     }
 
