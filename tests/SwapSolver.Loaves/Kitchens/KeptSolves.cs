@@ -16,4 +16,7 @@ public sealed class KeptSolves(ISolver solver) : ISolver
         Solves.Add((model, solution));
         return solution;
     }
+
+    /// <inheritdoc/>
+    public LinearSolution SolveLinear(Model model, TimeSpan budget, CancellationToken cancel) => solver.SolveLinear(model, budget, cancel);
 }
