@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Globalization;
 using SwapSolver.Loaves.Kitchens;
 using SwapSolver.OrTools;
 
@@ -16,23 +15,17 @@ public static class KitchenRun
     /// <param name="page">The page that is written.</param>
     public static int Write(int count, string page)
     {
-        var wrong = new ConcurrentBag<(int Number, string Fault)>();
-        var conflicts = Proven(ConflictProof.Hopeless(count / 10, new OrToolsSolver()), wrong, kitchen => ConflictProof.Of(kitchen, new OrToolsSolver()));
-        foreach (var proof in conflicts.Where(proof => !proof.Faults.IsEmpty))
-        {
-            wrong.Add((proof.Kitchen.Number, proof.ToString()));
-        }
-
         var folder = Directory.CreateTempSubdirectory("swapsolver-kitchens-");
         try
         {
-            var proofs = Proven(RandomKitchens.First(count), wrong, kitchen =>
-                KitchenProof.Of(kitchen, new OrToolsSolver(), folder.FullName, withCbc: kitchen.Number % 10 == 0));
-            foreach (var proof in proofs.Where(proof => !proof.Holds))
-            {
-                wrong.Add((proof.Kitchen.Number, proof.ToString()));
-            }
-
+            var wrong = new ConcurrentBag<(int Number, string Fault)>();
+            var conflicts = Proven(
+                ConflictProof.Hopeless(count / 10, new OrToolsSolver()), wrong, kitchen => ConflictProof.Of(kitchen, new OrToolsSolver()), proof => proof.Faults.IsEmpty);
+            var proofs = Proven(
+                RandomKitchens.First(count),
+                wrong,
+                kitchen => KitchenProof.Of(kitchen, new OrToolsSolver(), folder.FullName, withCbc: kitchen.Number % 10 == 0),
+                proof => proof.Holds);
             File.WriteAllText(page, KitchenPage.Of(count, proofs, conflicts, [.. wrong.OrderBy(one => one.Number).Select(one => one.Fault)]));
             return wrong.IsEmpty ? 0 : 1;
         }
@@ -42,26 +35,33 @@ public static class KitchenRun
         }
     }
 
-    /// <summary>Two at a time, in the order of numbers. A kitchen on which a program fails is a fault of that kitchen, and the
-    /// others are gone through all the same.</summary>
+    /// <summary>Two at a time, given in the order of numbers. A kitchen on which a program fails is a fault of that kitchen, and
+    /// the others are gone through all the same.</summary>
     private static List<TProof> Proven<TProof>(
-        IEnumerable<RandomKitchen> kitchens, ConcurrentBag<(int Number, string Fault)> wrong, Func<RandomKitchen, TProof> prove)
+        IEnumerable<RandomKitchen> kitchens, ConcurrentBag<(int Number, string Fault)> wrong, Func<RandomKitchen, TProof> prove, Func<TProof, bool> holds)
+        where TProof : notnull
     {
         var proofs = new ConcurrentBag<(int Number, TProof Proof)>();
         Parallel.ForEach(Partitioner.Create(kitchens, EnumerablePartitionerOptions.NoBuffering), TwoAtATime, kitchen =>
         {
             try
             {
-                proofs.Add((kitchen.Number, prove(kitchen)));
+                var proof = prove(kitchen);
+                proofs.Add((kitchen.Number, proof));
+                if (!holds(proof))
+                {
+                    Fault(proof.ToString()!);
+                }
             }
             catch (InvalidOperationException failure)
             {
-                wrong.Add((kitchen.Number, $"{kitchen.Name}: {failure.Message}"));
+                Fault($"{kitchen.Name}: {failure.Message}");
             }
 
-            if (proofs.Count % 100 == 0)
+            void Fault(string words)
             {
-                Console.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{proofs.Count} proven, {wrong.Count} faults"));
+                wrong.Add((kitchen.Number, words));
+                Console.Error.WriteLine(words);
             }
         });
         return [.. proofs.OrderBy(one => one.Number).Select(one => one.Proof)];

@@ -24,11 +24,12 @@ public static class CbcProgram
                 : throw new InvalidOperationException($"cbc said '{lines[0]}' and:\n{said}");
     }
 
-    /// <summary>It writes "INDEX NAME VALUE REDUCED-COST" for each column that is not 0.</summary>
+    /// <summary>It writes "INDEX NAME VALUE REDUCED-COST" for each column that is not 0, and "**" before one that it holds for a
+    /// little off; what such a point is worth shows where its choices are solved again in fractions.</summary>
     private static double[] Values(Model model, IEnumerable<string> lines)
     {
         var values = new double[model.Columns.Count];
-        foreach (var words in lines.Select(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries)))
+        foreach (var words in lines.Select(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries).SkipWhile(word => word == "**").ToArray()))
         {
             var column = int.Parse(words[0], CultureInfo.InvariantCulture);
             values[column] = words[1] == model.Columns[column].Name
