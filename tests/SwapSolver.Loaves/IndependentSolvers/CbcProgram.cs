@@ -3,7 +3,8 @@ using SwapSolver.Solving.Models;
 
 namespace SwapSolver.Loaves.IndependentSolvers;
 
-/// <summary>The stand-alone CBC of the system's own packages, told to leave no gap.</summary>
+/// <summary>The stand-alone CBC of the system's own packages, told to leave no gap and to look for every better point: by itself
+/// it looks for none that is less than 1e-5 better.</summary>
 public static class CbcProgram
 {
     private const string Optimal = "Optimal - objective value";
@@ -15,7 +16,7 @@ public static class CbcProgram
     {
         var written = $"{mpsFile}.cbc";
         var said = NativeProgram.Run(
-            "cbc", mpsFile, "-ratioGap", "0", "-allowableGap", "0", "-solve", "-solution", written);
+            "cbc", mpsFile, "-ratioGap", "0", "-allowableGap", "0", "-increment", "1e-9", "-solve", "-solution", written);
         var lines = File.ReadAllLines(written);
         return lines[0].StartsWith(Optimal, StringComparison.Ordinal)
                 ? new Verdict(true, Number(lines[0][Optimal.Length..])) { Values = Values(model, lines.Skip(1)) }

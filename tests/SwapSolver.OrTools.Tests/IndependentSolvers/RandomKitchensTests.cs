@@ -8,6 +8,22 @@ public sealed class RandomKitchensTests(ITestOutputHelper output)
 {
     private const int Kitchens = 150;
 
+    /// <summary>A kitchen whose best two choices count 7e-6 apart: less than CBC's own step from one answer to a better one.</summary>
+    [Fact]
+    public void A_choice_that_is_better_by_a_hundred_thousandth_is_found()
+    {
+        var folder = Directory.CreateTempSubdirectory("swapsolver-kitchens-");
+        try
+        {
+            var proof = KitchenProof.Of(RandomKitchens.Of(1899), new OrToolsSolver(), folder.FullName, withCbc: true);
+            Assert.True(proof.Holds, proof.ToString());
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
     [Fact]
     public void Another_program_finds_the_same_optimum_or_none_either_and_the_printed_grams_are_right_in_fractions()
     {
