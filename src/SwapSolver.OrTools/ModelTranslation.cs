@@ -7,7 +7,10 @@ namespace SwapSolver.OrTools;
 internal static class ModelTranslation
 {
     /// <summary>Writes columns, rows and objective. No names: two alike would crash a look-up.</summary>
-    public static (Variable[] Variables, Constraint[] Constraints) Write(Model model, Solver solver)
+    /// <param name="model">The model.</param>
+    /// <param name="solver">What it is written into.</param>
+    /// <param name="costFactor">What every cost is multiplied by, which moves no optimum [1].</param>
+    public static (Variable[] Variables, Constraint[] Constraints) Write(Model model, Solver solver, double costFactor = 1)
     {
         Variable[] variables =
         [
@@ -30,7 +33,7 @@ internal static class ModelTranslation
         {
             if (model.Columns[column].Cost != 0)
             {
-                objective.SetCoefficient(variables[column], model.Columns[column].Cost);
+                objective.SetCoefficient(variables[column], model.Columns[column].Cost * costFactor);
             }
         }
 

@@ -59,25 +59,35 @@ public sealed record ConflictSearch(FormulaSolve Solve, Phrases Phrases)
             wishes = wishes.Prepend(WholeEggs);
         }
 
+        // A wish also frees lines to move: what is to be left out may go, and a limit on net carbs frees the sweetener. Without
+        // the wish such a line stays, so leaving a wish away may itself stand in the way, and a wish that was needed with
+        // many others about may be needless among the few that are left. So each is tried until all stand the same trial.
+        var inOrder = wishes.ToList();
+        var untried = new Queue<string>(inOrder);
+        var needed = new HashSet<string>();
         var left = problem;
-        var fighting = new List<string>();
         var endedEarly = false;
-        foreach (var wish in wishes)
+        while (untried.TryDequeue(out var wish))
         {
             var without = Without(left, wish);
             var outcome = clock.IsOver ? Outcome.OutOfTime : Solve.CanBeMet(without, clock, cancel);
             endedEarly |= outcome == Outcome.OutOfTime;
-            if (outcome == Outcome.Infeasible)
+            if (outcome != Outcome.Infeasible)
             {
-                left = without;
+                needed.Add(wish);
+                continue;
             }
-            else
+
+            left = without;
+            foreach (var again in inOrder.Where(needed.Contains))
             {
-                fighting.Add(wish);
+                untried.Enqueue(again);
             }
+
+            needed.Clear();
         }
 
-        return (fighting, endedEarly);
+        return ([.. inOrder.Where(needed.Contains)], endedEarly);
     }
 
     private static FormulaProblem Without(FormulaProblem problem, string wish) => wish switch

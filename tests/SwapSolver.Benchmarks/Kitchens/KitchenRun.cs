@@ -1,4 +1,4 @@
-using System.Globalization;
+using System.Collections.Concurrent;
 using SwapSolver.Loaves.Kitchens;
 using SwapSolver.OrTools;
 
@@ -7,10 +7,10 @@ namespace SwapSolver.Benchmarks.Kitchens;
 /// <summary>Goes through random kitchens by the thousand and writes down what it saw.</summary>
 public static class KitchenRun
 {
-    /// <summary>How far two proven optima may lie apart, relative to the larger or to 1, as in the tests.</summary>
-    private const double Tolerance = 1e-6;
+    private static readonly ParallelOptions TwoAtATime = new() { MaxDegreeOfParallelism = 2 };
 
-    /// <summary>Proves so many kitchens, every tenth by cbc too, and writes a page; returns 0 only where nothing disagrees.</summary>
+    /// <summary>Proves so many kitchens, every tenth by cbc too, and the conflicts of a tenth as many that nothing fits, and
+    /// writes a page; returns 0 only where nothing disagrees and nothing is open.</summary>
     /// <param name="count">How many kitchens.</param>
     /// <param name="page">The page that is written.</param>
     public static int Write(int count, string page)
@@ -18,13 +18,16 @@ public static class KitchenRun
         var folder = Directory.CreateTempSubdirectory("swapsolver-kitchens-");
         try
         {
-            var proofs = new KitchenProof[count];
-            Parallel.For(0, count, new ParallelOptions { MaxDegreeOfParallelism = 2 }, number =>
-                proofs[number] = KitchenProof.Of(RandomKitchens.Of(number), new OrToolsSolver(), folder.FullName, withCbc: number % 10 == 0));
-            var wrong = proofs.Where(proof => proof.Gap > Tolerance || !proof.Faults.IsEmpty).Select(proof => proof.ToString()).ToList();
-            File.WriteAllText(page, Page(proofs, wrong));
-            wrong.ForEach(Console.Error.WriteLine);
-            return wrong.Count == 0 ? 0 : 1;
+            var wrong = new ConcurrentBag<(int Number, string Fault)>();
+            var conflicts = Proven(
+                ConflictProof.Hopeless(count / 10, new OrToolsSolver()), wrong, kitchen => ConflictProof.Of(kitchen, new OrToolsSolver()), proof => proof.Faults.IsEmpty);
+            var proofs = Proven(
+                RandomKitchens.First(count),
+                wrong,
+                kitchen => KitchenProof.Of(kitchen, new OrToolsSolver(), folder.FullName, withCbc: kitchen.Number % 10 == 0),
+                proof => proof.Holds);
+            File.WriteAllText(page, KitchenPage.Of(count, proofs, conflicts, [.. wrong.OrderBy(one => one.Number).Select(one => one.Fault)]));
+            return wrong.IsEmpty ? 0 : 1;
         }
         finally
         {
@@ -32,28 +35,35 @@ public static class KitchenRun
         }
     }
 
-    private static string Page(KitchenProof[] proofs, List<string> wrong)
+    /// <summary>Two at a time, given in the order of numbers. A kitchen on which a program fails is a fault of that kitchen, and
+    /// the others are gone through all the same.</summary>
+    private static List<TProof> Proven<TProof>(
+        IEnumerable<RandomKitchen> kitchens, ConcurrentBag<(int Number, string Fault)> wrong, Func<RandomKitchen, TProof> prove, Func<TProof, bool> holds)
+        where TProof : notnull
     {
-        var models = proofs.SelectMany(proof => proof.Models).ToList();
-        return string.Create(CultureInfo.InvariantCulture, $"""
-            # Random kitchens, each model by ours, by glpsol and every tenth kitchen's by cbc
+        var proofs = new ConcurrentBag<(int Number, TProof Proof)>();
+        Parallel.ForEach(Partitioner.Create(kitchens, EnumerablePartitionerOptions.NoBuffering), TwoAtATime, kitchen =>
+        {
+            try
+            {
+                var proof = prove(kitchen);
+                proofs.Add((kitchen.Number, proof));
+                if (!holds(proof))
+                {
+                    Fault(proof.ToString()!);
+                }
+            }
+            catch (InvalidOperationException failure)
+            {
+                Fault($"{kitchen.Name}: {failure.Message}");
+            }
 
-            Written by `dotnet run -c Release --project tests/SwapSolver.Benchmarks -- --kitchens {proofs.Length}`; the same number gives the same kitchens.
-
-            | what | count |
-            | --- | ---: |
-            | kitchens | {proofs.Length} |
-            | infeasible in any amounts | {proofs.Count(proof => proof.IsInfeasible)} |
-            | answered, printed grams judged in fractions | {proofs.Count(proof => proof.IsAnswered)} |
-            | feasible in any amounts, not in steps of the scale | {proofs.Count(proof => !proof.IsInfeasible && !proof.IsAnswered)} |
-            | models compared | {models.Count} |
-            | by cbc | {models.Count(model => model.Cbc is not null)} |
-            | not settled by glpsol in a minute | {models.Count(model => model.Glpsol is null)} |
-            | kitchens that disagree, or whose grams break something | {wrong.Count} |
-
-            Widest distance of two optima, relative to the larger or to 1: {models.Max(model => model.Gap):G3}.
-            Furthest that a printed reading lies beyond an end of its band, relative to it: {proofs.Max(proof => proof.Beyond):G3}.
-            {string.Concat(wrong.Select(one => $"\n- {one}"))}
-            """).TrimEnd() + "\n";
+            void Fault(string words)
+            {
+                wrong.Add((kitchen.Number, words));
+                Console.Error.WriteLine(words);
+            }
+        });
+        return [.. proofs.OrderBy(one => one.Number).Select(one => one.Proof)];
     }
 }

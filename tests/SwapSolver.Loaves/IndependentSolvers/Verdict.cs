@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace SwapSolver.Loaves.IndependentSolvers;
 
 /// <summary>What a program says of a model.</summary>
@@ -10,7 +8,13 @@ public sealed record Verdict(bool IsFeasible, double Objective)
     /// <summary>No point keeps every row.</summary>
     public static readonly Verdict Infeasible = new(false, double.NaN);
 
-    /// <summary>The proven best objective, as the program printed it.</summary>
-    public static Verdict Optimal(string printed) =>
-        new(true, double.Parse(printed, NumberStyles.Float, CultureInfo.InvariantCulture));
+    /// <summary>The point that it found, one value a column; empty where there is none.</summary>
+    public IReadOnlyList<double> Values { get; init; } = [];
+
+    /// <summary>How far another's verdict lies from this one, relative to the larger or to 1; endless where one has a point
+    /// and the other none.</summary>
+    public double Apart(Verdict other) =>
+        IsFeasible != other.IsFeasible ? double.PositiveInfinity
+        : !IsFeasible ? 0
+        : Math.Abs(Objective - other.Objective) / Math.Max(1, Math.Max(Math.Abs(Objective), Math.Abs(other.Objective)));
 }

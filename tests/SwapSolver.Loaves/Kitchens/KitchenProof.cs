@@ -39,6 +39,9 @@ public sealed record KitchenProof(
     /// <summary>Widest relative distance of two optima; endless where one found a point and the other none.</summary>
     public double Gap => Models.Max(model => model.Gap);
 
+    /// <summary>Whether another program settled every model, none stands against ours, and the printed grams are right.</summary>
+    public bool Holds => Faults.IsEmpty && Models.All(model => model.Judge != Judge.Nobody && model.Gap <= ModelProof.Tolerance);
+
     /// <inheritdoc/>
     public override string ToString() => $"{Kitchen.Name}: {string.Join("; ", Models)}; {string.Join("; ", Faults)}";
 }
