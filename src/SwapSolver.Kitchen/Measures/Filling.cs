@@ -25,8 +25,9 @@ public sealed record Filling(
 /// <param name="Liquid">What holds for what pours.</param>
 /// <param name="Scale">How far a kitchen scale may be off [g].</param>
 /// <param name="Pours">Ids of what pours, soft fats and purees among them.</param>
+/// <param name="Whole">Flours and meals whose household weights are of the whole seed.</param>
 public sealed record Fillings(
-    ImmutableArray<Filling> Named, Filling Powder, Filling Liquid, Grams Scale, ImmutableHashSet<string> Pours)
+    ImmutableArray<Filling> Named, Filling Powder, Filling Liquid, Grams Scale, ImmutableHashSet<string> Pours, WholeSeedWeights Whole)
 {
     /// <summary>How an ingredient lies in a measure: as a line says, else by its kind.</summary>
     public Filling Of(Ingredient ingredient, Filling? said) =>
