@@ -35,7 +35,7 @@ internal static class ReplaceScreen
     }
 
     private static List<string> All(ReplaceIngredientResponse response) =>
-        [.. response.Answers.Select(What), .. response.Further.Select(other => What(other.Doses, IngredientName.Of))];
+        [.. response.Answers.Select(answer => answer.Replacement).Concat(response.Further).Select(What)];
 
     private static void Ranked(Screen screen, List<Answer> answers, List<string> all)
     {
@@ -44,7 +44,7 @@ internal static class ReplaceScreen
         {
             foreach (var answer in answers)
             {
-                screen.Item($"{What(answer)}: {Timing(answer)}, water {Signed(answer.Replacement.WaterMoreGrams)} g, sodium {Signed(answer.Replacement.SodiumMoreMg)} mg");
+                screen.Item($"{What(answer.Replacement)}: {Timing(answer)}, water {Signed(answer.Replacement.WaterMoreGrams)} g, sodium {Signed(answer.Replacement.SodiumMoreMg)} mg");
             }
 
             Others(screen, answers, all);
@@ -56,7 +56,7 @@ internal static class ReplaceScreen
         {
             var replaced = answer.Replacement;
             table.Row(
-                What(answer),
+                What(answer.Replacement),
                 Signed(replaced.WaterMoreGrams),
                 Signed(replaced.SodiumMoreMg),
                 Timing(answer),
@@ -78,7 +78,7 @@ internal static class ReplaceScreen
 
     private static void Dose(Screen screen, Answer answer)
     {
-        screen.Heading(What(answer));
+        screen.Heading(What(answer.Replacement));
         ChangesTable.Show(screen, answer.Changes);
         screen.Gap();
         foreach (var note in answer.Notes)
@@ -89,15 +89,8 @@ internal static class ReplaceScreen
         Cautions.Show(screen, answer.Cautions);
     }
 
-    private static string What(Answer answer) => What(answer.Replacement.Doses, ingredient => Name(answer, ingredient));
-
-    private static string What(IEnumerable<LeaveningDose> doses, Func<string, string> name) =>
-        string.Join(" and ", doses.Select(dose => $"{Amount.Grams(dose.Grams)} g of {name(dose.Ingredient)}"));
-
-    private static string Name(Answer answer, string ingredient) =>
-        answer.Changes.FirstOrDefault(change => change.Ingredient == ingredient) is { DisplayName.Length: > 0 } change
-            ? change.DisplayName
-            : IngredientName.Of(ingredient);
+    private static string What(LeaveningReplacement replacement) =>
+        string.Join(" and ", replacement.Doses.Select(dose => $"{Amount.Grams(dose.Grams)} g of {dose.DisplayName}"));
 
     private static string Timing(Answer answer) => answer.Replacement.Timing switch
     {

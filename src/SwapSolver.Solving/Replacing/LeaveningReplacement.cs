@@ -138,6 +138,8 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, Bags Bags, Immu
         Grams More(Fact fact) => new(Sum(formula, fact) - Sum(reference, fact));
         var sodium = More(Fact.Sodium);
         var salt = Bakehouse.Pantry.Offered.Where(one => one.Role == Role.Salt).MaxBy(one => one.Typical[Fact.Sodium])!;
+        var saltMore = new Grams(-sodium.Value / salt.Typical[Fact.Sodium]);
+        var practice = Bakehouse.Rise.Practice;
         var timing = Words.Timing(before, after);
         return new ReplacedLeavening(
             new Millimoles(kit.Doses.Sum(dose => dose.Exact.Value * dose.Ingredient.Typical[Fact.Acid])),
@@ -147,7 +149,10 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, Bags Bags, Immu
             waterLeft,
             sodium,
             More(Fact.Potassium),
-            new Grams(-sodium.Value / salt.Typical[Fact.Sodium]),
+            saltMore,
+            // A pinch of salt is lost in a loaf that holds a spoonful; of a dose by itself nobody knows the loaf.
+            Math.Abs(isWhole ? 100 * sodium.Value / Sum(reference, Fact.Sodium) : saltMore.Value)
+                >= (isWhole ? practice.SaltTastedPercent : practice.SaltTastedGrams).Range.Typical,
             More(Fact.Sweetness),
             timing,
             Words.Say(timing, before, after),
