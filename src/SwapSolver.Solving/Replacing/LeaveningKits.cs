@@ -126,15 +126,20 @@ public sealed record LeaveningKits(Bakehouse Bakehouse, Habits Habits)
     private LeaveningDose Dose(Ingredient from, Ingredient ingredient, double grams, double equivalents)
     {
         var usual = Habits.StepOf(ingredient);
-        var worth = Math.Max(
-            Acid(from) > 0 ? Acid(ingredient) / Acid(from) : 0,
-            Base(from) > 0 ? Base(ingredient) / Base(from) : 0);
+        var worth = (from.Role, ingredient.Role) switch
+        {
+            (Role.Acid, Role.Acid) => Acid(ingredient) / Acid(from),
+            (Role.Base, Role.Base) => Base(ingredient) / Base(from),
+            // Of soda and acid for a powder there is no one way back.
+            _ => 0,
+        };
         var step = FinerSteps.Prepend(usual.Value)
             .Where(finer => finer <= usual.Value)
             .FirstOrDefault(finer => finer * worth < StepsWorth * Habits.StepOf(from).Value, FinerSteps[^1]);
-        return new LeaveningDose(ingredient, new Grams(grams), FormulaModel.OnStep(grams, step), new Millimoles(equivalents))
+        var weighed = FormulaModel.OnStep(grams, step);
+        return new LeaveningDose(ingredient, new Grams(grams), weighed, new Millimoles(equivalents))
         {
-            FinerStep = step < usual.Value ? new Grams(step) : null,
+            FinerStep = weighed != FormulaModel.OnStep(grams, usual.Value) ? new Grams(step) : null,
         };
     }
 

@@ -116,6 +116,8 @@ public sealed class LeaveningReplacementTests
         Assert.Equal(120 * 0.0085 / 90.08 / 3 * 192.12, answer.Grams("citric-acid"), 0.03);
         Assert.Contains(answer.Notes, note => note.EndsWith("wants a scale that shows 0.01 g.", StringComparison.Ordinal));
         Assert.DoesNotContain(ReplacedDoses.Of("cream-of-tartar", 6, "citric-acid").Answers[0].Notes, note => note.Contains("scale", StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            ReplacedDoses.Of("baking-powder-double-acting", 12, "baking-soda", "cream-of-tartar").Answers[0].Notes, note => note.Contains("scale", StringComparison.Ordinal));
     }
 
     [Fact]
