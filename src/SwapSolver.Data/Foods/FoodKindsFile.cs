@@ -35,7 +35,7 @@ internal static class FoodKindsFile
             MayBeLeftOut.FirstOrDefault(one => one.Id == fact.Text) ?? throw fact.Fault($"'{fact.Text}' must be alcohol or other"),
             new Grams(UpTo100(place.Get("mostGPer100G"))),
             new Percent(UpTo100(place.Get("spreadPercent"))),
-            UpTo100(place.Get("acidMmolPerG")),
+            new PerGram(UpTo100(place.Get("acidMmolPerG"))),
             sources.Key(place.Get("source")));
     }
 

@@ -11,10 +11,10 @@ namespace SwapSolver.Kitchen.Foods;
 /// <param name="Fact">What the rest is.</param>
 /// <param name="Most">Most of it in 100 g that can be believed [g].</param>
 /// <param name="Spread">How far it may lie from what is in the bottle, either way.</param>
-/// <param name="AcidPerGram">Acid that a gram of the rest brings [mmol/g]; 0 where it brings none.</param>
+/// <param name="Acid">Acid that a gram of the rest brings [mmol/g]; 0 where it brings none.</param>
 /// <param name="Source">Key of the source.</param>
 public sealed record RestOfFood(
-    ImmutableArray<ImmutableArray<string>> Names, Fact Fact, Grams Most, Percent Spread, double AcidPerGram, string Source)
+    ImmutableArray<ImmutableArray<string>> Names, Fact Fact, Grams Most, Percent Spread, PerGram Acid, string Source)
 {
     /// <summary>Facts that make up 100 g in a table.</summary>
     private static readonly ImmutableArray<Fact> Whole =
@@ -39,8 +39,8 @@ public sealed record RestOfFood(
         }
 
         var completed = figures.Add(Fact, Around(rest, Fact.Most));
-        return AcidPerGram > 0 && !figures.ContainsKey(Fact.Acid)
-            ? completed.Add(Fact.Acid, Around(rest / 100 * AcidPerGram, Fact.Acid.Most))
+        return Acid.Value > 0 && !figures.ContainsKey(Fact.Acid)
+            ? completed.Add(Fact.Acid, Around(rest / 100 * Acid.Value, Fact.Acid.Most))
             : completed;
     }
 
