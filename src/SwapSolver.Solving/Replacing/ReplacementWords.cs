@@ -90,7 +90,7 @@ internal sealed record ReplacementWords(Bakehouse Bakehouse)
                 ("ingredient", dose.Ingredient.Name),
                 ("from", from.Name),
                 ("grams", NumberWords.Grams(dose.Weighed)),
-                ("step", NumberWords.Grams(dose.FinerStep!.Value)))),
+                ("value", NumberWords.Grams(dose.FinerStep!.Value)))),
             .. Tastes(replaced),
             .. from.Role == Role.LeaveningBlend && new SpoonRule(Bakehouse).Say(replaced) is { } rule ? [rule] : Array.Empty<string>(),
         ];
