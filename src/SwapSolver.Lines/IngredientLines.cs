@@ -18,6 +18,8 @@ public sealed class IngredientLines
 
     private readonly NameTable names;
 
+    private readonly PrintedIds ids;
+
     private readonly PartReader reader;
 
     private readonly LineSplit split;
@@ -31,6 +33,7 @@ public sealed class IngredientLines
     {
         this.tables = tables;
         names = new NameTable(tables.Names, pantry);
+        ids = new PrintedIds(pantry);
         units = new UnitWords(tables);
         var amounts = new AmountReader(units, tables.Words.Numbers);
         reader = new PartReader(units, amounts);
@@ -58,10 +61,11 @@ public sealed class IngredientLines
             return [LineReading.Refused("an amount below nothing; leave a space behind a dash that opens a list")];
         }
 
-        ImmutableArray<LinePart> parts = [.. split.Parts(LineGrammar.Read(text)).Select(reader.Read)];
+        var (words, named) = ids.In(text);
+        ImmutableArray<LinePart> parts = [.. split.Parts(LineGrammar.Read(words)).Select(reader.Read)];
         return text.TrimEnd().EndsWith(':') && parts.All(part => part.Measures.IsEmpty)
             ? [LineReading.Refused("a heading, as it seems: no amount is in it")]
-            : Join(parts, system);
+            : Join(parts, named, system);
     }
 
     /// <summary>What so many of an ingredient weigh, as eggs whose size is not said.</summary>
@@ -88,9 +92,9 @@ public sealed class IngredientLines
         return new Weighing(tables, system).Weigh(new Measured(amount, found.Unit, found.System, filling, found.Before), ingredient);
     }
 
-    private ImmutableArray<LineReading> Join(ImmutableArray<LinePart> parts, MeasureSystem? system)
+    private ImmutableArray<LineReading> Join(ImmutableArray<LinePart> parts, Ingredient? named, MeasureSystem? system)
     {
-        var found = NamesOf(parts);
+        var found = NamesOf(parts, named);
         var weighing = new PartWeighing(tables, units, system);
         if (weighing.BracketOfAll(parts, found) is { } whole)
         {
@@ -116,7 +120,7 @@ public sealed class IngredientLines
     }
 
     /// <summary>The names of the parts. A part without a name takes that of the next part that has one, else of the last.</summary>
-    private FoundName[] NamesOf(ImmutableArray<LinePart> parts)
+    private FoundName[] NamesOf(ImmutableArray<LinePart> parts, Ingredient? named)
     {
         var found = new FoundName[parts.Length];
         FoundName? last = null;
@@ -125,7 +129,7 @@ public sealed class IngredientLines
             var own = IsNamed(parts[place]) || parts.Length == 1 ? place
                 : last is null ? Enumerable.Range(place, parts.Length - place).FirstOrDefault(other => IsNamed(parts[other]), place)
                 : -1;
-            found[place] = own < 0 ? last! : NameOf(parts[own], own > 0);
+            found[place] = own < 0 ? last! : NameOf(parts[own], named, own > 0);
             last = found[place];
         }
 
@@ -134,8 +138,13 @@ public sealed class IngredientLines
 
     private bool IsNamed(LinePart part) => part.Name.Any(word => !tables.Names.Describes.Contains(word.ToLowerInvariant()));
 
-    private FoundName NameOf(LinePart part, bool isBehindPlus)
+    private FoundName NameOf(LinePart part, Ingredient? named, bool isBehindPlus)
     {
+        if (named is not null && part.Name.Contains(PrintedIds.Placeholder))
+        {
+            return new FoundName(named, [], null, [], []);
+        }
+
         if (isBehindPlus && names.PartOfEgg(part.Name) is { } egg)
         {
             return new FoundName(egg, [], null, [], []);

@@ -21,8 +21,8 @@ internal static class TestTables
         ("saturated_fat_g", Fact.SaturatedFat),
     ];
 
-    /// <summary>Foods of which the table prints no alcohol, acid or gas, so that the rest does not make 100 g.</summary>
-    public static readonly IReadOnlySet<string> NotWhole = new HashSet<string> { "02048", "02050", "02053", "18372" };
+    /// <summary>Foods of which the table prints no alcohol, acid or gas, so that its figures do not make 100 g.</summary>
+    public static readonly IReadOnlyList<string> NotWhole = ["02048", "02050", "02053", "18372"];
 
     private static readonly SourceKeys Sources = SourceKeys.Read(TestKitchen.Folder);
 
@@ -44,7 +44,9 @@ internal static class TestTables
 
     /// <summary>The ingredient of a food, as the service makes it.</summary>
     public static Ingredient IngredientOf(StatedFood food) =>
-        Ingredients.Of(food, food.Like is { } like ? TestKitchen.Ingredient(like) : null);
+        Ingredients.Of(food, Shipped(food.Like), Shipped(Foods.Kinds.LikeOf(food.Name)));
+
+    private static Ingredient? Shipped(string? id) => id is null ? null : TestKitchen.Ingredient(id);
 
     public static void AssertPrinted(ReferenceRow row, StatedFood food)
     {

@@ -6,8 +6,8 @@ namespace SwapSolver.Console.Screens;
 /// <summary>Amounts as they stand on the bench: grams, and eggs by the piece.</summary>
 internal static class Amount
 {
-    /// <summary>Grams without decimals where they are whole, else with one, as the service rounded them.</summary>
-    public static string Grams(double grams) => grams.ToString("0.#", CultureInfo.InvariantCulture);
+    /// <summary>Grams without decimals where they are whole, else with one or two, as the service rounded them.</summary>
+    public static string Grams(double grams) => grams.ToString("0.##", CultureInfo.InvariantCulture);
 
     /// <summary>What is counted with its grams, else the grams: '4 eggs (200 g)' or '120 g'.</summary>
     public static string Of(string ingredient, double grams, double? count) => (grams, count) switch

@@ -49,7 +49,7 @@ internal static class PantryItemScreen
     private static void Suitability(Screen screen, Ingredient ingredient)
     {
         screen.Part("Who may eat it");
-        screen.Item($"Allergens (US list): {Words(ingredient.AllergensUs)}; (EU list): {Words(ingredient.AllergensEu)}.");
+        screen.Item($"Allergens (US list): {Words(ingredient, ingredient.AllergensUs)}; (EU list): {Words(ingredient, ingredient.AllergensEu)}.");
         if (!ingredient.AllergensKnown)
         {
             screen.Item("Its allergens were never stated: read its packet. Answers leave it out with every allergen.");
@@ -62,9 +62,9 @@ internal static class PantryItemScreen
 
         string[] diets =
         [
-            $"vegan: {YesNo(ingredient.Vegan)}",
-            $"vegetarian: {YesNo(ingredient.Vegetarian)}",
-            $"free of gluten by nature: {YesNo(ingredient.GlutenFree)}",
+            $"vegan: {YesNo(ingredient, ingredient.Vegan)}",
+            $"vegetarian: {YesNo(ingredient, ingredient.Vegetarian)}",
+            $"free of gluten by nature: {YesNo(ingredient, ingredient.GlutenFree)}",
         ];
         screen.Item(string.Join("; ", diets));
     }
@@ -77,7 +77,9 @@ internal static class PantryItemScreen
         }
     }
 
-    private static string Words(RepeatedField<string> allergens) => allergens.Count == 0 ? "none known" : IngredientName.List(allergens);
+    private static string Words(Ingredient ingredient, RepeatedField<string> allergens) =>
+        allergens.Count > 0 ? IngredientName.List(allergens) : ingredient.AllergensKnown ? "none known" : "not stated";
 
-    private static string YesNo(bool fact) => fact ? "yes" : "no";
+    /// <summary>Where nobody stated the allergens, a no can be a no or nothing that anybody said.</summary>
+    private static string YesNo(Ingredient ingredient, bool fact) => fact ? "yes" : ingredient.AllergensKnown ? "no" : "not stated";
 }

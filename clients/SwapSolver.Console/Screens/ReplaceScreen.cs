@@ -9,18 +9,21 @@ internal static class ReplaceScreen
     private const int InFull = 3;
 
     /// <summary>Shows the answers: as any solving verb where they are few, else ranked in a table and the best in full.</summary>
-    public static void Show(Screen screen, ReplaceIngredientResponse response)
+    /// <param name="screen">Where to.</param>
+    /// <param name="response">The answers.</param>
+    /// <param name="most">Most that stand in the table; the others are named in one line.</param>
+    public static void Show(Screen screen, ReplaceIngredientResponse response, int most)
     {
         LinesRead.Show(screen, response.LinesRead);
-        if (response.Answers.Count > 1 && response.Answers.All(answer => answer.Replacement is not null))
+        var answers = response.Answers.Take(most).ToList();
+        if (answers.Count > 1 && answers.All(answer => answer.Replacement is not null))
         {
-            Ranked(screen, response.Answers);
+            Ranked(screen, answers, All(response));
         }
 
-        var isDose = response.Answers.Count > 0 && response.Answers.All(answer => answer.Replacement is not null && answer.Readings.Count == 0);
-        if (isDose)
+        if (answers.Count > 0 && answers.All(answer => answer.Replacement is not null && answer.Readings.Count == 0))
         {
-            foreach (var answer in response.Answers.Take(InFull))
+            foreach (var answer in answers.Take(InFull))
             {
                 Dose(screen, answer);
             }
@@ -28,19 +31,23 @@ internal static class ReplaceScreen
             return;
         }
 
-        AnswersScreen.Show(screen, [.. response.Answers.Take(response.Answers.Count > InFull ? 1 : InFull)], response.Conflict, response.Nearest);
+        AnswersScreen.Show(screen, [.. answers.Take(answers.Count > InFull ? 1 : InFull)], response.Conflict, response.Nearest);
     }
 
-    private static void Ranked(Screen screen, Google.Protobuf.Collections.RepeatedField<Answer> answers)
+    private static List<string> All(ReplaceIngredientResponse response) =>
+        [.. response.Answers.Select(answer => answer.Replacement).Concat(response.Further).Select(What)];
+
+    private static void Ranked(Screen screen, List<Answer> answers, List<string> all)
     {
-        screen.Heading($"{answers.Count} ways, best first");
+        screen.Heading(all.Count > answers.Count ? $"The best {answers.Count} of {all.Count} ways" : $"{answers.Count} ways, best first");
         if (screen.IsNarrow)
         {
             foreach (var answer in answers)
             {
-                screen.Item($"{What(answer)}: {Timing(answer)}, water {Signed(answer.Replacement.WaterMoreGrams)} g, sodium {Signed(answer.Replacement.SodiumMoreMg)} mg");
+                screen.Item($"{What(answer.Replacement)}: {Timing(answer)}, water {Signed(answer.Replacement.WaterMoreGrams)} g, sodium {Signed(answer.Replacement.SodiumMoreMg)} mg");
             }
 
+            Others(screen, answers, all);
             return;
         }
 
@@ -49,7 +56,7 @@ internal static class ReplaceScreen
         {
             var replaced = answer.Replacement;
             table.Row(
-                What(answer),
+                What(answer.Replacement),
                 Signed(replaced.WaterMoreGrams),
                 Signed(replaced.SodiumMoreMg),
                 Timing(answer),
@@ -57,11 +64,21 @@ internal static class ReplaceScreen
         }
 
         screen.Table(table);
+        Others(screen, answers, all);
+    }
+
+    private static void Others(Screen screen, List<Answer> answers, List<string> all)
+    {
+        if (all.Count > answers.Count)
+        {
+            screen.Gap();
+            screen.Sentence($"Would do too: {string.Join(", ", all.Skip(answers.Count))}. With --answers {all.Count} they stand in the table.");
+        }
     }
 
     private static void Dose(Screen screen, Answer answer)
     {
-        screen.Heading(What(answer));
+        screen.Heading(What(answer.Replacement));
         ChangesTable.Show(screen, answer.Changes);
         screen.Gap();
         foreach (var note in answer.Notes)
@@ -72,13 +89,8 @@ internal static class ReplaceScreen
         Cautions.Show(screen, answer.Cautions);
     }
 
-    private static string What(Answer answer) => string.Join(" and ", answer.Replacement.Doses.Select(dose =>
-        $"{Amount.Grams(dose.Grams)} g of {Name(answer, dose.Ingredient)}"));
-
-    private static string Name(Answer answer, string ingredient) =>
-        answer.Changes.FirstOrDefault(change => change.Ingredient == ingredient) is { DisplayName.Length: > 0 } change
-            ? change.DisplayName
-            : IngredientName.Of(ingredient);
+    private static string What(LeaveningReplacement replacement) =>
+        string.Join(" and ", replacement.Doses.Select(dose => $"{Amount.Grams(dose.Grams)} g of {dose.DisplayName}"));
 
     private static string Timing(Answer answer) => answer.Replacement.Timing switch
     {

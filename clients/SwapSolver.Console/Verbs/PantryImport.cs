@@ -62,6 +62,7 @@ internal sealed class PantryImport
             // The pieces behind the first are read as the first was.
             request.Format = part.Format;
             request.Header = part.Format == Format.UsdaAbbreviated ? string.Empty : TablePieces.HeaderOf(table);
+            request.EarlierRows.AddRange(part.Rows);
             Add(whole, part);
         }
 

@@ -10,6 +10,9 @@ namespace SwapSolver.Console.Verbs;
 /// <summary><c>replace</c>: what can stand in for one ingredient.</summary>
 internal sealed class Replace
 {
+    /// <summary>Ways that are printed where nobody says how many; the rest are named in one line.</summary>
+    private const int UsualRanked = 5;
+
     private readonly FormulaArgument formula = new(mayBeMissing: true);
     private readonly HabitOptions habits = new();
     private readonly FigureOption grams = new("--grams", "G", "Dose of an acid, base or baking powder, in place of a formula.");
@@ -50,7 +53,7 @@ internal sealed class Replace
             parse,
             new Question<ReplaceIngredientResponse>(
                 async token => (await replace.formula.ReadIfGivenAsync(parse, token)).Then(subject => replace.Ask(parse, subject)),
-                ReplaceScreen.Show,
+                (screen, response) => ReplaceScreen.Show(screen, response, replace.habits.Read(parse) is { HasAnswers: true } asked ? asked.Answers : UsualRanked),
                 response => response.Answers.Count > 0 ? ExitCode.Answer : ExitCode.NoAnswer),
             cancel));
         return verb;

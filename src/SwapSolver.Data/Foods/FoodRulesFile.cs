@@ -18,7 +18,7 @@ public static class FoodRulesFile
     public static FoodRules Read(DataFolder folder, SourceKeys sources)
     {
         var root = folder.Read("practice/foods.json").Only(
-            "about", "families", "familyRule", "otherRole", "waterModel", "spreads", "usage", "estimate", "likeness", "table", "packet", "measured");
+            "about", "families", "familyRule", "otherRole", "waterModel", "spreads", "usage", "estimate", "likeness", "table", "packet", "measured", "kinds", "rests");
         string SourceOf(string part) => sources.Key(root.Get(part).Only("source").Get("source"));
         var likeness = root.Get("likeness").Only("widening", "source");
         var vocabulary = Vocabulary.Read(folder, sources);
@@ -36,7 +36,9 @@ public static class FoodRulesFile
             Between(likeness.Get("widening"), 1, MostWidening),
             SourceOf("table"),
             SourceOf("packet"),
-            SourceOf("measured"));
+            SourceOf("measured"),
+            FoodKindsFile.KindsOf(root.Get("kinds"), sources),
+            [.. root.Get("rests").Items.Select(rest => FoodKindsFile.RestOf(rest, sources))]);
     }
 
     private static FoodFamily FamilyOf(JsonPlace place, Vocabulary vocabulary)

@@ -38,7 +38,8 @@ public static class ForecastFiles
         var habits = root.Get("habits").Only(
             "bowlCelsius", "mixingMinutes", "benchMinutes", "ovenMinutes", "crumbSettingCelsius", "standardBenchMinutes",
             "halfLifeMinutes", "lossBornePercent", "longestWindowMinutes", "sodaTastedGPer100G", "neutralisedFromPercent",
-            "slowerByPercent", "ovenOnlyPercent", "ruleSodaTeaspoons", "ruleAcidTeaspoons", "cutFromMetres", "cutTolerancePercent");
+            "slowerByPercent", "ovenOnlyPercent", "ruleSodaTeaspoons", "ruleAcidTeaspoons", "cutFromMetres", "cutTolerancePercent",
+            "saltTastedPercent", "saltTastedGrams");
         var figures = new FigureReader(sources);
         Figure Of(string name, double least, double most) => Habit(habits, name, least, most, figures);
         return new RisePractice(
@@ -59,6 +60,8 @@ public static class ForecastFiles
             Of("ruleAcidTeaspoons", 0.01, 10),
             Of("cutFromMetres", 0, 5000),
             Of("cutTolerancePercent", 0, 100),
+            Of("saltTastedPercent", 0, 100),
+            Of("saltTastedGrams", 0, 100),
             [.. root.Get("powderFloors").Items.Select(place => Floor(place, sources))]);
     }
 

@@ -15,10 +15,13 @@ internal sealed record FillingFile(SourceKeys Sources, Pantry Pantry)
     /// <summary>How measures are filled.</summary>
     public Fillings Read(JsonPlace root)
     {
-        root.Only("about", "notFor", "powder", "liquid", "scale", "fillings", "pours");
+        root.Only("about", "notFor", "powder", "liquid", "scale", "fillings", "pours", "wholeSeeds");
         var scale = root.Get("scale").Only("grams", "source", "mark");
         _ = Sources.Key(scale.Get("source"));
         _ = Words.MarkOf(scale.Get("mark"));
+        var whole = root.Get("wholeSeeds").Only("of", "leastGroundPercent", "source", "mark");
+        _ = Sources.Key(whole.Get("source"));
+        _ = Words.MarkOf(whole.Get("mark"));
         var seen = new NamesOnce();
         return new Fillings(
             [
@@ -30,7 +33,10 @@ internal sealed record FillingFile(SourceKeys Sources, Pantry Pantry)
             Unsaid(root, "powder"),
             Unsaid(root, "liquid"),
             new Grams(UnitFile.Positive(scale.Get("grams"))),
-            [.. root.Get("pours").Items.Select(place => IngredientId(place, Pantry))]);
+            [.. root.Get("pours").Items.Select(place => IngredientId(place, Pantry))],
+            new WholeSeedWeights(
+                [.. whole.Get("of").Items.Select(place => IngredientId(place, Pantry))],
+                new Percent(UnitFile.Positive(whole.Get("leastGroundPercent")))));
     }
 
     internal static string IngredientId(JsonPlace place, Pantry pantry) => pantry.TryGet(place.Text, out var ingredient)

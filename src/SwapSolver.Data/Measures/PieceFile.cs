@@ -34,11 +34,16 @@ internal sealed record PieceFile(SourceKeys Sources, Pantry Pantry)
 
     private PieceWeight Weight(JsonPlace place)
     {
-        place.Only("ingredient", "low", "grams", "high", "source", "mark");
+        place.Only("ingredient", "low", "grams", "high", "sizes", "source", "mark");
         Grams Of(string name) => new(UnitFile.Positive(place.Get(name)));
         var each = new GramRange(Of("low"), Of("grams"), Of("high"));
         return each.Low <= each.Typical && each.Typical <= each.High
             ? new PieceWeight(FillingFile.IngredientId(place.Get("ingredient"), Pantry), each, Sources.Key(place.Get("source")), Words.MarkOf(place.Get("mark")))
+            {
+                Sizes = place.Find("sizes") is { } sizes
+                    ? sizes.Properties.ToImmutableDictionary(pair => pair.Key, pair => new Grams(UnitFile.Positive(pair.Value)), StringComparer.Ordinal)
+                    : ImmutableDictionary<string, Grams>.Empty,
+            }
             : throw place.Fault("low, grams and high must stand in order");
     }
 

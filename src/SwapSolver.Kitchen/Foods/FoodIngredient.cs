@@ -11,13 +11,16 @@ public sealed record FoodIngredient(FoodRules Rules, ImmutableArray<AllergenName
 {
     /// <summary>The ingredient.</summary>
     /// <param name="food">What is stated.</param>
-    /// <param name="like">The ingredient that it behaves like; null where none was named, or it is gone.</param>
-    public Ingredient Of(StatedFood food, Ingredient? like)
+    /// <param name="named">The ingredient that it is said to behave like; null where none was named, or it is gone.</param>
+    /// <param name="kind">The ingredient that its own name says it is; null where it says none. What it does is taken after
+    /// that one, but not who may eat it: nobody stated that.</param>
+    public Ingredient Of(StatedFood food, Ingredient? named, Ingredient? kind = null)
     {
+        var like = named ?? kind;
         var family = Rules.FamilyOf(food.UsdaFoodNumber);
         var behaviour = new FoodBehaviour(Rules);
         var guessed = like is null ? behaviour.Guessed(food.Figures) : behaviour.After(like, food.Figures);
-        var allergens = AllergensOf(food, like);
+        var allergens = AllergensOf(food, like, isNamed: named is not null);
         return new Ingredient
         {
             Id = food.Id,
@@ -29,10 +32,10 @@ public sealed record FoodIngredient(FoodRules Rules, ImmutableArray<AllergenName
             UsdaFoodNumber = food.UsdaFoodNumber,
             Groups = like?.Groups ?? family.Groups,
             Allergens = allergens,
-            Suits = SuitsOf(food, like, allergens),
+            Suits = SuitsOf(food, named, allergens),
             Figures = food.Figures.AddRange(guessed),
             NoneByNature = like is null ? [] : [.. like.NoneByNature.Intersect(FoodBehaviour.Behaviours).Except(food.Figures.Keys)],
-            Usage = like?.Usage ?? UsageOf(food),
+            Usage = named?.Usage ?? (kind is null ? UsageOf(food) : kind.Usage with { OnlyWhenNamed = true }),
             CountedUnits = [],
             HouseholdMeasures = !food.HouseholdMeasures.IsEmpty ? food.HouseholdMeasures : like?.HouseholdMeasures ?? [],
             Behaviours = like?.Behaviours ?? [],
@@ -49,7 +52,7 @@ public sealed record FoodIngredient(FoodRules Rules, ImmutableArray<AllergenName
 
     /// <summary>What is stated, and what its like carries: a packet of almond flour does not stop being almonds because
     /// nobody typed it in. Where neither says anything, the allergens are not known.</summary>
-    private Allergens AllergensOf(StatedFood food, Ingredient? like)
+    private Allergens AllergensOf(StatedFood food, Ingredient? like, bool isNamed)
     {
         var contains = WithItsKind(food.Allergens?.Contains ?? [], like);
         ImmutableArray<string> On(string list, ImmutableArray<string>? ofLike) =>
@@ -67,7 +70,7 @@ public sealed record FoodIngredient(FoodRules Rules, ImmutableArray<AllergenName
             isTaken ? Rules.LikeSource : Rules.SourceOf(food.Origin),
             isTaken ? Mark.Memory : Mark.Published)
         {
-            AreKnown = food.Allergens is not null || like is { Allergens.AreKnown: true },
+            AreKnown = food.Allergens is not null || (isNamed && like is { Allergens.AreKnown: true }),
         };
     }
 

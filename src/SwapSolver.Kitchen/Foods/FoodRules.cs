@@ -15,6 +15,8 @@ namespace SwapSolver.Kitchen.Foods;
 /// <param name="TableSource">Source key of an imported table.</param>
 /// <param name="PacketSource">Source key of a packet's panel.</param>
 /// <param name="MeasuredSource">Source key of what this kitchen measured.</param>
+/// <param name="Kinds">Foods that are told by their names.</param>
+/// <param name="Rests">What tables have no column for.</param>
 public sealed record FoodRules(
     ImmutableArray<FoodFamily> Families,
     Role OtherRole,
@@ -26,7 +28,9 @@ public sealed record FoodRules(
     double LikeWidening,
     string TableSource,
     string PacketSource,
-    string MeasuredSource)
+    string MeasuredSource,
+    FoodKinds Kinds,
+    ImmutableArray<RestOfFood> Rests)
 {
     private static readonly FoodFamily NoFamily = new(string.Empty, Role.Flavour, []);
 
@@ -37,6 +41,12 @@ public sealed record FoodRules(
     public FoodFamily FamilyOf(string? usdaFoodNumber) =>
         Families.FirstOrDefault(family => usdaFoodNumber?.StartsWith(family.UsdaGroup, StringComparison.Ordinal) == true)
         ?? NoFamily with { Role = OtherRole };
+
+    /// <summary>A row's figures, with what its table has no column for where the name says what that is.</summary>
+    /// <param name="name">The name as printed.</param>
+    /// <param name="figures">The stated figures.</param>
+    public ImmutableDictionary<Fact, Figure> Completed(string name, ImmutableDictionary<Fact, Figure> figures) =>
+        Rests.FirstOrDefault(rest => rest.IsOf(name))?.Complete(figures) ?? figures;
 
     /// <summary>The source key of figures by where they were read.</summary>
     public string SourceOf(FoodOrigin origin) => origin == FoodOrigin.Packet ? PacketSource : TableSource;

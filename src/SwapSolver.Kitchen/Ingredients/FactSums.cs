@@ -7,7 +7,7 @@ namespace SwapSolver.Kitchen.Ingredients;
 public static class FactSums
 {
     /// <summary>How far the proximates may miss 100 g [g/100 g]: SR rows are rounded and analysed apart; common practice.</summary>
-    private const double ProximateTolerance = 1.5;
+    internal const double ProximateTolerance = 1.5;
 
     private static readonly ImmutableArray<Fact> Proximates =
         [Fact.Water, Fact.Protein, Fact.Fat, Fact.Carbohydrate, Fact.Ash, Fact.Alcohol, Fact.Other];

@@ -6,6 +6,9 @@ namespace SwapSolver.Kitchen.Ingredients;
 /// <summary>A thing that is weighed, with everything that is known of it. Two are the same where their ids are.</summary>
 public sealed class Ingredient : IEquatable<Ingredient>
 {
+    // Ingredients are looked up by the million where kitchens are drawn, and a string is hashed letter by letter.
+    private int hash;
+
     /// <summary>Short stable id, as <c>hazelnut-flour</c>.</summary>
     public required string Id { get; init; }
 
@@ -99,13 +102,13 @@ public sealed class Ingredient : IEquatable<Ingredient>
     }
 
     /// <inheritdoc/>
-    public bool Equals(Ingredient? other) => other is not null && other.Id == Id;
+    public bool Equals(Ingredient? other) => ReferenceEquals(this, other) || (other is not null && other.Id == Id);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as Ingredient);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => Id.GetHashCode(StringComparison.Ordinal);
+    public override int GetHashCode() => hash == 0 ? hash = Id.GetHashCode(StringComparison.Ordinal) : hash;
 
     /// <inheritdoc/>
     public override string ToString() => Id;

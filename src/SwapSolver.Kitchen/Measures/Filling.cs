@@ -25,10 +25,18 @@ public sealed record Filling(
 /// <param name="Liquid">What holds for what pours.</param>
 /// <param name="Scale">How far a kitchen scale may be off [g].</param>
 /// <param name="Pours">Ids of what pours, soft fats and purees among them.</param>
+/// <param name="Whole">Flours and meals whose household weights are of the whole seed.</param>
 public sealed record Fillings(
-    ImmutableArray<Filling> Named, Filling Powder, Filling Liquid, Grams Scale, ImmutableHashSet<string> Pours)
+    ImmutableArray<Filling> Named, Filling Powder, Filling Liquid, Grams Scale, ImmutableHashSet<string> Pours, WholeSeedWeights Whole)
 {
+    /// <summary>Water of what pours, at the least [g/100 g]; common practice.</summary>
+    private const double MostlyWater = 50;
+
     /// <summary>How an ingredient lies in a measure: as a line says, else by its kind.</summary>
     public Filling Of(Ingredient ingredient, Filling? said) =>
-        Pours.Contains(ingredient.Id) ? Liquid : said ?? Powder;
+        Pours.Contains(ingredient.Id) || IsOwnLiquid(ingredient) ? Liquid : said ?? Powder;
+
+    /// <summary>A vinegar or milk that this kitchen put in stands on no list, and pours as the shipped ones do.</summary>
+    private static bool IsOwnLiquid(Ingredient ingredient) =>
+        ingredient is { Origin: not null, Role: Role.Liquid or Role.Acid } && ingredient.RangeOf(Fact.Water)?.Typical > MostlyWater;
 }

@@ -23,7 +23,8 @@ internal sealed class PieceWeighing(MeasureTables tables, MeasureSystem? kitchen
 
         if (piece.Of.FirstOrDefault(weight => weight.IngredientId == ingredient.Id) is { } known)
         {
-            return Weighed.As(known.Each * measured.Amount, $"a {piece.Id} of {known.Each.Typical.Value:0.##} g");
+            var one = known.EachOf(measured.Words);
+            return Weighed.As(one * measured.Amount, $"a {piece.Id} of {one.Typical.Value:0.##} g");
         }
 
         var rows = RowsOf(ingredient, piece.Names, measured.Words);
@@ -43,10 +44,11 @@ internal sealed class PieceWeighing(MeasureTables tables, MeasureSystem? kitchen
                 : Weighed.Refused($"what {ingredient.Name} of that size weighs is not known; give grams");
         }
 
-        var whole = tables.Pieces.SelectMany(piece => piece.Id == WholePiece ? piece.Of : []).FirstOrDefault(weight => weight.IngredientId == ingredient.Id)?.Each;
+        var whole = tables.Pieces.SelectMany(piece => piece.Id == WholePiece ? piece.Of : []).FirstOrDefault(weight => weight.IngredientId == ingredient.Id);
         var rows = RowsOf(ingredient, measured.Words, measured.Words);
-        if (measured.Unit is null && whole is { } each && rows.All(row => row.Each == each.Typical))
+        if (measured.Unit is null && whole is not null && rows.All(row => row.Each == whole.Each.Typical))
         {
+            var each = whole.EachOf(measured.Words);
             return Weighed.As(each * measured.Amount, $"one gives {each.Typical.Value:0.##} g of {ingredient.Name}");
         }
 

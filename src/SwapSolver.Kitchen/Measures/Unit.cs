@@ -65,7 +65,17 @@ public sealed record PieceUnit(
 /// <param name="Each">Its mass [g].</param>
 /// <param name="Source">Key of the source.</param>
 /// <param name="Mark">How it is known.</param>
-public sealed record PieceWeight(string IngredientId, GramRange Each, string Source, Mark Mark);
+public sealed record PieceWeight(string IngredientId, GramRange Each, string Source, Mark Mark)
+{
+    /// <summary>What a small or a large one weighs [g], by the word for its size.</summary>
+    public ImmutableDictionary<string, Grams> Sizes { get; init; } = ImmutableDictionary<string, Grams>.Empty;
+
+    /// <summary>The mass of one, of the size that words say [g]; of the usual size where they say none.</summary>
+    /// <param name="words">Words beside the amount, in small letters.</param>
+    public GramRange EachOf(ImmutableArray<string> words) => words.FirstOrDefault(Sizes.ContainsKey) is { } size
+        ? Each * Amount.Of(Sizes[size].Value / Each.Typical.Value)
+        : Each;
+}
 
 /// <summary>What a pinch or a dash holds.</summary>
 /// <param name="Low">Low end [mL].</param>

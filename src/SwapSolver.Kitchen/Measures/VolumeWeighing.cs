@@ -69,6 +69,12 @@ internal sealed class VolumeWeighing(MeasureTables tables, MeasureSystem? kitche
             assumed.Add(IsEstimate(ingredient));
         }
 
+        if (tables.Fillings.Whole.Mislead(ingredient.Id, measured))
+        {
+            each = each.Holding(level * tables.Fillings.Whole.LeastGround.Share);
+            assumed.Add($"what a {unit.Id} weighs is known of the whole seed only; ground, it is a third to nearly a half less: use a scale");
+        }
+
         return Weighed.As(each * measured.Amount, assumed.ToImmutable());
     }
 

@@ -21,6 +21,8 @@ namespace SwapSolver.Kitchen.Practice;
 /// <param name="RuleAcidTeaspoons">Cream of tartar that it takes with it [teaspoons].</param>
 /// <param name="CutFromMetres">Height above the sea from which leavening is cut [m].</param>
 /// <param name="CutTolerancePercent">How far published advice on that cut scatters about the gas law, of the cut [%].</param>
+/// <param name="SaltTastedPercent">Change of the sodium of a loaf from which it tastes of more or less salt [% of what there was].</param>
+/// <param name="SaltTastedGrams">The same as salt, where the loaf is not known [g].</param>
 /// <param name="PowderFloors">Legal floors of baking powder.</param>
 public sealed record RisePractice(
     Figure BowlCelsius,
@@ -40,4 +42,6 @@ public sealed record RisePractice(
     Figure RuleAcidTeaspoons,
     Figure CutFromMetres,
     Figure CutTolerancePercent,
+    Figure SaltTastedPercent,
+    Figure SaltTastedGrams,
     ImmutableArray<PowderFloor> PowderFloors);

@@ -3,7 +3,8 @@ using System.Collections.Immutable;
 
 namespace SwapSolver.Lines.Parts;
 
-/// <summary>What is said to be optional, or to go elsewhere than into the bowl, is counted in, and the caller is told.</summary>
+/// <summary>What is said to be optional, or to go elsewhere than into the bowl, is counted in; another choice is not. The caller is
+/// told of both.</summary>
 internal static class CountedIn
 {
     private static readonly FrozenSet<string> Elsewhere = FrozenSet.Create(
@@ -22,6 +23,7 @@ internal static class CountedIn
         [
             .. goesElsewhere ? new[] { "what does not go into the bowl is counted in" } : [],
             .. words.Contains("optional") ? new[] { "optional, and counted in" } : [],
+            .. part.NotCounted.Select(words => $"read without '{words}'"),
         ];
     }
 }

@@ -43,4 +43,7 @@ internal sealed record LinePart(
 {
     /// <summary>The words behind a further amount in a note, as written: they can name another ingredient.</summary>
     public ImmutableArray<string> Beside { get; init; } = [];
+
+    /// <summary>What a bracket or note names besides, and is not counted: another choice, or more of it.</summary>
+    public ImmutableArray<string> NotCounted { get; init; } = [];
 }

@@ -105,7 +105,7 @@ internal sealed class PartReader(UnitWords units, AmountReader amounts)
             at++;
         }
 
-        return new LinePart([.. measures], [.. name], [.. notes], [.. words]) { Beside = [.. beside] };
+        return new LinePart([.. measures], [.. name], [.. notes], [.. words]) { Beside = [.. beside], NotCounted = Besides.Of(chunks) };
     }
 
     // A word is a number before the name, behind 'of' (juice of a lemon), or with a unit (salt, a pinch).

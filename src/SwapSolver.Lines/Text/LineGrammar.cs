@@ -72,7 +72,7 @@ internal static class LineGrammar
         Bracket.Or(Flat).Or(Token.EqualTo(LineToken.Close).Select(token => (Chunk)new SignChunk(LineToken.Other))).Many().AtEnd();
 
     /// <summary>The pieces of a line, without signs that say nothing.</summary>
-    public static ImmutableArray<Chunk> Read(string line) => Meaning(Line.Parse(BehindListNumber(LineTokens.Of(line))));
+    public static ImmutableArray<Chunk> Read(string line) => Meaning(Line.Parse(WithoutTimes(BehindListNumber(LineTokens.Of(line)))));
 
     /// <summary>The line behind the number that it has in a list, as the 1) or 2. before it: that number is no amount.</summary>
     private static TokenList<LineToken> BehindListNumber(TokenList<LineToken> line)
@@ -85,6 +85,16 @@ internal static class LineGrammar
 
         var marks = tokens.Skip(1).TakeWhile((mark, place) => mark.ToStringValue() is "." or ")" or ":" && mark.Position.Absolute == number.Position.Absolute + number.Span.Length + place).Count();
         return marks > 0 ? new TokenList<LineToken>(tokens[(1 + marks)..]) : line;
+    }
+
+    /// <summary>The line without a times sign that only says how many there are, as in 4 x large eggs.</summary>
+    private static TokenList<LineToken> WithoutTimes(TokenList<LineToken> line)
+    {
+        Token<LineToken>[] tokens = [.. line];
+        return tokens is [{ Kind: LineToken.Number }, { Kind: LineToken.Word or LineToken.Times } sign, { Kind: LineToken.Word } name, ..]
+            && sign.ToStringValue() is "x" or "X" or "×" && name.Position.Absolute > sign.Position.Absolute + 1
+            ? new TokenList<LineToken>([tokens[0], .. tokens[2..]])
+            : line;
     }
 
     private static ImmutableArray<Chunk> Meaning(IEnumerable<Chunk> chunks) =>

@@ -30,6 +30,9 @@ internal static class LineTokens
         Character.Matching(letter => char.IsLetter(letter) || letter == '°', "letter").IgnoreThen(
             Character.Matching(letter => char.IsLetterOrDigit(letter) || IsMark(letter), "letter or digit").Many()));
 
+    // The size of an egg, one word to the cook.
+    private static readonly TextParser<TextSpan> ExtraLarge = Span.EqualToIgnoreCase("x-large");
+
     private static readonly Tokenizer<LineToken> Tokenizer = new TokenizerBuilder<LineToken>()
         .Ignore(Character.Matching(char.IsWhiteSpace, "space"))
         .Match(Leaders.Try(), LineToken.Other)
@@ -37,6 +40,7 @@ internal static class LineTokens
         .Match(Percentage.Try(), LineToken.Word)
         .Match(Number.Try(), LineToken.Number)
         .Match(Character.Matching(IsVulgar, "fraction"), LineToken.Vulgar)
+        .Match(ExtraLarge.Try(), LineToken.Word)
         .Match(Times.Try(), LineToken.Times)
         .Match(Word, LineToken.Word)
         .Match(Character.In('-', '\u2010', '\u2011', '\u2012', '–', '—', '−'), LineToken.Dash)

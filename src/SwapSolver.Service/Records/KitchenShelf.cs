@@ -43,7 +43,7 @@ internal sealed class KitchenShelf(
 
     /// <summary>An ingredient without what was measured of it; null where this kitchen does not know it.</summary>
     public Ingredient? Untouched(string id) =>
-        Own(id) is { } own ? foods.Of(own, LikeOf(own))
+        Own(id) is { } own ? Made(own)
         : shipped.Pantry.TryGet(id, out var found) ? found
         : null;
 
@@ -90,7 +90,7 @@ internal sealed class KitchenShelf(
             var cups = weights[food.Id].ToImmutableArray();
             opened[food.Id] = jars.TryGetValue(food.Id, out var jar) && ReferenceEquals(jar.Food, food) && jar.Measured.SequenceEqual(facts) && jar.Weights.SequenceEqual(cups)
                 ? jar
-                : new OpenJar(food, facts, cups, new PantryJar(food.Id, !food.SaysWhatItDoes, () => Measured(foods.Of(food.Food, LikeOf(food.Food)), facts, cups)));
+                : new OpenJar(food, facts, cups, new PantryJar(food.Id, !food.SaysWhatItDoes, () => Measured(Made(food.Food), facts, cups)));
         }
 
         jars = opened;
@@ -103,8 +103,10 @@ internal sealed class KitchenShelf(
             shipped.Pantry.Groups);
     }
 
-    private Ingredient? LikeOf(StatedFood food) =>
-        food.Like is { } like && shipped.Pantry.TryGet(like, out var found) ? found : null;
+    private Ingredient Made(StatedFood food) => foods.Of(
+        food, ShippedOne(food.Like), food.Origin == FoodOrigin.Table ? ShippedOne(foods.Rules.Kinds.LikeOf(food.Name)) : null);
+
+    private Ingredient? ShippedOne(string? id) => id is not null && shipped.Pantry.TryGet(id, out var found) ? found : null;
 
     /// <summary>An ingredient with what was measured of it.</summary>
     public Ingredient Measured(Ingredient ingredient, ImmutableArray<MeasuredFact> facts) => Measured(ingredient, facts, []);

@@ -103,6 +103,7 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
             var written = new ReplaceIngredientResponse { Nearest = outcomes.Nearest is null ? null : writer.Write(outcomes.Nearest) };
             written.Answers.AddRange(outcomes.Answers.Select(writer.Write));
             written.Conflict.AddRange(outcomes.Conflict.Select(AnswerWriter.Write));
+            written.Further.AddRange(outcomes.Further.Select(ReplacementWriter.Write));
             written.LinesRead.AddRange(reader.LinesRead);
             return (written, outcomes.EndedEarly);
         });

@@ -23,6 +23,9 @@ internal sealed class Importing(KitchenShelf shelf, FoodTable table)
         [Format.HouseholdWeights] = TableFormat.HouseholdWeights,
     }.ToFrozenDictionary();
 
+    /// <summary>Most rows of earlier pieces that one piece is held against.</summary>
+    private const int MostEarlierRows = 100_000;
+
     /// <summary>Reads the piece and writes down what can be true.</summary>
     /// <exception cref="Grpc.Core.RpcException">There is no piece that could be read.</exception>
     public ImportIngredientsResponse Import(ImportIngredientsRequest request)
@@ -30,12 +33,15 @@ internal sealed class Importing(KitchenShelf shelf, FoodTable table)
         var slice = SliceOf(request);
         var reading = table.Read(slice);
         var notes = shelf.Records.Read();
-        var (foods, taken) = Foods(reading.Rows, notes);
-        var (weights, homeless) = Weights(reading.Weights, notes);
+        var earlier = request.EarlierRows.ToHashSet(StringComparer.Ordinal);
+        var (foods, taken) = Foods([.. reading.Rows.Where(row => !earlier.Contains(row.Food.Id))], notes);
+        var (weights, homeless) = Weights([.. reading.Weights.Where(row => !earlier.Contains(NameOf(row)))], notes);
+        var again = reading.Rows.Where(row => earlier.Contains(row.Food.Id)).Select(row => Again(row.Line, row.Food.Id, "give each an id of its own"))
+            .Concat(reading.Weights.Where(row => earlier.Contains(NameOf(row))).Select(row => Again(row.Line, NameOf(row), "keep one of them")));
         var written = request.ValidateOnly
             ? Compare(foods, weights, notes)
             : shelf.Records.Put(foods) + shelf.Records.Put(weights);
-        ImmutableArray<RowProblem> late = [.. taken, .. homeless];
+        ImmutableArray<RowProblem> late = [.. taken, .. homeless, .. again];
         var response = new ImportIngredientsResponse
         {
             Format = reading.Format is { } format ? Formats.First(pair => pair.Value == format).Key : Format.Unspecified,
@@ -45,6 +51,7 @@ internal sealed class Importing(KitchenShelf shelf, FoodTable table)
             LeftOut = reading.LeftOut + late.Length,
         };
         response.Problems.AddRange(reading.Problems.Concat(late).OrderBy(problem => problem.Line).Take(FoodTable.MostProblems).Select(Write));
+        response.Rows.AddRange(reading.Rows.Select(row => row.Food.Id).Concat(reading.Weights.Select(NameOf)));
         if (foods.Any(food => food.Allergens is null))
         {
             response.Cautions.Add(shelf.Phrases.Say("caution-table-allergens"));
@@ -64,6 +71,11 @@ internal sealed class Importing(KitchenShelf shelf, FoodTable table)
         if (request.FirstLine is < 0 or > FoodTable.MostLine)
         {
             problems.Add("firstLine", request.FirstLine, "is no number of a line", $"give 1 to {FoodTable.MostLine}, or 0 for 1");
+        }
+
+        if (request.EarlierRows.Count > MostEarlierRows)
+        {
+            problems.Add("earlierRows", request.EarlierRows.Count, "rows are too many", $"cut the table: at most {MostEarlierRows} rows are told apart");
         }
 
         if (request.Format != Format.Unspecified && !Formats.ContainsKey(request.Format))
@@ -113,6 +125,12 @@ internal sealed class Importing(KitchenShelf shelf, FoodTable table)
 
         return (weights.ToImmutable(), problems.ToImmutable());
     }
+
+    /// <summary>What a household weight is about: no table says it twice.</summary>
+    private static string NameOf(WeightRow row) => FormattableString.Invariant($"{row.FoodId}: {row.Measure.Amount:0.######} {row.Measure.Measure}");
+
+    private static RowProblem Again(int line, string name, string wayOut) =>
+        new(line, string.Empty, name, "stands in an earlier part of the table too, and that row is the one that counts", wayOut);
 
     /// <summary>What a writing would do.</summary>
     private static RowsWritten Compare(

@@ -17,10 +17,13 @@ internal sealed class HabitsReader(BalanceList balances, Pantry pantry, ProblemL
 
     private const int MostAllowed = 50;
 
+    private const int UsualMostAnswers = 3;
+
     /// <summary>The habits, with the usual ones where none are said.</summary>
     /// <param name="habits">The habits of the contract; may be null.</param>
     /// <param name="formula">The formula; its own egg size counts where the habits say none.</param>
-    public Habits Read(V1.Habits? habits, Domain.Formula formula)
+    /// <param name="mostAnswers">Most answers that may be asked for.</param>
+    public Habits Read(V1.Habits? habits, Domain.Formula formula, int mostAnswers = UsualMostAnswers)
     {
         habits ??= new V1.Habits();
         var usual = Habits.Usual;
@@ -29,7 +32,7 @@ internal sealed class HabitsReader(BalanceList balances, Pantry pantry, ProblemL
             habits.WeighedEgg,
             EggSizes.Read(habits.EggSize, $"{Path}.eggSize", problems) ?? formula.Lines.Select(line => line.Size).FirstOrDefault(size => size is not null) ?? usual.EggSize,
             ScaleStep(habits, usual),
-            Whole(habits.HasAnswers, habits.Answers, usual.Answers, 1, 3, "answers"),
+            Whole(habits.HasAnswers, habits.Answers, usual.Answers, 1, mostAnswers, "answers"),
             Sureness(habits),
             habits.ExplainModel)
         {

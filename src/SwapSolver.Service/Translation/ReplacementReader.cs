@@ -16,6 +16,8 @@ internal sealed class ReplacementReader(Bakehouse bakehouse, Subject subject, Pr
 {
     private const int MostWith = 3;
 
+    private const int MostOfLeavening = 50, MostOfOthers = 3;
+
     private const double LeastDose = 0.1;
 
     /// <summary>What the lines of the formula were read as that gave no grams.</summary>
@@ -41,7 +43,7 @@ internal sealed class ReplacementReader(Bakehouse bakehouse, Subject subject, Pr
         var dose = isBare ? ReadDose(request, from) : InFormula(request, from, formula!);
         var stock = ReadStock(request, from, isBare ? dose : null);
         var reader = new HabitsReader(bakehouse.Balances, bakehouse.Pantry, problems);
-        var habits = reader.Read(request.Habits, formula ?? new Domain.Formula(string.Empty, [], 1, null, null, null));
+        var habits = reader.Read(request.Habits, formula ?? new Domain.Formula(string.Empty, [], 1, null, null, null), LeaveningKits.Leavens(from) ? MostOfLeavening : MostOfOthers);
         var limits = reader.ReadLimits(request.Habits);
         KnownFacts.RequireLimits(limits, formula, with, problems);
         return new Replacement(formula, from, dose, stock, with, limits, habits)

@@ -33,6 +33,7 @@ internal static class ReplacementWriter
             Grams = dose.Weighed.Value,
             ExactGrams = dose.Exact.Value,
             Mmol = dose.Equivalents.Value,
+            DisplayName = dose.Ingredient.Name,
         }));
         SetWhatIsKnown(written, replaced);
         return written;

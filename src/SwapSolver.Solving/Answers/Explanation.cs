@@ -47,7 +47,7 @@ public sealed record Explanation(Phrases Phrases)
     {
         if (problem.Holds.FirstOrDefault(hold => hold.LeftOut is { } rule && rule.Carries(ingredient)) is { } wish)
         {
-            return Phrases.Say("reason-left-out", ("wish", wish.Balance.Settings.Title));
+            return Phrases.Say(wish.LeftOut!.IsCertainOf(ingredient) ? "reason-left-out" : "reason-left-out-not-stated", ("wish", wish.Balance.Settings.Title));
         }
 
         if (problem.Fixed.ContainsKey(ingredient))

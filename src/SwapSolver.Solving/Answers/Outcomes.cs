@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using SwapSolver.Solving.Replacing;
 
 namespace SwapSolver.Solving.Answers;
 
@@ -10,6 +11,9 @@ namespace SwapSolver.Solving.Answers;
 public sealed record Outcomes(
     ImmutableArray<Answer> Answers, ImmutableArray<Conflict> Conflict, Answer? Nearest, bool EndedEarly)
 {
+    /// <summary>What else would do where leavening is replaced, best first, by typical facts and not worked out in full.</summary>
+    public ImmutableArray<ReplacedLeavening> Further { get; init; } = [];
+
     /// <summary>Whether the time ran out with nothing found: neither an answer nor a proven 'no'.</summary>
     public bool RanOutOfTime => EndedEarly && Answers.IsEmpty && Conflict.IsEmpty && Nearest is null;
 

@@ -26,7 +26,10 @@ public sealed record Replacement(
     ImmutableArray<Hold> Wishes,
     Habits Habits)
 {
-    /// <summary>Most answers where leavening is replaced; null for as many as there are.</summary>
+    /// <summary>Answers of which a formula is told in full where nobody says how many: more would not be read.</summary>
+    public const int UsualOfLeavening = 5;
+
+    /// <summary>Most answers where leavening is replaced; null for the usual few in a formula, and for all doses without one.</summary>
     public int? MostOfLeavening { get; init; }
 
     /// <summary>Answers the question.</summary>
@@ -60,7 +63,7 @@ public sealed record Replacement(
             return new Outcomes([search.Explain(formula, new Way(problem, 0, [note]), reference, isBestSoFar: false)], [], null, false);
         }
 
-        return replacing.Answer(Formula, From, dose, Stock < dose ? Stock : Grams.None, With, MostOfLeavening ?? int.MaxValue);
+        return replacing.Answer(Formula, From, dose, Stock < dose ? Stock : Grams.None, With, MostOfLeavening ?? (Formula is null ? int.MaxValue : UsualOfLeavening));
     }
 
     /// <summary>The problem of what is asked for: nothing else comes in.</summary>

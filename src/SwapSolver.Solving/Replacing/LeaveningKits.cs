@@ -15,6 +15,12 @@ public sealed record LeaveningKits(Bakehouse Bakehouse, Habits Habits)
     /// <summary>Least and greatest share of one of two acids [1]: with less it is not worth opening its jar.</summary>
     private const double LeastShare = 0.2, MostShare = 0.8;
 
+    /// <summary>Steps of what went out that a step of what comes in may be worth [1].</summary>
+    private const double StepsWorth = 3;
+
+    /// <summary>Steps of finer scales [g], the coarsest first; kitchens have scales that show a hundredth of a gram.</summary>
+    private static readonly ImmutableArray<double> FinerSteps = [0.5, 0.2, 0.1, 0.05, 0.02, 0.01];
+
     private LeaveningChemistry Chemistry => Bakehouse.Rise.Acidity.Chemistry;
 
     /// <summary>Whether something is an acid, a base or a powder that is replaced by equivalents.</summary>
@@ -81,8 +87,8 @@ public sealed record LeaveningKits(Bakehouse Bakehouse, Habits Habits)
             var (acidIn, baseIn) = (grams * Acid(powder), grams * Base(powder));
             // A powder for a powder keeps its own little surplus: the readings judge it.
             return from.Role == Role.LeaveningBlend
-                ? new LeaveningKit([Dose(powder, grams, baseIn)], new Millimoles(0), new Millimoles(0))
-                : new LeaveningKit([Dose(powder, grams, soda > 0 ? baseIn : acidIn)], new Millimoles(acidIn - acid), new Millimoles(baseIn - soda));
+                ? new LeaveningKit([Dose(from, powder, grams, baseIn)], new Millimoles(0), new Millimoles(0))
+                : new LeaveningKit([Dose(from, powder, grams, soda > 0 ? baseIn : acidIn)], new Millimoles(acidIn - acid), new Millimoles(baseIn - soda));
         }
 
         var acids = with.Where(one => one.Role == Role.Acid).ToList();
@@ -95,8 +101,8 @@ public sealed record LeaveningKits(Bakehouse Bakehouse, Habits Habits)
         var shares = Shares(from, acids);
         return new LeaveningKit(
             [
-                .. bases.Where(_ => soda > 0).Select(one => Dose(one, soda / bases.Count / Base(one), soda / bases.Count)),
-                .. acids.Select((one, place) => Dose(one, acid * shares[place] / Acid(one), acid * shares[place])),
+                .. bases.Where(_ => soda > 0).Select(one => Dose(from, one, soda / bases.Count / Base(one), soda / bases.Count)),
+                .. acids.Select((one, place) => Dose(from, one, acid * shares[place] / Acid(one), acid * shares[place])),
             ],
             new Millimoles(0),
             new Millimoles(0));
@@ -115,8 +121,27 @@ public sealed record LeaveningKits(Bakehouse Bakehouse, Habits Habits)
         .ThenBy(one => Acid(one))
         .First();
 
-    private LeaveningDose Dose(Ingredient ingredient, double grams, double equivalents) => new(
-        ingredient, new Grams(grams), FormulaModel.OnStep(grams, Habits.StepOf(ingredient).Value), new Millimoles(equivalents));
+    /// <summary>A dose on the scale. A strong acid for a weak one is weighed so finely that the way back ends at the first dose, within
+    /// its own step: half a step of what comes in may be worth one and a half steps of what went out, for those are rounded again.</summary>
+    private LeaveningDose Dose(Ingredient from, Ingredient ingredient, double grams, double equivalents)
+    {
+        var usual = Habits.StepOf(ingredient);
+        var worth = (from.Role, ingredient.Role) switch
+        {
+            (Role.Acid, Role.Acid) => Acid(ingredient) / Acid(from),
+            (Role.Base, Role.Base) => Base(ingredient) / Base(from),
+            // Of soda and acid for a powder there is no one way back.
+            _ => 0,
+        };
+        var step = FinerSteps.Prepend(usual.Value)
+            .Where(finer => finer <= usual.Value)
+            .FirstOrDefault(finer => finer * worth < StepsWorth * Habits.StepOf(from).Value, FinerSteps[^1]);
+        var weighed = FormulaModel.OnStep(grams, step);
+        return new LeaveningDose(ingredient, new Grams(grams), weighed, new Millimoles(equivalents))
+        {
+            FinerStep = weighed != FormulaModel.OnStep(grams, usual.Value) ? new Grams(step) : null,
+        };
+    }
 
     /// <summary>Shares of acids in one dose: two are mixed so that the gas comes when it came before, if they can; three evenly.</summary>
     private double[] Shares(Ingredient from, List<Ingredient> acids)

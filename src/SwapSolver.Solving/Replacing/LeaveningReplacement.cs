@@ -44,20 +44,23 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, Bags Bags, Immu
             .ThenBy(one => one.BringsAllergen)
             .ThenBy(one => one.IsAboveUsage)
             .ThenByDescending(one => one.IsUsual)
-            .ThenBy(one => one.Answer.Changes.Length + (one.NeedsHand ? 1 : 0))
+            .ThenBy(one => one.ChangedLines + (one.NeedsHand ? 1 : 0))
             .ThenBy(one => Math.Abs(one.MoreInMixing.Value))
-            .ThenBy(one => one.Answer.Formula.BatterMass)
+            .ThenBy(one => one.Formula.BatterMass)
             .ToList();
-        var good = found.Where(one => one.Missed.IsEmpty).Select(one => one.Answer).ToImmutableArray();
-        if (Habits.Sureness is { } sureness && !good.IsEmpty && good.All(one => one.ChanceOfBalance < sureness.Share))
+        var good = found.Where(one => one.Missed.IsEmpty).ToList();
+        if (good.Count == 0)
         {
-            return Unsure(sureness, good.MaxBy(one => one.ChanceOfBalance)!);
+            return new Outcomes([], [.. found.Take(1).SelectMany(one => one.Missed)], found.FirstOrDefault()?.Answer, EndedEarly: false);
         }
 
-        good = [.. good.Where(one => Habits.Sureness is not { } least || one.ChanceOfBalance >= least.Share).Take(most)];
-        return good.IsEmpty
-            ? new Outcomes([], [.. found.Take(1).SelectMany(one => one.Missed)], found.FirstOrDefault()?.Answer, EndedEarly: false)
-            : new Outcomes(good, [], null, EndedEarly: false);
+        var told = good.Where(one => Habits.Sureness is not { } least || one.Answer.ChanceOfBalance >= least.Share).Take(most).ToImmutableArray();
+        return told.IsEmpty
+            ? Unsure(Habits.Sureness!.Value, good.Select(one => one.Answer).MaxBy(answer => answer.ChanceOfBalance)!)
+            : new Outcomes([.. told.Select(one => one.Answer)], [], null, EndedEarly: false)
+            {
+                Further = Habits.Sureness is null ? [.. good.Except(told).Select(one => one.Replaced)] : [],
+            };
     }
 
     /// <summary>Where the wish for sureness is all that stands in the way.</summary>
@@ -87,18 +90,37 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, Bags Bags, Immu
         var (before, after) = (Sketch(reference), Sketch(put.Formula));
         var details = Details(reference, put.Formula, kit, put.WaterMore, put.WaterLeft, before, after, isWhole);
         var holds = Holds(reference, from, kept, isWhole);
-        var samples = new FactSamples(reference.Lines.Concat(put.Formula.Lines).Select(line => line.Ingredient), drawn: Bags);
-        var balances = samples.Balances(holds, reference, put.Formula);
-        var readings = isWhole
-            ? Readings.Of(Bakehouse.Balances.Ratios.Union(Wishes.Select(wish => wish.Balance)), holds, put.Formula, reference, samples)
-            : [];
         var shown = isWhole ? put.Formula : Shown(reference, put.Formula, from);
         var shownBefore = isWhole ? reference : Shown(reference, reference, from);
-        var answer = new Answer(
+        var kinds = reference.Lines.SelectMany(line => AllergensOf(line.Ingredient)).ToHashSet();
+        var missed = Recheck.BrokenHolds(holds, reference, put.Formula, Draws.Typical).ToList();
+        return new JudgedReplacement(
+            put.Formula,
+            details,
+            [.. missed.Select(hold => Missed(hold, reference, put.Formula, isAlone: missed.Count == 1))],
+            Words.Changes(shownBefore, shown, from, details).Length,
+            BringsAllergen: with.IsEmpty && kit.Doses.Any(dose => AllergensOf(dose.Ingredient).Except(kinds).Any()),
+            IsAboveUsage: isWhole && kit.Doses.Any(dose => IsAboveUsage(put.Formula, dose.Ingredient)),
+            IsUsual: kit.Doses.All(dose => dose.Ingredient.Usage.Offered),
+            NeedsHand: Math.Abs(put.WaterLeft.Value) >= KitInBowl.LeastWater,
+            new Percent(after.InMixing.Value - before.InMixing.Value),
+            new Lazy<Answer>(() => Tell(reference, put.Formula, shownBefore, shown, from, details, holds, isWhole)));
+    }
+
+    /// <summary>The answer in full: its readings and its chance in many kitchens.</summary>
+    private Answer Tell(
+        Formula reference, Formula formula, Formula shownBefore, Formula shown, Ingredient from, ReplacedLeavening details, ImmutableArray<Hold> holds, bool isWhole)
+    {
+        var samples = new FactSamples(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: Bags);
+        var balances = samples.Balances(holds, reference, formula);
+        var readings = isWhole
+            ? Readings.Of(Bakehouse.Balances.Ratios.Union(Wishes.Select(wish => wish.Balance)), holds, formula, reference, samples)
+            : [];
+        return new Answer(
             shown,
             readings,
             Words.Changes(shownBefore, shown, from, details),
-            isWhole ? new CautionList(Bakehouse).Of(reference, put.Formula, []) : new CautionList(Bakehouse).OfDoses(shownBefore, shown),
+            isWhole ? new CautionList(Bakehouse).Of(reference, formula, []) : new CautionList(Bakehouse).OfDoses(shownBefore, shown),
             balances.Count(keeps => keeps) / (double)balances.Length,
             Readings.Binding(readings),
             Words.Notes(from, details, isWhole),
@@ -107,16 +129,6 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, Bags Bags, Immu
             Replaced = details,
             Decisive = new DecisiveFacts(Bakehouse.Phrases).Of(samples, balances),
         };
-        var kinds = reference.Lines.SelectMany(line => AllergensOf(line.Ingredient)).ToHashSet();
-        var missed = Recheck.BrokenHolds(holds, reference, put.Formula, Draws.Typical).ToList();
-        return new JudgedReplacement(
-            answer,
-            [.. missed.Select(hold => Missed(hold, reference, put.Formula, isAlone: missed.Count == 1))],
-            BringsAllergen: with.IsEmpty && kit.Doses.Any(dose => AllergensOf(dose.Ingredient).Except(kinds).Any()),
-            IsAboveUsage: isWhole && kit.Doses.Any(dose => IsAboveUsage(put.Formula, dose.Ingredient)),
-            IsUsual: kit.Doses.All(dose => dose.Ingredient.Usage.Offered),
-            NeedsHand: Math.Abs(put.WaterLeft.Value) >= KitInBowl.LeastWater,
-            new Percent(after.InMixing.Value - before.InMixing.Value));
     }
 
     private ReplacedLeavening Details(
@@ -126,6 +138,8 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, Bags Bags, Immu
         Grams More(Fact fact) => new(Sum(formula, fact) - Sum(reference, fact));
         var sodium = More(Fact.Sodium);
         var salt = Bakehouse.Pantry.Offered.Where(one => one.Role == Role.Salt).MaxBy(one => one.Typical[Fact.Sodium])!;
+        var saltMore = new Grams(-sodium.Value / salt.Typical[Fact.Sodium]);
+        var practice = Bakehouse.Rise.Practice;
         var timing = Words.Timing(before, after);
         return new ReplacedLeavening(
             new Millimoles(kit.Doses.Sum(dose => dose.Exact.Value * dose.Ingredient.Typical[Fact.Acid])),
@@ -135,7 +149,10 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, Bags Bags, Immu
             waterLeft,
             sodium,
             More(Fact.Potassium),
-            new Grams(-sodium.Value / salt.Typical[Fact.Sodium]),
+            saltMore,
+            // A pinch of salt is lost in a loaf that holds a spoonful; of a dose by itself nobody knows the loaf.
+            Math.Abs(isWhole ? 100 * sodium.Value / Sum(reference, Fact.Sodium) : saltMore.Value)
+                >= (isWhole ? practice.SaltTastedPercent : practice.SaltTastedGrams).Range.Typical,
             More(Fact.Sweetness),
             timing,
             Words.Say(timing, before, after),

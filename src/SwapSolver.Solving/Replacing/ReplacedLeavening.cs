@@ -12,6 +12,7 @@ namespace SwapSolver.Solving.Replacing;
 /// <param name="SodiumMore">Sodium that comes in beyond what went out [g]; below 0 where less comes in.</param>
 /// <param name="PotassiumMore">The same of potassium [g].</param>
 /// <param name="SaltMore">Salt to add so that the sodium stays as it was [g]; below 0: to leave out.</param>
+/// <param name="SaltIsTasted">Whether the sodium moves by so much that the loaf tastes of more or less salt.</param>
 /// <param name="SweetnessMore">Sweetness that comes in beyond what went out, as sucrose [g].</param>
 /// <param name="Timing">When the gas comes, beside when it came before.</param>
 /// <param name="TimingWords">The same in words.</param>
@@ -28,6 +29,7 @@ public sealed record ReplacedLeavening(
     Grams SodiumMore,
     Grams PotassiumMore,
     Grams SaltMore,
+    bool SaltIsTasted,
     Grams SweetnessMore,
     GasTiming Timing,
     string TimingWords,

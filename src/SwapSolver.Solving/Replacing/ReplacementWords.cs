@@ -12,8 +12,8 @@ namespace SwapSolver.Solving.Replacing;
 /// <param name="Bakehouse">Facts and words.</param>
 internal sealed record ReplacementWords(Bakehouse Bakehouse)
 {
-    /// <summary>Sodium from which it is worth a sentence [g]: a pinch of salt.</summary>
-    private const double SodiumSaid = 0.02;
+    /// <summary>A scale that shows finer steps is not in every kitchen [g].</summary>
+    private static readonly Grams FineScale = new(0.1);
 
     /// <summary>Sweetness from which it is worth a sentence, as sucrose [g].</summary>
     private const double SweetnessSaid = 0.5;
@@ -81,10 +81,16 @@ internal sealed record ReplacementWords(Bakehouse Bakehouse)
             replaced.TimingWords,
             .. If(water >= KitInBowl.LeastWater, () => phrases.Say(hasFormula ? "replace-water-too-much" : "replace-water-out", ("grams", Grams(water)))),
             .. If(water <= -KitInBowl.LeastWater, () => phrases.Say("replace-water-in", ("grams", Grams(-water)))),
-            .. If(sodium >= SodiumSaid, () => phrases.Say("replace-sodium-more", ("value", Figure(1000 * sodium, "0")), ("grams", Grams(salt)))),
-            .. If(sodium <= -SodiumSaid, () => phrases.Say("replace-sodium-less", ("value", Figure(-1000 * sodium, "0")), ("grams", Grams(salt)))),
+            .. If(sodium > 0 && replaced.SaltIsTasted, () => phrases.Say("replace-sodium-more", ("value", Figure(1000 * sodium, "0")), ("grams", Grams(salt)))),
+            .. If(sodium < 0 && replaced.SaltIsTasted, () => phrases.Say("replace-sodium-less", ("value", Figure(-1000 * sodium, "0")), ("grams", Grams(salt)))),
             .. If(Math.Abs(replaced.SweetnessMore.Value) >= SweetnessSaid, () => phrases.Say(
                 replaced.SweetnessMore.Value > 0 ? "replace-sweeter" : "replace-less-sweet", ("grams", Grams(Math.Abs(replaced.SweetnessMore.Value))))),
+            .. replaced.Doses.Where(dose => dose.FinerStep < FineScale).Select(dose => phrases.Say(
+                "replace-fine-scale",
+                ("ingredient", dose.Ingredient.Name),
+                ("from", from.Name),
+                ("grams", NumberWords.Grams(dose.Weighed)),
+                ("value", NumberWords.Grams(dose.FinerStep!.Value)))),
             .. Tastes(replaced),
             .. from.Role == Role.LeaveningBlend && new SpoonRule(Bakehouse).Say(replaced) is { } rule ? [rule] : Array.Empty<string>(),
         ];

@@ -31,11 +31,12 @@ public sealed record LeavingOut(Pantry Pantry, Phrases Phrases)
             return Pantry.TryGet(word, out var ingredient) ? Of(ingredient) : null;
         }
 
+        bool IsInGroup(Ingredient ingredient) => group is not null && ingredient.Groups.Contains(group.Id);
         return Make(
             allergen?.Id ?? group!.Id,
             allergen?.Name ?? group!.Name,
-            ingredient => (allergen is not null && ingredient.Allergens.MayBe(allergen.Id))
-                || (group is not null && ingredient.Groups.Contains(group.Id)));
+            ingredient => IsInGroup(ingredient) || (allergen is not null && ingredient.Allergens.MayBe(allergen.Id)),
+            isCertainOf: ingredient => IsInGroup(ingredient) || (allergen is not null && ingredient.Allergens.Carries(allergen.Id)));
     }
 
     /// <summary>The wish to leave one ingredient out.</summary>
@@ -50,16 +51,17 @@ public sealed record LeavingOut(Pantry Pantry, Phrases Phrases)
     {
         Diet.Vegetarian => Make("not-vegetarian", Phrases.Say("diet-vegetarian"), ingredient => !ingredient.Suits.Vegetarian),
         Diet.Vegan => Make("not-vegan", Phrases.Say("diet-vegan"), ingredient => !ingredient.Suits.Vegan),
-        Diet.DairyFree => Make(Dairy, Phrases.Say("diet-dairy-free"), Of(Dairy)!.LeftOut!.Carries),
+        Diet.DairyFree => Make(Dairy, Phrases.Say("diet-dairy-free"), Of(Dairy)!.LeftOut!.Carries, isCertainOf: Of(Dairy)!.LeftOut!.IsCertainOf),
         _ => throw new ArgumentOutOfRangeException(nameof(diet), diet, "no such diet"),
     };
 
     private static bool Names(string id, ImmutableArray<string> also, string word) => id == word || also.Contains(word);
 
-    private static Hold Make(string id, string name, Func<Ingredient, bool> carries, bool mayBeReadAsClaim = true)
+    private static Hold Make(string id, string name, Func<Ingredient, bool> carries, bool mayBeReadAsClaim = true, Func<Ingredient, bool>? isCertainOf = null)
     {
         var settings = new BalanceSettings(
             $"without:{id}", name, "g / g batter", Band.Nothing, null, null, null, string.Empty, string.Empty, []);
-        return new Hold(settings.Id, new LeftOut(settings, carries) { MayBeReadAsClaim = mayBeReadAsClaim }, Band.Nothing, FromCaller: true);
+        var rule = new LeftOut(settings, carries) { MayBeReadAsClaim = mayBeReadAsClaim, IsCertainOf = isCertainOf ?? (_ => true) };
+        return new Hold(settings.Id, rule, Band.Nothing, FromCaller: true);
     }
 }

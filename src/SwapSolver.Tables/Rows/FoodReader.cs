@@ -25,7 +25,7 @@ internal sealed class FoodReader(FoodRules foods, TableRules rules, Pantry shipp
         var name = PlainText.Read(row, FoodColumns.Description, MostLetters);
         FoodIds.TryNumber(row, out var number);
         var id = name is null ? null : IdOf(row, number, name);
-        var figures = FiguresOf(row);
+        var figures = name is null ? FiguresOf(row) : foods.Completed(name, FiguresOf(row));
         var like = LikeOf(row);
         var role = RoleOf(row);
         allergenReader.TryRead(row, out var allergens);

@@ -107,6 +107,34 @@ public sealed class PantryRecordsTests
     }
 
     [Fact]
+    public async Task A_vinegar_of_a_table_goes_in_pours_and_claims_nothing_that_nobody_stated()
+    {
+        using var kitchen = new OwnKitchen();
+        // Row 02053 of USDA release 26, which has no column for the acid; a tablespoon of it weighs 14.9 g by the same table.
+        var file = kitchen.File("table.csv", "ndb_no,long_description,water_g,energy_kcal,protein_g,fat_g,ash_g,carbohydrate_by_difference_g\n02053,\"Vinegar, distilled\",94.78,18,0,0,0,0.04");
+        (await kitchen.Run("pantry", "import", file)).Ends(0);
+        var shown = (await kitchen.Run("pantry", "show", "usda-02053")).Ends(0);
+        var line = Assert.Single((await kitchen.Run("convert", "--text", "1 tbsp usda-02053", "--json")).Ends(0).Read<ConvertLinesResponse>().Lines);
+
+        Assert.Contains("Allergens (US list): not stated", shown.Out, StringComparison.Ordinal);
+        Assert.Contains("vegan: not stated", shown.Out, StringComparison.Ordinal);
+        Assert.Equal("ingredients/usda-02053", line.Ingredient);
+        Assert.Equal(14.9, line.Grams, 0.2);
+        Assert.DoesNotContain(line.Assumed, words => words.Contains("spooned", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_row_that_comes_again_far_below_is_reported_by_its_line()
+    {
+        using var kitchen = new OwnKitchen();
+        var rows = Enumerable.Range(0, 5000).Select(row => $"larkfield-seed-{row % 4999},Larkfield seed {row},5,573,20,45,3,27,10,none");
+        var answer = (await kitchen.Run("pantry", "import", kitchen.File("table.csv", $"{Header}\n{string.Join('\n', rows)}"), "--json")).Ends(0).Read<ImportIngredientsResponse>();
+
+        Assert.Equal((4999, 0, 1), (answer.Added, answer.Changed, answer.LeftOut));
+        Assert.Equal((5001, "larkfield-seed-0"), (Assert.Single(answer.Problems).Line, answer.Problems[0].Value));
+    }
+
+    [Fact]
     public async Task A_table_of_which_nothing_goes_in_is_a_no()
     {
         using var kitchen = new OwnKitchen();

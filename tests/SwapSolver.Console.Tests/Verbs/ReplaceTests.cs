@@ -25,9 +25,27 @@ public sealed class ReplaceTests
     {
         var ran = (await BuiltConsole.Run("replace", Hazelnut, "--ingredient", "cream-of-tartar")).Ends(0);
 
-        Assert.Contains("ways, best first", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("The best 5 of ", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("Would do too: ", ran.Out, StringComparison.Ordinal);
         Assert.Contains("oven within, min", ran.Out, StringComparison.Ordinal);
         Assert.Contains("citric acid", ran.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task As_many_ways_are_shown_as_are_asked_for()
+    {
+        var ran = (await BuiltConsole.Run("replace", "--ingredient", "cream-of-tartar", "--grams", "6", "--answers", "2")).Ends(0);
+
+        Assert.Contains("The best 2 of ", ran.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Of_a_dose_by_itself_every_way_stands_in_the_json()
+    {
+        var ran = (await BuiltConsole.Run("replace", "--ingredient", "cream-of-tartar", "--grams", "6", "--json")).Ends(0).Read<ReplaceIngredientResponse>();
+
+        Assert.Contains(ran.Answers, answer => answer.Replacement.Doses.Single().Ingredient == "ingredients/glucono-delta-lactone");
+        Assert.Empty(ran.Further);
     }
 
     [Fact]

@@ -28,6 +28,50 @@ public sealed class ImportedIngredientTests
     }
 
     [Fact]
+    public async Task A_row_that_stood_in_an_earlier_piece_is_reported_and_changes_nothing()
+    {
+        await using var service = await RunningService.Start();
+        var first = await Import(service, Header, Seed);
+        var request = new ImportIngredientsRequest { Header = Header, FirstLine = 3, Text = Seed.Replace(",45,3,27", ",44,4,27", StringComparison.Ordinal).Replace("573", "570", StringComparison.Ordinal) };
+        request.EarlierRows.AddRange(first.Rows);
+        var second = await service.Ingredients.ImportIngredientsAsync(request);
+
+        Assert.Equal(["larkfield-seed"], first.Rows);
+        Assert.Equal((0, 0, 1), (second.Added, second.Changed, second.LeftOut));
+        Assert.Equal((3, "larkfield-seed"), (Assert.Single(second.Problems).Line, second.Problems[0].Value));
+        var seed = await service.Ingredients.GetIngredientAsync(new GetIngredientRequest { Name = "ingredients/larkfield-seed" });
+        Assert.Equal(45, seed.Facts.Single(fact => fact.Fact_ == "fatGPer100G").Value);
+    }
+
+    [Fact]
+    public async Task What_goes_out_because_nobody_stated_its_allergens_says_so()
+    {
+        await using var service = await RunningService.Start();
+        await Import(
+            service,
+            "id,long_description,water_g,energy_kcal,protein_g,fat_g,ash_g,carbohydrate_by_difference_g,fibre_g,sugars_g,sodium_mg,saturated_fat_g",
+            "larkfield-seed,Larkfield seed,5,573,20,45,3,27,10,2,10,5");
+        var formula = new Formula
+        {
+            DisplayName = "Larkfield seed loaf",
+            Slices = 10,
+            Lines =
+            {
+                new Line { Ingredient = "ingredients/larkfield-seed", Grams = 40 },
+                new Line { Ingredient = "ingredients/hazelnut-flour", Grams = 160 },
+                new Line { Ingredient = "ingredients/psyllium-husk-powder", Grams = 15 },
+                new Line { Ingredient = "ingredients/egg-whole", Grams = 200 },
+                new Line { Ingredient = "ingredients/water", Grams = 180 },
+            },
+        };
+        var response = await service.Substitutions.VaryFormulaAsync(new VaryFormulaRequest { Formula = formula, Without = { "tree-nuts" } });
+        string Reason(string id) => (response.Answers.Count > 0 ? response.Answers[0] : response.Nearest).Changes.Single(change => change.Ingredient == $"ingredients/{id}").Reason;
+
+        Assert.Contains("nobody stated", Reason("larkfield-seed"), StringComparison.Ordinal);
+        Assert.DoesNotContain("nobody stated", Reason("hazelnut-flour"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task The_same_table_again_changes_nothing_and_another_figure_is_a_change()
     {
         await using var service = await RunningService.Start();

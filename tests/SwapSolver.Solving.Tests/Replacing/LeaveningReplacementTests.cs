@@ -1,8 +1,11 @@
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Loaves;
 using SwapSolver.Solving.Answers;
+using SwapSolver.Solving.Questions;
 using SwapSolver.Solving.Replacing;
+using SwapSolver.Solving.Wishes;
 
 namespace SwapSolver.Solving.Tests.Replacing;
 
@@ -29,6 +32,9 @@ public sealed class LeaveningReplacementTests
         Assert.Contains(replaced.TimingWords, answer.Notes);
         Assert.Contains("% while mixing", replaced.TimingWords, StringComparison.Ordinal);
     }
+
+    public static TheoryData<string> AcidsAndBases =>
+        [.. TestKitchen.Bakehouse.Pantry.Ingredients.Where(one => one.Role is Role.Acid or Role.Base && LeaveningKits.Leavens(one)).Select(one => one.Id)];
 
     [Fact]
     public void A_liquid_acid_without_a_formula_says_how_much_water_to_take_out() =>
@@ -85,18 +91,59 @@ public sealed class LeaveningReplacementTests
         }
     }
 
-    [Fact]
-    public void There_and_back_again_is_the_first_dose_within_the_step_of_the_scale()
+    [Theory]
+    [MemberData(nameof(AcidsAndBases))]
+    public void There_and_back_again_is_the_first_dose_within_the_step_of_the_scale(string from)
     {
-        foreach (var to in TestKitchen.Bakehouse.Pantry.Ingredients.Where(one => one.Role == Role.Acid && LeaveningKits.Leavens(one) && one.Id != "cream-of-tartar"))
+        // 120 g of what is wet, as half a cup of buttermilk, and 6 g of what is dry: amounts of the trade.
+        var one = TestKitchen.Ingredient(from);
+        var dose = one.Typical[Fact.Water] > 0.5 ? 120 : 6;
+        foreach (var to in TestKitchen.Bakehouse.Pantry.Ingredients.Where(other => other.Role == one.Role && LeaveningKits.Leavens(other) && other.Id != from))
         {
-            var there = ReplacedDoses.Of("cream-of-tartar", 6, to.Id).Answers[0].Grams(to.Id);
-            var back = ReplacedDoses.Of(to.Id, there, "cream-of-tartar").Answers[0].Grams("cream-of-tartar");
+            var there = ReplacedDoses.Of(from, dose, to.Id).Answers[0].Grams(to.Id);
+            var back = ReplacedDoses.Of(to.Id, there, from).Answers[0].Grams(from);
 
-            // Where half a step of the other is worth more than one of this, the scale cannot tell them apart.
-            var halfStep = to.Usage.ScaleStep.Value / 2 * to.Typical[Fact.Acid] / TestKitchen.Ingredient("cream-of-tartar").Typical[Fact.Acid];
-            Assert.Equal(6, back, Math.Max(0.1, halfStep + 0.05) + 1e-9);
+            Assert.True(Math.Abs(back - dose) <= one.Usage.ScaleStep.Value + 1e-9, $"{dose} g of {from} is {there} g of {to.Id} is {back} g");
         }
+    }
+
+    [Fact]
+    public void A_dose_for_a_finer_scale_says_so()
+    {
+        // 120 g of buttermilk at 0.85 % lactic acid are 11.3 mmol (90.08 g/mol), a third as many of citric acid: 0.73 g.
+        var answer = ReplacedDoses.Of("buttermilk", 120, "citric-acid").Answers[0];
+
+        Assert.Equal(120 * 0.0085 / 90.08 / 3 * 192.12, answer.Grams("citric-acid"), 0.03);
+        Assert.Contains(answer.Notes, note => note.EndsWith("wants a scale that shows 0.01 g.", StringComparison.Ordinal));
+        Assert.DoesNotContain(ReplacedDoses.Of("cream-of-tartar", 6, "citric-acid").Answers[0].Notes, note => note.Contains("scale", StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            ReplacedDoses.Of("baking-powder-double-acting", 12, "baking-soda", "cream-of-tartar").Answers[0].Notes, note => note.Contains("scale", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Salt_is_spoken_of_only_where_it_is_tasted()
+    {
+        // Sodium acid pyrophosphate is 20.7 % sodium: 3.7 g bring 0.77 g, as 2 g of salt do. Citric acid brings none.
+        bool SpeaksOfSalt(Answer answer) => answer.Notes.Any(note => note.StartsWith("Sodium ", StringComparison.Ordinal));
+
+        Assert.True(SpeaksOfSalt(ReplacedDoses.Of("cream-of-tartar", 6, "sodium-acid-pyrophosphate").Answers[0]));
+        Assert.False(SpeaksOfSalt(ReplacedDoses.Of("cream-of-tartar", 6, "citric-acid").Answers[0]));
+        Assert.False(SpeaksOfSalt(ReplacedDoses.Of("cream-of-tartar", 6, "sodium-aluminium-phosphate").Answers[0]));
+        Assert.True(SpeaksOfSalt(ReplacedDoses.In(Loaf.Walnut, "baking-soda", "potassium-bicarbonate").Answers[0]));
+    }
+
+    [Fact]
+    public void Of_a_loaf_the_best_five_are_told_and_the_rest_are_named()
+    {
+        var usual = ReplacedDoses.In(Loaf.Walnut, "cream-of-tartar");
+        var all = (new Replacement(Loaf.Walnut, TestKitchen.Ingredient("cream-of-tartar"), Grams.None, Grams.None, [], [], Habits.Usual) { MostOfLeavening = 50 })
+            .Answer(Ask.Search, Ask.Ample, CancellationToken.None);
+
+        Assert.Equal(5, usual.Answers.Length);
+        Assert.Empty(all.Further);
+        Assert.Equal(
+            all.Answers.Select(answer => answer.Replaced!.Doses[0].Ingredient),
+            usual.Answers.Select(answer => answer.Replaced!).Concat(usual.Further).Select(replaced => replaced.Doses[0].Ingredient));
     }
 
     [Fact]

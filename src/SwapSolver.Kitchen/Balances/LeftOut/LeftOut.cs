@@ -15,6 +15,9 @@ public sealed record LeftOut(BalanceSettings Settings, Func<Ingredient, bool> Ca
     /// one ingredient is swapped for another.</summary>
     public bool MayBeReadAsClaim { get; init; } = true;
 
+    /// <summary>Whether something that is left out is stated to be it; not so where nobody stated its allergens.</summary>
+    public Func<Ingredient, bool> IsCertainOf { get; init; } = _ => true;
+
     /// <inheritdoc/>
     public override ImmutableArray<Fact> Reads => [];
 
