@@ -1,8 +1,5 @@
-using System.Net;
 using Google.Protobuf.Reflection;
 using Google.Rpc;
-using Microsoft.AspNetCore.Server.Kestrel.Core;
-using Microsoft.Extensions.Diagnostics.HealthChecks;
 using SwapSolver.Data.Acids;
 using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
@@ -18,12 +15,15 @@ using SwapSolver.Kitchen.Foods;
 using SwapSolver.OrTools;
 using SwapSolver.Records;
 using SwapSolver.Service.Faults;
+using SwapSolver.Service.Limits;
+using SwapSolver.Service.Networking;
 using SwapSolver.Service.Records;
 using SwapSolver.Service.Services;
 using SwapSolver.Service.Shelf;
 using SwapSolver.Service.Solves;
 using SwapSolver.Service.Stored;
 using SwapSolver.Service.Translation;
+using SwapSolver.Service.Watching;
 using SwapSolver.Solving;
 using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Models;
@@ -36,8 +36,6 @@ internal static class ServiceHost
 {
     private const int WrongData = 3;
 
-    private const int MostMessageBytes = 1024 * 1024;
-
     /// <summary>Runs until it is told to stop. The result is the exit code.</summary>
     public static async Task<int> Run(ServiceOptions options)
     {
@@ -48,7 +46,7 @@ internal static class ServiceHost
         {
             app = Build(options);
         }
-        catch (DataFaultException fault)
+        catch (Exception fault) when (fault is DataFaultException or SettingFaultException)
         {
             await Console.Error.WriteLineAsync(fault.Message);
             return WrongData;
@@ -71,52 +69,55 @@ internal static class ServiceHost
 
     /// <summary>The service, not yet started.</summary>
     /// <exception cref="DataFaultException">A data file cannot be believed.</exception>
+    /// <exception cref="SettingFaultException">A setting cannot be what it says.</exception>
     public static WebApplication Build(ServiceOptions options)
     {
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
-        builder.Logging.ClearProviders();
-        builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
-        builder.Logging.SetMinimumLevel(LogLevel.Warning);
-        builder.WebHost.ConfigureKestrel(kestrel => Listen(kestrel, options));
+        var limits = ServiceLimits.Read(builder.Configuration);
+        var isEmbedded = options.EmbeddedSocket is not null;
+        Logging.Add(builder.Logging, asJson: !isEmbedded);
+        builder.WebHost.ConfigureKestrel(kestrel => Doors.Open(kestrel, options, limits, DoorSettings.Read(builder.Configuration)));
+        builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(limits.DrainSeconds));
+        builder.Services.AddSingleton(limits);
         AddRooms(builder.Services, options);
         var grpc = builder.Services.AddGrpc(server =>
         {
+            server.Interceptors.Add<CallWatch>();
             server.Interceptors.Add<FaultInterceptor>();
-            server.MaxReceiveMessageSize = MostMessageBytes;
+            if (!isEmbedded)
+            {
+                server.Interceptors.Add<CallerLimits>();
+            }
+
+            server.MaxReceiveMessageSize = limits.MessageBytes;
         });
-        if (options.EmbeddedSocket is null)
+        if (!isEmbedded)
         {
-            grpc.AddJsonTranscoding(json => json.TypeRegistry = TypeRegistry.FromMessages(BadRequest.Descriptor, ErrorInfo.Descriptor));
-            builder.Services.AddGrpcHealthChecks().AddCheck("process", () => HealthCheckResult.Healthy());
+            grpc.AddJsonTranscoding(json => json.TypeRegistry = TypeRegistry.FromMessages(
+                BadRequest.Descriptor, ErrorInfo.Descriptor, RetryInfo.Descriptor));
+            builder.Services.AddGrpcReflection();
+            Network.Add(builder);
+            Telemetry.Add(builder);
         }
 
         var app = builder.Build();
+        if (!isEmbedded)
+        {
+            Network.Use(app);
+        }
+
         app.MapGrpcService<BalanceService>();
         app.MapGrpcService<SubstitutionService>();
         app.MapGrpcService<ReformulationService>();
         app.MapGrpcService<BakingService>();
         app.MapGrpcService<IngredientService>();
         app.MapGrpcService<MeasureService>();
-        if (options.EmbeddedSocket is null)
+        if (!isEmbedded)
         {
-            app.MapGrpcHealthChecksService();
-            app.MapHealthChecks("/health/live");
-            app.MapHealthChecks("/health/ready");
+            Network.Map(app);
         }
 
         return app;
-    }
-
-    private static void Listen(KestrelServerOptions kestrel, ServiceOptions options)
-    {
-        if (options.EmbeddedSocket is { } socket)
-        {
-            kestrel.ListenUnixSocket(socket, listen => listen.Protocols = HttpProtocols.Http2);
-            return;
-        }
-
-        kestrel.Listen(IPAddress.Loopback, options.GrpcPort, listen => listen.Protocols = HttpProtocols.Http2);
-        kestrel.Listen(IPAddress.Loopback, options.HttpPort, listen => listen.Protocols = HttpProtocols.Http1);
     }
 
     private static Bakehouse Open(DataFolder folder, SourceKeys sources)
@@ -140,7 +141,8 @@ internal static class ServiceHost
         var sources = SourceKeys.Read(folder);
         var bakehouse = Open(folder, sources);
         services.AddSingleton(TimeProvider.System);
-        services.AddSingleton<ISolver>(new OrToolsSolver());
+        services.AddSingleton<CallMeter>();
+        services.AddSingleton<ISolver>(provider => new WatchedSolver(new OrToolsSolver(), provider.GetRequiredService<CallMeter>()));
         var measures = MeasureFiles.Read(folder, sources, bakehouse.Pantry);
         var foods = new FoodIngredient(FoodRulesFile.Read(folder, sources), bakehouse.Pantry.Allergens, new FoodWords(bakehouse.Phrases));
         var measuring = MeasuringFile.Read(folder, sources);
@@ -151,7 +153,12 @@ internal static class ServiceHost
             bakehouse, measures, foods, measuring, provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ISolver>()));
         services.AddSingleton(StoredFormulas.Read(options.DataPath));
         services.AddSingleton(new IngredientWriter(sources));
-        services.AddSingleton<SolveRoom>();
+        services.AddSingleton(provider =>
+        {
+            var room = new SolveRoom(provider.GetRequiredService<TimeProvider>(), provider.GetRequiredService<ServiceLimits>());
+            provider.GetRequiredService<CallMeter>().Watch(() => room.Running, () => room.Waiting);
+            return room;
+        });
         services.AddSingleton<Adding>();
         services.AddSingleton<Importing>();
         services.AddSingleton<AnswerStore>();

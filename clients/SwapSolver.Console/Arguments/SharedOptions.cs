@@ -81,7 +81,13 @@ internal sealed class SharedOptions
             return address;
         }
 
-        result.AddError($"--server '{text}' is not an address. Write http://HOST:PORT, as http://localhost:5081.");
+        // A name of several services, asked in turn: the host stands behind the third stroke.
+        if (address is { Scheme: "dns", Host: "" } && address.AbsolutePath.Length > 1 && !address.AbsolutePath[1..].Contains('/', StringComparison.Ordinal))
+        {
+            return address;
+        }
+
+        result.AddError($"--server '{text}' is not an address. Write http://HOST:PORT, as http://localhost:5081, or dns:///HOST:PORT for a name of several services.");
         return null;
     }
 

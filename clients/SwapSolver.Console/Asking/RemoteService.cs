@@ -1,15 +1,40 @@
 using Grpc.Core;
 using Grpc.Net.Client;
+using Grpc.Net.Client.Configuration;
 
 namespace SwapSolver.Console.Asking;
 
-/// <summary>A service that somebody else runs.</summary>
+/// <summary>A service that somebody else runs, or several under one name (<c>dns:///</c>): then each call goes to the next of them.</summary>
 internal sealed class RemoteService(Uri address) : IServiceConnection
 {
     private readonly GrpcChannel channel = GrpcChannel.ForAddress(address, new GrpcChannelOptions
     {
         MaxReceiveMessageSize = IServiceConnection.LargestResponseBytes,
+        Credentials = address.Scheme == Uri.UriSchemeHttps ? ChannelCredentials.SecureSsl : ChannelCredentials.Insecure,
+        ServiceConfig = Advice,
     });
+
+    /// <summary>What callers are advised to do: all services of a name in turn; where none answered, or all places were taken, the same
+    /// question again a little later, which is safe, since a question changes nothing and what is written down is the same twice.</summary>
+    private static ServiceConfig Advice => new()
+    {
+        LoadBalancingConfigs = { new RoundRobinConfig() },
+        MethodConfigs =
+        {
+            new MethodConfig
+            {
+                Names = { MethodName.Default },
+                RetryPolicy = new RetryPolicy
+                {
+                    MaxAttempts = 4,
+                    InitialBackoff = TimeSpan.FromSeconds(0.25),
+                    MaxBackoff = TimeSpan.FromSeconds(4),
+                    BackoffMultiplier = 2,
+                    RetryableStatusCodes = { StatusCode.Unavailable, StatusCode.ResourceExhausted },
+                },
+            },
+        },
+    };
 
     /// <inheritdoc/>
     public Task<CallInvoker> ReadyAsync(CancellationToken cancel) => Task.FromResult(channel.CreateCallInvoker());

@@ -44,6 +44,12 @@ internal sealed class BranchAndBound : IDisposable
         high = [.. relaxation.High];
     }
 
+    /// <summary>Parts that were looked at.</summary>
+    public int Parts { get; private set; }
+
+    /// <summary>How much better another point could be at most, of the best one [1].</summary>
+    public double Gap { get; private set; }
+
     /// <summary>No part is worth a look unless its bound is below this.</summary>
     private double Worth => best is null ? double.PositiveInfinity : bestObjective - Math.Max(1e-9, 1e-8 * Math.Abs(bestObjective));
 
@@ -53,15 +59,16 @@ internal sealed class BranchAndBound : IDisposable
     {
         using var stop = cancel.Register(static state => ((Relaxation)state!).Interrupt(), relaxation);
         Branch? next = Branch.Whole;
-        for (var parts = 0; next is not null || open.Count > 0; parts++)
+        for (; next is not null || open.Count > 0; Parts++)
         {
             cancel.ThrowIfCancellationRequested();
             if (clock.Elapsed >= budget)
             {
+                Gap = GapOf(next);
                 return best is null ? (Outcome.OutOfTime, []) : (Outcome.Feasible, best);
             }
 
-            if (parts == MostParts)
+            if (Parts == MostParts)
             {
                 return null;
             }
@@ -80,6 +87,12 @@ internal sealed class BranchAndBound : IDisposable
 
     /// <inheritdoc/>
     public void Dispose() => relaxation.Dispose();
+
+    private double GapOf(Branch? next)
+    {
+        var bound = Math.Min(next?.Bound ?? double.PositiveInfinity, open.Count > 0 ? open.Peek().Bound : double.PositiveInfinity);
+        return Math.Max(0, bestObjective - bound) / Math.Max(1e-9, Math.Abs(bestObjective));
+    }
 
     private Outcome Solve() => relaxation.Solve(budget - clock.Elapsed);
 

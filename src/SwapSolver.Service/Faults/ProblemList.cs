@@ -7,9 +7,6 @@ namespace SwapSolver.Service.Faults;
 /// <summary>Collects a caller's mistakes, so that all are named at once and none costs a solve.</summary>
 internal sealed class ProblemList
 {
-    /// <summary>Domain of every ErrorInfo of this service.</summary>
-    public const string Domain = "swapsolver";
-
     private const int MostListed = 50;
 
     private const int MostLetters = 100;
@@ -47,48 +44,41 @@ internal sealed class ProblemList
             Field = problem.Path,
             Description = problem.Sentence,
         }));
-        var info = new ErrorInfo { Reason = "INVALID_REQUEST", Domain = Domain };
+        var info = new ErrorInfo { Reason = "INVALID_REQUEST", Domain = RichFault.Domain };
         foreach (var problem in shown)
         {
             info.Metadata[problem.Path] = problem.Value;
         }
 
         var more = problems.Count > shown.Count ? $" (and {problems.Count - shown.Count} more)" : string.Empty;
-        throw Rich(Code.InvalidArgument, $"{shown[0].Path}: {shown[0].Sentence}{more}", request, info);
+        throw RichFault.Of(Code.InvalidArgument, $"{shown[0].Path}: {shown[0].Sentence}{more}", request, info);
     }
 
     /// <summary>NOT_FOUND for a name, with the nearest names.</summary>
     public static RpcException NotFound(string name, IEnumerable<string> nearest)
     {
         var names = string.Join(", ", nearest);
-        var info = new ErrorInfo { Reason = "NOT_FOUND", Domain = Domain };
+        var info = new ErrorInfo { Reason = "NOT_FOUND", Domain = RichFault.Domain };
         name = Short(name);
         info.Metadata["name"] = name;
         info.Metadata["nearest"] = names;
-        return Rich(Code.NotFound, $"'{name}' is not known; nearest names: {names}", info);
+        return RichFault.Of(Code.NotFound, $"'{name}' is not known; nearest names: {names}", info);
     }
 
     /// <summary>NOT_FOUND for a name that is known, and of which this kitchen wrote nothing down.</summary>
     public static RpcException NothingWritten(string name)
     {
-        var info = new ErrorInfo { Reason = "NOTHING_WRITTEN", Domain = Domain };
+        var info = new ErrorInfo { Reason = "NOTHING_WRITTEN", Domain = RichFault.Domain };
         info.Metadata["name"] = Short(name);
-        return Rich(Code.NotFound, $"this kitchen wrote nothing down of '{Short(name)}'; a shipped ingredient stays", info);
+        return RichFault.Of(Code.NotFound, $"this kitchen wrote nothing down of '{Short(name)}'; a shipped ingredient stays", info);
     }
 
     /// <summary>ALREADY_EXISTS for a food that this kitchen has.</summary>
     public static RpcException AlreadyThere(string id)
     {
-        var info = new ErrorInfo { Reason = "ALREADY_EXISTS", Domain = Domain };
+        var info = new ErrorInfo { Reason = "ALREADY_EXISTS", Domain = RichFault.Domain };
         info.Metadata["ingredientId"] = Short(id);
-        return Rich(Code.AlreadyExists, $"'{Short(id)}' is a food of this kitchen already; give another id, or say that it is to be replaced", info);
-    }
-
-    private static RpcException Rich(Code code, string message, params Google.Protobuf.IMessage[] details)
-    {
-        var status = new Google.Rpc.Status { Code = (int)code, Message = message };
-        status.Details.AddRange(details.Select(Google.Protobuf.WellKnownTypes.Any.Pack));
-        return status.ToRpcException();
+        return RichFault.Of(Code.AlreadyExists, $"'{Short(id)}' is a food of this kitchen already; give another id, or say that it is to be replaced", info);
     }
 
     private static string Short(string value)

@@ -1,19 +1,19 @@
 using System.Threading.Channels;
+using System.Threading.RateLimiting;
 using Grpc.Core;
+using SwapSolver.Service.Faults;
+using SwapSolver.Service.Limits;
 using SwapSolver.Service.Services;
 using SwapSolver.Solving.Answers;
 
 namespace SwapSolver.Service.Solves;
 
-/// <summary>Runs solves, as many at once as there are processors. A solve is a blocking native call, so each has a thread
-/// of its own and none is taken from the pool that serves the network.</summary>
-internal sealed class SolveRoom(TimeProvider time) : IDisposable
+/// <summary>Runs solves, a few at once and a few that wait; who comes beyond them is told so at once. A solve is a blocking
+/// native call, so each has a thread of its own and none is taken from the pool that serves the network.</summary>
+internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisposable
 {
-    /// <summary>Most time that a call may take, however late its deadline is.</summary>
-    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(60);
-
-    /// <summary>The same for a call that gives what it finds piece by piece.</summary>
-    private static readonly TimeSpan LongestStream = TimeSpan.FromMinutes(5);
+    /// <summary>When a place is likely to be free again: a question takes some tenths of a second.</summary>
+    private static readonly TimeSpan FreeAgain = TimeSpan.FromSeconds(1);
 
     /// <summary>Pieces that a search may be ahead of its reader.</summary>
     private const int FoundAhead = 8;
@@ -21,39 +21,57 @@ internal sealed class SolveRoom(TimeProvider time) : IDisposable
     /// <summary>Share of the caller's time that is solved in; the rest is for reading, writing and the way back.</summary>
     private const double ShareForSolving = 0.85;
 
-    private readonly SemaphoreSlim places = new(Environment.ProcessorCount);
+    private readonly ConcurrencyLimiter places = new(new ConcurrencyLimiterOptions
+    {
+        PermitLimit = limits.Solves,
+        QueueLimit = limits.Waiting,
+        QueueProcessingOrder = QueueProcessingOrder.OldestFirst,
+    });
+
+    /// <summary>Searches that go on for minutes leave a place for short questions.</summary>
+    private readonly ConcurrencyLimiter streams = new(new ConcurrencyLimiterOptions
+    {
+        PermitLimit = Math.Max(1, limits.Solves / 2),
+        QueueLimit = limits.Waiting,
+        QueueProcessingOrder = QueueProcessingOrder.OldestFirst,
+    });
+
+    /// <summary>Solves that run now.</summary>
+    public int Running => limits.Solves - (int)(places.GetStatistics()?.CurrentAvailablePermits ?? limits.Solves);
+
+    /// <summary>Calls that wait for one.</summary>
+    public int Waiting => (int)(places.GetStatistics()?.CurrentQueuedCount ?? 0);
 
     /// <summary>Runs a solve within the call's deadline.</summary>
     /// <param name="context">The call.</param>
     /// <param name="solve">The solve: it is given its time and its cancellation.</param>
-    public Task<T> Run<T>(ServerCallContext context, Func<Deadline, CancellationToken, T> solve) => Run(context, solve, Longest);
+    /// <exception cref="RpcException">RESOURCE_EXHAUSTED where as many calls wait as may.</exception>
+    public Task<T> Run<T>(ServerCallContext context, Func<Deadline, CancellationToken, T> solve) =>
+        Run(context, solve, TimeSpan.FromSeconds(limits.CallSeconds));
 
     private async Task<T> Run<T>(ServerCallContext context, Func<Deadline, CancellationToken, T> solve, TimeSpan longest)
     {
         var cancel = context.CancellationToken;
-        await places.WaitAsync(cancel);
-        try
-        {
-            var now = time.GetUtcNow();
-            var left = context.Deadline == DateTime.MaxValue ? longest : new DateTimeOffset(context.Deadline) - now;
-            var clock = new Deadline(time, now + ((left < longest ? left : longest) * ShareForSolving));
-            return await Task.Factory.StartNew(
-                () => solve(clock, cancel), cancel, TaskCreationOptions.LongRunning, TaskScheduler.Default);
-        }
-        finally
-        {
-            places.Release();
-        }
+        using var place = await places.AcquireAsync(1, cancel);
+        ThrowIfBusy(place);
+        var now = time.GetUtcNow();
+        var left = context.Deadline == DateTime.MaxValue ? longest : new DateTimeOffset(context.Deadline) - now;
+        var clock = new Deadline(time, now + ((left < longest ? left : longest) * ShareForSolving));
+        return await Task.Factory.StartNew(
+            () => solve(clock, cancel), cancel, TaskCreationOptions.LongRunning, TaskScheduler.Default);
     }
 
     /// <summary>Runs a search that gives what it finds piece by piece, and sends each piece at once.</summary>
     /// <param name="context">The call.</param>
     /// <param name="trace">The search: it is given its time and its cancellation.</param>
     /// <param name="pieces">Where the pieces go.</param>
-    /// <exception cref="RpcException">DEADLINE_EXCEEDED where the time ran out with nothing found.</exception>
+    /// <exception cref="RpcException">DEADLINE_EXCEEDED where the time ran out with nothing found; RESOURCE_EXHAUSTED where as many
+    /// calls wait as may.</exception>
     public async Task Stream<T>(
         ServerCallContext context, Func<Deadline, CancellationToken, IEnumerable<T>> trace, IAsyncStreamWriter<T> pieces)
     {
+        using var turn = await streams.AcquireAsync(1, context.CancellationToken);
+        ThrowIfBusy(turn);
         // A reader that is slow holds the search up a little; one that is gone ends it.
         var found = Channel.CreateBounded<T>(FoundAhead);
         using var gone = CancellationTokenSource.CreateLinkedTokenSource(context.CancellationToken);
@@ -75,10 +93,13 @@ internal sealed class SolveRoom(TimeProvider time) : IDisposable
                 }
                 finally
                 {
-                    found.Writer.Complete();
+                    found.Writer.TryComplete();
                 }
             },
-            LongestStream);
+            TimeSpan.FromSeconds(limits.StreamSeconds));
+        // A search that was never begun has nothing to give either.
+        _ = search.ContinueWith(
+            static (_, writer) => ((ChannelWriter<T>)writer!).TryComplete(), found.Writer, CancellationToken.None, TaskContinuationOptions.None, TaskScheduler.Default);
         try
         {
             await foreach (var piece in found.Reader.ReadAllAsync(gone.Token))
@@ -96,5 +117,17 @@ internal sealed class SolveRoom(TimeProvider time) : IDisposable
     }
 
     /// <inheritdoc/>
-    public void Dispose() => places.Dispose();
+    public void Dispose()
+    {
+        places.Dispose();
+        streams.Dispose();
+    }
+
+    private static void ThrowIfBusy(RateLimitLease lease)
+    {
+        if (!lease.IsAcquired)
+        {
+            throw RichFault.Exhausted("BUSY", "all places for solving are taken, and as many calls wait as may; ask again a little later", FreeAgain);
+        }
+    }
 }

@@ -1,0 +1,60 @@
+using Microsoft.AspNetCore.Diagnostics.HealthChecks;
+
+namespace SwapSolver.Service.Networking;
+
+/// <summary>What the service has beside its methods where it stands on a network: health, reflection, gRPC-Web, headers.</summary>
+internal static class Network
+{
+    private const string Ready = "ready";
+
+    /// <summary>Hosts by which a service on loopback may be called: a page of another origin cannot borrow its name.</summary>
+    private const string UsualHosts = "localhost;127.0.0.1;[::1]";
+
+    /// <summary>A page that is no page of ours gets no script, no frame and no picture from an answer.</summary>
+    private const string AnswerPolicy = "default-src 'none'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'";
+
+    /// <summary>Adds what they need.</summary>
+    public static void Add(WebApplicationBuilder builder)
+    {
+        builder.Services.AddGrpcHealthChecks(options => options.Services.Map(string.Empty, context => context.Tags.Contains(Ready)))
+            .AddCheck<Readiness>(Ready, tags: [Ready]);
+        var hosts = builder.Configuration["AllowedHosts"];
+        builder.Services.AddHostFiltering(filter =>
+            filter.AllowedHosts = [.. (string.IsNullOrEmpty(hosts) ? UsualHosts : hosts).Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)]);
+        var origins = builder.Configuration["AllowedOrigins"]?.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) ?? [];
+        builder.Services.AddCors(cors => cors.AddDefaultPolicy(policy => policy
+            .WithOrigins(origins)
+            .WithMethods("GET", "POST", "PATCH", "DELETE")
+            .WithHeaders("content-type", "x-grpc-web", "x-user-agent", "grpc-timeout", "authorization")
+            .WithExposedHeaders("grpc-status", "grpc-message", "grpc-status-details-bin")));
+    }
+
+    /// <summary>What every call goes through.</summary>
+    public static void Use(WebApplication app)
+    {
+        app.UseHostFiltering();
+        app.Use((context, next) =>
+        {
+            var headers = context.Response.Headers;
+            headers.XContentTypeOptions = "nosniff";
+            headers.ContentSecurityPolicy = AnswerPolicy;
+            headers["Referrer-Policy"] = "no-referrer";
+            headers["Cross-Origin-Resource-Policy"] = "same-origin";
+            return next(context);
+        });
+        app.UseRouting();
+        app.UseCors();
+        app.UseGrpcWeb(new GrpcWebOptions { DefaultEnabled = true });
+    }
+
+    /// <summary>What is asked beside the methods.</summary>
+    public static void Map(WebApplication app)
+    {
+        app.MapGrpcReflectionService();
+        app.MapGrpcHealthChecksService();
+        // Live: the process answers. Ready: it can solve and reach its records, and was not told to stop.
+        app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false });
+        app.MapHealthChecks("/health/ready", new HealthCheckOptions { Predicate = check => check.Tags.Contains(Ready) });
+        app.MapPrometheusScrapingEndpoint("/metrics");
+    }
+}

@@ -1,0 +1,31 @@
+using OpenTelemetry.Metrics;
+using OpenTelemetry.Resources;
+using OpenTelemetry.Trace;
+
+namespace SwapSolver.Service.Watching;
+
+/// <summary>Metrics to be scraped at <c>/metrics</c>, and traces where a collector is named by the usual variable.</summary>
+internal static class Telemetry
+{
+    private const string Collector = "OTEL_EXPORTER_OTLP_ENDPOINT";
+
+    /// <summary>From a thousandth of a second to the longest call [s].</summary>
+    private static readonly double[] Seconds = [0.001, 0.0025, 0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 5, 10, 30, 60];
+
+    /// <summary>Adds them.</summary>
+    public static void Add(WebApplicationBuilder builder)
+    {
+        var telemetry = builder.Services.AddOpenTelemetry()
+            .ConfigureResource(resource => resource.AddService(CallMeter.Name))
+            .WithMetrics(metrics => metrics
+                .AddMeter(CallMeter.Name)
+                .AddRuntimeInstrumentation()
+                .AddAspNetCoreInstrumentation()
+                .AddView("swapsolver.*.duration", new ExplicitBucketHistogramConfiguration { Boundaries = Seconds })
+                .AddPrometheusExporter());
+        if (!string.IsNullOrEmpty(builder.Configuration[Collector]))
+        {
+            telemetry.WithTracing(traces => traces.AddSource(CallMeter.Name).AddAspNetCoreInstrumentation().AddOtlpExporter());
+        }
+    }
+}
