@@ -6,6 +6,7 @@ using SwapSolver.Data.Files;
 using SwapSolver.Data.Foods;
 using SwapSolver.Data.Forecasts;
 using SwapSolver.Data.Ingredients;
+using SwapSolver.Data.Labels;
 using SwapSolver.Data.Measures;
 using SwapSolver.Data.Panels;
 using SwapSolver.Data.Practice;
@@ -70,9 +71,12 @@ internal static class ServiceHost
     /// <summary>The service, not yet started.</summary>
     /// <exception cref="DataFaultException">A data file cannot be believed.</exception>
     /// <exception cref="SettingFaultException">A setting cannot be what it says.</exception>
-    public static WebApplication Build(ServiceOptions options)
+    /// <param name="options">How it is started.</param>
+    /// <param name="settings">Settings that go before those of the file and the environment.</param>
+    public static WebApplication Build(ServiceOptions options, IEnumerable<KeyValuePair<string, string?>>? settings = null)
     {
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
+        builder.Configuration.AddInMemoryCollection(settings);
         var limits = ServiceLimits.Read(builder.Configuration);
         var isEmbedded = options.EmbeddedSocket is not null;
         Logging.Add(builder.Logging, asJson: !isEmbedded);
@@ -112,6 +116,7 @@ internal static class ServiceHost
         app.MapGrpcService<BakingService>();
         app.MapGrpcService<IngredientService>();
         app.MapGrpcService<MeasureService>();
+        app.MapGrpcService<CardService>();
         if (!isEmbedded)
         {
             Network.Map(app);
@@ -146,7 +151,9 @@ internal static class ServiceHost
         var measures = MeasureFiles.Read(folder, sources, bakehouse.Pantry);
         var foods = new FoodIngredient(FoodRulesFile.Read(folder, sources), bakehouse.Pantry.Allergens, new FoodWords(bakehouse.Phrases));
         var measuring = MeasuringFile.Read(folder, sources);
-        services.AddSingleton(PanelRulesFile.Read(folder, sources));
+        var panels = PanelRulesFile.Read(folder, sources);
+        services.AddSingleton(panels);
+        services.AddSingleton(new LabelRoom(LawFiles.Read(folder, sources, panels), PhraseFile.ReadCard(folder)));
         services.AddSingleton(new FoodTable(foods.Rules, TableRulesFile.Read(folder, sources), bakehouse.Pantry));
         services.AddSingleton(new KitchenRecords(options.RecordsPath));
         services.AddSingleton(provider => new KitchenShelf(

@@ -1,13 +1,14 @@
 using System.Security.Cryptography;
 using Google.Protobuf;
 using SwapSolver.Service.Records;
+using SwapSolver.Service.Watching;
 
 namespace SwapSolver.Service.Solves;
 
 /// <summary>Keeps answers by their question and by the state of the kitchen's records. The program and the shipped facts do not
 /// change while the service runs, so a question has one answer until something is written down; one that the time cut
 /// short is not kept.</summary>
-internal sealed class AnswerCache(AnswerStore store, KitchenToday kitchen)
+internal sealed class AnswerCache(AnswerStore store, KitchenToday kitchen, CallMeter meter)
 {
     /// <summary>The answer of a question, from the cache or made now.</summary>
     /// <param name="question">The request.</param>
@@ -18,10 +19,12 @@ internal sealed class AnswerCache(AnswerStore store, KitchenToday kitchen)
         var key = $"{kitchen.Version}:{question.Descriptor.FullName}:{Convert.ToHexString(SHA256.HashData(question.ToByteArray()))}";
         if (store.Memory.TryGetValue(key, out TAnswer? kept) && kept is not null)
         {
+            meter.Answered(kept: true);
             return kept.Clone();
         }
 
         var (answer, endedEarly) = await make();
+        meter.Answered(kept: false);
         if (!endedEarly)
         {
             using var entry = store.Memory.CreateEntry(key);

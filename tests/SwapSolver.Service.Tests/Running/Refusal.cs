@@ -6,6 +6,9 @@ namespace SwapSolver.Service.Tests.Running;
 /// <summary>What a caller is told whose question cannot be read.</summary>
 internal sealed record Refusal(StatusCode Code, string Message, IReadOnlyList<BadRequest.Types.FieldViolation> Violations, ErrorInfo Info)
 {
+    /// <summary>When to ask again; nothing where that would not help.</summary>
+    public TimeSpan? Retry { get; init; }
+
     private static readonly string[] OurInsides = ["Exception", "   at ", ".cs:line", "SwapSolver."];
 
     /// <summary>Waits for a call to be refused, and checks what every refusal owes its caller.</summary>
@@ -33,7 +36,7 @@ internal sealed record Refusal(StatusCode Code, string Message, IReadOnlyList<Ba
         Assert.All(
             violations.Select(violation => violation.Description).Append(fault.Status.Detail),
             words => Assert.DoesNotContain(OurInsides, inside => words.Contains(inside, StringComparison.Ordinal)));
-        return new Refusal(fault.StatusCode, fault.Status.Detail, violations, info);
+        return new Refusal(fault.StatusCode, fault.Status.Detail, violations, info) { Retry = status.GetDetail<RetryInfo>()?.RetryDelay.ToTimeSpan() };
     }
 
     /// <summary>The refusal names a field, the value that stood there, and the way out.</summary>

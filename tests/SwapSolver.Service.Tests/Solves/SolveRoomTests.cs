@@ -1,7 +1,9 @@
 using System.Diagnostics;
 using Grpc.Core;
+using SwapSolver.Service.Solves;
 using SwapSolver.Service.Tests.Running;
 using SwapSolver.Solving.Models;
+using SwapSolver.V1;
 
 namespace SwapSolver.Service.Tests.Solves;
 
@@ -75,7 +77,7 @@ public sealed class SolveRoomTests
     [Fact]
     public async Task Many_bakers_at_once_each_get_the_answer_to_their_own_question()
     {
-        await using var service = await RunningService.Start();
+        await using var service = await RunningService.Start(null, ("Limits:SolvesWaiting", "12"));
         var answers = await Task.WhenAll(Enumerable.Range(1, 12).Select(async number =>
         {
             var formula = Bakes.Rolls;
@@ -85,6 +87,33 @@ public sealed class SolveRoomTests
         Assert.Equal(
             Enumerable.Range(1, 12).Select(number => $"Rolls {number}"),
             answers.Select(answer => answer.Answers[0].Formula.DisplayName));
+    }
+
+    [Fact]
+    public async Task Who_comes_when_all_places_and_the_queue_are_taken_is_told_so_at_once_and_when_to_come_again()
+    {
+        var (started, stopped) = (new TaskCompletionSource(), new TaskCompletionSource());
+        await using var service = await RunningService.Start(
+            new StandInSolver { Instead = WaitUntilStopped(started, stopped) }, ("Limits:SolvesAtOnce", "1"), ("Limits:SolvesWaiting", "1"));
+        using var leave = new CancellationTokenSource();
+        var baking = Bakes.Vary(service, Bakes.Hazelnut, new CallOptions(cancellationToken: leave.Token));
+        await started.Task.WaitAsync(Promptly);
+        var waiting = Bakes.Resize(service, Bakes.Hazelnut, new CallOptions(cancellationToken: leave.Token));
+        var room = (SolveRoom)service.Parts.GetService(typeof(SolveRoom))!;
+        Assert.True(SpinWait.SpinUntil(() => room.Waiting == 1, Promptly), "nobody waits");
+        Assert.Equal(1, room.Running);
+
+        var refusal = await Refusal.Of(() => Bakes.Check(service, Bakes.Rolls));
+        Assert.Equal((StatusCode.ResourceExhausted, "BUSY"), (refusal.Code, refusal.Info.Reason));
+        Assert.True(refusal.Retry > TimeSpan.Zero);
+        // A search that is answered piece by piece waits in the same queue.
+        var streamed = await Refusal.Of(() => service.Substitutions.ChartSwaps(new ChartSwapsRequest { Formula = Bakes.Rolls }));
+        Assert.Equal("BUSY", streamed.Info.Reason);
+
+        await leave.CancelAsync();
+        await Assert.ThrowsAsync<RpcException>(async () => await baking);
+        await Assert.ThrowsAsync<RpcException>(async () => await waiting);
+        Assert.True(SpinWait.SpinUntil(() => room.Running == 0 && room.Waiting == 0, Promptly), "places are not given back");
     }
 
     private static async Task OutOfTime<T>(AsyncUnaryCall<T> call)

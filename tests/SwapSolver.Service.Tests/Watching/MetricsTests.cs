@@ -1,0 +1,34 @@
+using System.Globalization;
+using Grpc.Core;
+using SwapSolver.Service.Tests.Running;
+using SwapSolver.V1;
+
+namespace SwapSolver.Service.Tests.Watching;
+
+public sealed class MetricsTests
+{
+    [Fact]
+    public async Task Who_watches_sees_calls_solves_kept_answers_and_refusals_by_question()
+    {
+        await using var service = await RunningService.Start();
+        await Bakes.Vary(service, Bakes.Hazelnut);
+        await Bakes.Vary(service, Bakes.Hazelnut);
+        await Assert.ThrowsAsync<RpcException>(async () => await service.Balances.BalanceFormulaAsync(new BalanceFormulaRequest { Name = "formulas/none" }));
+
+        var text = await service.Http.GetStringAsync(new Uri("/metrics", UriKind.Relative));
+        Assert.Equal(2, Figure(text, "swapsolver_calls_total", "code=\"OK\"", "question=\"VaryFormula\""));
+        Assert.Equal(1, Figure(text, "swapsolver_calls_total", "code=\"NotFound\"", "question=\"BalanceFormula\""));
+        Assert.Equal(1, Figure(text, "swapsolver_answers_total", "kept=\"yes\"", "question=\"VaryFormula\""));
+        Assert.Equal(1, Figure(text, "swapsolver_answers_total", "kept=\"no\"", "question=\"VaryFormula\""));
+        Assert.True(Figure(text, "swapsolver_solve_duration_seconds_count", "question=\"VaryFormula\"") >= 1);
+        Assert.True(Figure(text, "swapsolver_solve_nodes_sum", "question=\"VaryFormula\"") >= 1);
+        Assert.Equal(0, Figure(text, "swapsolver_solves_running"));
+        Assert.Equal(2, Figure(text, "swapsolver_call_duration_seconds_count", "question=\"VaryFormula\""));
+    }
+
+    private static double Figure(string text, string name, params string[] labels) => text.Split('\n')
+        .Where(line => line.StartsWith(name, StringComparison.Ordinal) && labels.All(label => line.Contains(label, StringComparison.Ordinal)))
+        .Select(line => line.Split(' '))
+        .Where(parts => parts.Length > 1)
+        .Sum(parts => double.Parse(parts[1], CultureInfo.InvariantCulture));
+}
