@@ -1,5 +1,7 @@
 using Google.Protobuf.Reflection;
 using Google.Rpc;
+using Microsoft.Extensions.Caching.Hybrid;
+using Microsoft.Extensions.Caching.Memory;
 using SwapSolver.Data.Acids;
 using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
@@ -36,6 +38,12 @@ namespace SwapSolver.Service;
 internal static class ServiceHost
 {
     private const int WrongData = 3;
+
+    /// <summary>A larger answer is not kept [bytes].</summary>
+    private const int MostAnswerBytes = 8 * 1024 * 1024;
+
+    /// <summary>An answer hangs on nothing but its question and the records; it is kept as long as there is room.</summary>
+    private static readonly TimeSpan AnswerLife = TimeSpan.FromDays(30);
 
     /// <summary>Runs until it is told to stop. The result is the exit code.</summary>
     public static async Task<int> Run(ServiceOptions options)
@@ -147,6 +155,7 @@ internal static class ServiceHost
         var bakehouse = Open(folder, sources);
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<CallMeter>();
+        services.AddSingleton<CallerLimits>();
         services.AddSingleton<ISolver>(provider => new WatchedSolver(new OrToolsSolver(), provider.GetRequiredService<CallMeter>()));
         var measures = MeasureFiles.Read(folder, sources, bakehouse.Pantry);
         var foods = new FoodIngredient(FoodRulesFile.Read(folder, sources), bakehouse.Pantry.Allergens, new FoodWords(bakehouse.Phrases));
@@ -168,7 +177,14 @@ internal static class ServiceHost
         });
         services.AddSingleton<Adding>();
         services.AddSingleton<Importing>();
-        services.AddSingleton<AnswerStore>();
+        // Cut down by itself when it is full; what is too old to be asked for again is pressed out.
+        services.AddMemoryCache();
+        services.AddOptions<MemoryCacheOptions>().Configure<ServiceLimits>((memory, limits) => memory.SizeLimit = limits.AnswerBytes);
+        services.AddHybridCache(cache =>
+        {
+            cache.MaximumPayloadBytes = MostAnswerBytes;
+            cache.DefaultEntryOptions = new HybridCacheEntryOptions { Expiration = AnswerLife, LocalCacheExpiration = AnswerLife };
+        });
         // A call sees one state of the kitchen from start to end.
         services.AddScoped(provider => provider.GetRequiredService<KitchenShelf>().Today());
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Search with { Bags = new Bags() });

@@ -68,11 +68,4 @@ public sealed record Formula(
         var merged = Merged();
         return merged with { Lines = [.. merged.Lines.OrderBy(line => line.Ingredient.Id, StringComparer.Ordinal)] };
     }
-
-    /// <summary>The same formula with the lines that another has in that one's order, the rest behind them.</summary>
-    public Formula InOrderOf(Formula other)
-    {
-        var places = other.Lines.Select(line => line.Ingredient).Distinct().Index().ToDictionary(pair => pair.Item, pair => pair.Index);
-        return this with { Lines = [.. Lines.OrderBy(line => places.GetValueOrDefault(line.Ingredient, int.MaxValue))] };
-    }
 }

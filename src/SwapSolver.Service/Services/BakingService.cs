@@ -29,7 +29,7 @@ internal sealed class BakingService(AnswerSearch search, Subject subject, SolveR
         RequireKnown(formula, problems);
         var conditions = ReadConditions(request, problems);
         problems.ThrowIfAny();
-        return cache.Get(request, async () =>
+        return cache.Get(request, context, async () =>
         {
             var forecast = await room.Run(context, (_, _) => Rise.Foretell(formula!, conditions, Draws.Typical));
             var written = RiseWriter.Write(forecast);
@@ -49,11 +49,11 @@ internal sealed class BakingService(AnswerSearch search, Subject subject, SolveR
         reader.RequireWater(formula, "formula.lines");
         var altitude = reader.Altitude(request.HasAltitudeMetres ? request.AltitudeMetres : null);
         var core = reader.Core(request.HasCoreCelsius ? request.CoreCelsius : null, "coreCelsius");
-        var anchor = request.Anchor is { } known ? subject.Read(known.Name, known.Formula, problems, "anchor.formula") : null;
+        var anchor = request.Anchor is { } known ? subject.ReadAsGiven(known.Name, known.Formula, problems, "anchor.formula") : null;
         reader.RequireWater(anchor?.Formula, "anchor.formula.lines");
         var conditions = new BakeConditions(altitude, core, request.ColdStart, reader.Known(request.Anchor, anchor?.Formula, altitude));
         problems.ThrowIfAny();
-        return cache.Get(request, async () =>
+        return cache.Get(request, context, async () =>
         {
             var forecast = await room.Run(context, (_, _) => bake.Foretell(formula!, conditions, Draws.Typical));
             var written = BakeWriter.Write(formula!, forecast);

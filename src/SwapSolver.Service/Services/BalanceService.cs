@@ -26,7 +26,7 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
         var problems = new ProblemList();
         var read = subject.Read(request.Name, request.Formula, problems);
         problems.ThrowIfAny();
-        return cache.Get(request, async () =>
+        return cache.Get(request, context, async () =>
         {
             var measured = await room.Run(context, (clock, cancel) => new Measurement(read!.Formula, read.Measured).Answer(search, clock, cancel));
             return (Write(read!, measured), measured.EndedEarly);
@@ -46,7 +46,7 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
         var limits = reader.ReadLimits(request.Habits);
         KnownFacts.RequireLimits(limits, formula, swaps.Select(swap => swap.To).OfType<Kitchen.Ingredients.Ingredient>(), problems);
         problems.ThrowIfAny();
-        return cache.Get(request, async () =>
+        return cache.Get(request, context, async () =>
         {
             var verdict = await room.Run(
                 context, (clock, cancel) => new SwapCheck(formula!, swaps, limits, habits!).Answer(search, clock, cancel));

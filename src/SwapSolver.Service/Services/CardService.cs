@@ -20,13 +20,13 @@ internal sealed class CardService(AnswerSearch search, Subject subject, AnswerCa
     public override Task<PrintCardResponse> PrintCard(PrintCardRequest request, ServerCallContext context)
     {
         var problems = new ProblemList();
-        var read = subject.Read(request.Name, request.Formula, problems);
+        var read = subject.ReadAsGiven(request.Name, request.Formula, problems);
         var reader = new LabelReader(labels.Laws, problems);
         var law = reader.LawOf(request.Label, UsualLaw);
         var method = reader.Method(request.EnergyMethod, law);
         var serving = reader.ServingSlices(request, read?.Formula);
         problems.ThrowIfAny();
-        return cache.Get(request, () => Task.FromResult((Write(read!, LabelSheet.Of(read!.Formula, law!, method, serving)), false)));
+        return cache.Get(request, context, () => Task.FromResult((Write(read!, LabelSheet.Of(read!.Formula, law!, method, serving)), false)));
     }
 
     private PrintCardResponse Write(ReadFormula read, LabelSheet sheet)

@@ -46,7 +46,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var conditions = ReadConditions(request, formula!, problems);
         problems.ThrowIfAny();
         var resize = new Resize(formula!, size!, limits, habits);
-        return cache.Get(request, async () =>
+        return cache.Get(request, context, async () =>
         {
             var (outcomes, change) = await room.Run(context, (clock, cancel) =>
             {
@@ -74,7 +74,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var (goals, targets) = new TargetReader(search.Bakehouse.Balances, search.Bakehouse.Goals, formula, problems).Read(request.Targets);
         problems.ThrowIfAny();
         var reformulate = new Reformulate(formula!, goals, targets, limits, habits!);
-        return cache.Get(request, async () =>
+        return cache.Get(request, context, async () =>
         {
             var reformulated = await room.Run(context, (clock, cancel) => reformulate.Answer(search, clock, cancel));
             OutOfTime.ThrowIf(reformulated.Outcomes.RanOutOfTime);
@@ -103,9 +103,10 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         problems.ThrowIfAny();
         var frontier = new Frontier(formula!, trade!.Value.First, trade.Value.Second, points, limits, habits!);
         var written = new FrontierWriter(frontier, writer);
+        var order = new CallersOrder(subject.AsGiven!);
         return room.Stream(
             context,
-            (clock, cancel) => frontier.Trace(search, clock, cancel).Select((point, index) => written.Write(point, index + 1)),
+            (clock, cancel) => frontier.Trace(search, clock, cancel).Select((point, index) => order.Given(written.Write(point, index + 1))),
             responseStream);
     }
 

@@ -39,7 +39,7 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
 
         KnownFacts.RequireLimits(wishes, formula, [], problems);
         problems.ThrowIfAny();
-        return cache.Get(request, async () =>
+        return cache.Get(request, context, async () =>
         {
             var outcomes = await room.Run(
                 context, (clock, cancel) => new Variant(formula!, wishes, habits!).Answer(search, clock, cancel));
@@ -52,7 +52,7 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
     public override Task ChartSwaps(ChartSwapsRequest request, IServerStreamWriter<ChartSwapsResponse> responseStream, ServerCallContext context)
     {
         var problems = new ProblemList();
-        var formula = subject.Read(request.Name, request.Formula, problems)?.Formula;
+        var formula = subject.ReadAsGiven(request.Name, request.Formula, problems)?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
         var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
@@ -96,7 +96,7 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
         var reader = new ReplacementReader(search.Bakehouse, subject, problems);
         var replacement = reader.Read(request);
         problems.ThrowIfAny();
-        return cache.Get(request, async () =>
+        return cache.Get(request, context, async () =>
         {
             var outcomes = await room.Run(context, (clock, cancel) => replacement!.Answer(search, clock, cancel));
             OutOfTime.ThrowIf(outcomes.RanOutOfTime);

@@ -1,37 +1,64 @@
-using System.Security.Cryptography;
 using Google.Protobuf;
+using Grpc.Core;
+using Microsoft.Extensions.Caching.Hybrid;
 using SwapSolver.Service.Records;
+using SwapSolver.Service.Translation;
 using SwapSolver.Service.Watching;
 
 namespace SwapSolver.Service.Solves;
 
 /// <summary>Keeps answers by their question and by the state of the kitchen's records. The program and the shipped facts do not
 /// change while the service runs, so a question has one answer until something is written down; one that the time cut
-/// short is not kept.</summary>
-internal sealed class AnswerCache(AnswerStore store, KitchenToday kitchen, CallMeter meter)
+/// short is not kept. Who asks what is just being answered waits for that answer.</summary>
+internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subject subject, CallMeter meter)
 {
     /// <summary>The answer of a question, from the cache or made now.</summary>
     /// <param name="question">The request.</param>
+    /// <param name="context">The call.</param>
     /// <param name="make">Makes the answer, and says whether the time cut it short.</param>
-    public async Task<TAnswer> Get<TAnswer>(IMessage question, Func<Task<(TAnswer Answer, bool EndedEarly)>> make)
-        where TAnswer : class, IMessage<TAnswer>
+    public async Task<TAnswer> Get<TAnswer>(IMessage question, ServerCallContext context, Func<Task<(TAnswer Answer, bool EndedEarly)>> make)
+        where TAnswer : class, IMessage<TAnswer>, new()
     {
-        var key = $"{kitchen.Version}:{question.Descriptor.FullName}:{Convert.ToHexString(SHA256.HashData(question.ToByteArray()))}";
-        if (store.Memory.TryGetValue(key, out TAnswer? kept) && kept is not null)
+        var key = $"{kitchen.Version}:{CanonicalQuestion.KeyOf(question, subject.InOrderOfIds)}";
+        while (true)
         {
-            meter.Answered(kept: true);
-            return kept.Clone();
+            var isOurs = false;
+            try
+            {
+                var bytes = await kept.GetOrCreateAsync(
+                    key,
+                    async _ =>
+                    {
+                        isOurs = true;
+                        var (made, endedEarly) = await make();
+                        return endedEarly ? throw new NotKeptException(made) : made.ToByteArray();
+                    },
+                    cancellationToken: context.CancellationToken);
+                var answer = new TAnswer();
+                answer.MergeFrom(bytes);
+                return Told(answer, !isOurs);
+            }
+            catch (NotKeptException cut) when (isOurs)
+            {
+                return Told((TAnswer)cut.Answer, kept: false);
+            }
+            catch (Exception) when (!isOurs && !context.CancellationToken.IsCancellationRequested)
+            {
+                // It was another caller's time that ran out, or another who left: this one asks for itself.
+            }
         }
+    }
 
-        var (answer, endedEarly) = await make();
-        meter.Answered(kept: false);
-        if (!endedEarly)
-        {
-            using var entry = store.Memory.CreateEntry(key);
-            entry.Size = answer.CalculateSize();
-            entry.Value = answer.Clone();
-        }
+    private TAnswer Told<TAnswer>(TAnswer answer, bool kept)
+        where TAnswer : IMessage
+    {
+        meter.Answered(kept);
+        return subject.AsGiven is { } given ? new CallersOrder(given).Given(answer) : answer;
+    }
 
-        return answer;
+    /// <summary>Carries an answer that is given and not kept past the cache.</summary>
+    private sealed class NotKeptException(IMessage answer) : Exception
+    {
+        public IMessage Answer => answer;
     }
 }

@@ -12,6 +12,13 @@ internal sealed record ReadFormula(Domain.Formula Formula, ImmutableArray<ReadLi
     /// <summary>What the lines were read as that did not give grams.</summary>
     public IEnumerable<ConvertedLine> LinesRead => Lines.Select(line => line.Told).OfType<ConvertedLine>();
 
+    /// <summary>The same formula with its lines in the order of ids; those of one ingredient stay in theirs.</summary>
+    public ReadFormula InOrderOfIds()
+    {
+        var lines = Lines.OrderBy(line => line.Line.Ingredient.Id, StringComparer.Ordinal).ToImmutableArray();
+        return new ReadFormula(Formula with { Lines = [.. lines.Select(line => line.Line)] }, lines);
+    }
+
     /// <summary>What those lines may weigh.</summary>
     public Domain.MeasuredLines Measured => Domain.MeasuredLines.Of(Lines.Select(line => (line.Line, line.MayWeigh)));
 }

@@ -69,7 +69,7 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
     public Answer Explain(Formula original, Way way, Formula found, bool isBestSoFar)
     {
         var phrases = Bakehouse.Phrases;
-        var formula = found.InOrderOf(original);
+        var formula = found.InOrderOfIds();
         var problem = way.Problem;
         var reference = problem.Reference;
         var samples = new FactSamples(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: Bags);

@@ -1,5 +1,4 @@
 using System.Net;
-using Grpc.Core;
 using Grpc.Health.V1;
 using Grpc.Net.Client;
 using Grpc.Net.Client.Web;
@@ -16,7 +15,8 @@ public sealed class NetworkTests(OpenKitchen kitchen)
     public async Task A_browser_asks_over_grpc_web_and_is_told_the_same()
     {
         using var channel = GrpcChannel.ForAddress(
-            kitchen.Service.Http.BaseAddress!, new GrpcChannelOptions { HttpHandler = new GrpcWebHandler(GrpcWebMode.GrpcWebText, new HttpClientHandler()) });
+            kitchen.Service.Http.BaseAddress!,
+            new GrpcChannelOptions { HttpHandler = new GrpcWebHandler(GrpcWebMode.GrpcWebText, new HttpClientHandler()), HttpVersion = HttpVersion.Version11 });
         var asked = new VaryFormulaRequest { Formula = Bakes.Hazelnut, Without = { "tree-nuts" } };
         Assert.Equal(
             await kitchen.Service.Substitutions.VaryFormulaAsync(asked),
