@@ -54,6 +54,7 @@ internal static class SwapSolverCommand
             Bake.Create(errand),
             Verbs.Convert.Create(errand),
             Pantry.Create(errand),
+            Formulas.Create(errand),
         };
         shared.AddTo(root);
         CheckEach(root, shared);

@@ -97,6 +97,7 @@ internal static class ServiceHost
         app.MapGrpcService<BakingService>();
         app.MapGrpcService<IngredientService>();
         app.MapGrpcService<MeasureService>();
+        app.MapGrpcService<FormulaService>();
         if (options.EmbeddedSocket is null)
         {
             app.MapGrpcHealthChecksService();
@@ -146,7 +147,7 @@ internal static class ServiceHost
         var measuring = MeasuringFile.Read(folder, sources);
         services.AddSingleton(PanelRulesFile.Read(folder, sources));
         services.AddSingleton(new FoodTable(foods.Rules, TableRulesFile.Read(folder, sources), bakehouse.Pantry));
-        services.AddSingleton(new KitchenRecords(options.RecordsPath));
+        services.AddSingleton(_ => new KitchenRecords(options.RecordsPath));
         services.AddSingleton(provider => new KitchenShelf(
             bakehouse, measures, foods, measuring, provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ISolver>()));
         services.AddSingleton(StoredFormulas.Read(options.DataPath));
@@ -160,6 +161,8 @@ internal static class ServiceHost
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Search with { Bags = new Bags() });
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Pantry);
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Lines);
+        services.AddSingleton<FormulaLibrary>();
+        services.AddSingleton<RequestReader>();
         services.AddScoped<Subject>();
         services.AddScoped<AnswerCache>();
     }

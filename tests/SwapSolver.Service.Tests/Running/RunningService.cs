@@ -31,6 +31,7 @@ public sealed class RunningService : IAsyncDisposable
         Baking = new BakingService.BakingServiceClient(channel);
         Ingredients = new IngredientService.IngredientServiceClient(channel);
         Measures = new MeasureService.MeasureServiceClient(channel);
+        Formulas = new FormulaService.FormulaServiceClient(channel);
         Health = new Grpc.Health.V1.Health.HealthClient(channel);
     }
 
@@ -50,6 +51,8 @@ public sealed class RunningService : IAsyncDisposable
     public IngredientService.IngredientServiceClient Ingredients { get; }
 
     public MeasureService.MeasureServiceClient Measures { get; }
+
+    public FormulaService.FormulaServiceClient Formulas { get; }
 
     public Grpc.Health.V1.Health.HealthClient Health { get; }
 
