@@ -52,6 +52,7 @@ internal static class SwapSolverCommand
             Chart.Create(errand),
             Rise.Create(errand),
             Bake.Create(errand),
+            Label.Create(errand),
             Verbs.Convert.Create(errand),
             Pantry.Create(errand),
             Formulas.Create(errand),

@@ -9,6 +9,7 @@ using SwapSolver.Data.Files;
 using SwapSolver.Data.Foods;
 using SwapSolver.Data.Forecasts;
 using SwapSolver.Data.Ingredients;
+using SwapSolver.Data.Labels;
 using SwapSolver.Data.Measures;
 using SwapSolver.Data.Panels;
 using SwapSolver.Data.Practice;
@@ -98,6 +99,7 @@ internal static class ServiceHost
         app.MapGrpcService<IngredientService>();
         app.MapGrpcService<MeasureService>();
         app.MapGrpcService<FormulaService>();
+        app.MapGrpcService<CardService>();
         if (options.EmbeddedSocket is null)
         {
             app.MapGrpcHealthChecksService();
@@ -145,7 +147,9 @@ internal static class ServiceHost
         var measures = MeasureFiles.Read(folder, sources, bakehouse.Pantry);
         var foods = new FoodIngredient(FoodRulesFile.Read(folder, sources), bakehouse.Pantry.Allergens, new FoodWords(bakehouse.Phrases));
         var measuring = MeasuringFile.Read(folder, sources);
-        services.AddSingleton(PanelRulesFile.Read(folder, sources));
+        var panels = PanelRulesFile.Read(folder, sources);
+        services.AddSingleton(panels);
+        services.AddSingleton(new LabelRoom(LawFiles.Read(folder, sources, panels), PhraseFile.ReadCard(folder)));
         services.AddSingleton(new FoodTable(foods.Rules, TableRulesFile.Read(folder, sources), bakehouse.Pantry));
         services.AddSingleton(_ => new KitchenRecords(options.RecordsPath));
         services.AddSingleton(provider => new KitchenShelf(

@@ -4,6 +4,7 @@ using SwapSolver.Data.Files;
 using SwapSolver.Data.Foods;
 using SwapSolver.Data.Forecasts;
 using SwapSolver.Data.Ingredients;
+using SwapSolver.Data.Labels;
 using SwapSolver.Data.Measures;
 using SwapSolver.Data.Panels;
 using SwapSolver.Data.Practice;
@@ -12,6 +13,7 @@ using SwapSolver.Kitchen.Acids;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Labels;
 using SwapSolver.Kitchen.Measures;
 using SwapSolver.Kitchen.Panels;
 using SwapSolver.Kitchen.Practice;
@@ -75,6 +77,8 @@ internal sealed class SpoiltFolder : IDisposable
     public BakePractice ReadBake() => BakeFile.Read(Folder, SourceKeys.Read(Folder));
 
     public PanelRules ReadPanelRules() => PanelRulesFile.Read(Folder, SourceKeys.Read(Folder));
+
+    public LabelLaws ReadLaws() => LawFiles.Read(Folder, SourceKeys.Read(Folder), ReadPanelRules());
 
     public Phrases ReadPhrases() => PhraseFile.Read(Folder);
 

@@ -83,6 +83,9 @@ public sealed class JsonPlace
     public string Text =>
         kind == JsonTokenType.String && value is string { Length: > 0 } text ? text : throw Fault("a text is needed here");
 
+    /// <summary>Whether a text stands here.</summary>
+    public bool IsText => kind == JsonTokenType.String;
+
     /// <summary>A finite number.</summary>
     public double Number =>
         kind == JsonTokenType.Number && value is double number && double.IsFinite(number)

@@ -24,10 +24,10 @@ internal sealed record RoundingFile(SourceKeys Sources, JsonPlace Units)
         Units.Only([.. ById.Keys]);
         return new BasisRules(
             place.Get("carbohydrateHoldsFibre").Flag,
-            RuleOf(place.Get("serving").Only("zeroUpTo", "bands", "fewerDigitsAreCoarser", "source", "mark")),
+            RuleOf(place.Get("serving"), Sources),
             ById.ToImmutableDictionary(
                 pair => pair.Value,
-                pair => RuleOf(lines.Get(pair.Key).Only("name", "zeroUpTo", "bands", "fewerDigitsAreCoarser", "source", "mark"))),
+                pair => RuleOf(lines.Get(pair.Key), Sources, "name")),
             ById.ToImmutableDictionary(
                 pair => pair.Value,
                 pair => new LineWords(pair.Key, lines.Get(pair.Key).Get("name").Text, Units.Get(pair.Key).Text)));
@@ -35,17 +35,37 @@ internal sealed record RoundingFile(SourceKeys Sources, JsonPlace Units)
 
     private static string IdOf(PanelLine line) => $"{char.ToLowerInvariant(line.ToString()[0])}{line.ToString()[1..]}";
 
-    private RoundingRule RuleOf(JsonPlace place)
+    /// <summary>How one line is rounded.</summary>
+    /// <param name="place">The rule.</param>
+    /// <param name="sources">The bibliography.</param>
+    /// <param name="beside">What stands beside the rule.</param>
+    public static RoundingRule RuleOf(JsonPlace place, SourceKeys sources, params ReadOnlySpan<string> beside)
     {
+        place.Only([.. beside, "zeroUpTo", "bands", "fewerDigitsAreCoarser", "small", "dropsZeros", "source", "mark"]);
+        var isCoarser = place.Get("fewerDigitsAreCoarser").Flag;
         ImmutableArray<RoundingBand> bands = [.. place.Get("bands").Items.Select(BandOf)];
         return bands.IsEmpty
             ? throw place.Get("bands").Fault("a line needs at least one band")
             : new RoundingRule(
                 new PanelAmount(PanelRulesFile.Between(place.Get("zeroUpTo"), 0, MostAmount)),
                 bands,
-                place.Get("fewerDigitsAreCoarser").Flag,
-                Sources.Key(place.Get("source")),
-                Words.MarkOf(place.Get("mark")));
+                isCoarser,
+                sources.Key(place.Get("source")),
+                Words.MarkOf(place.Get("mark")))
+            {
+                Small = [.. place.Find("small")?.Items.Select(SmallOf) ?? []],
+                DropsZeros = place.Find("dropsZeros")?.Flag ?? !isCoarser,
+            };
+    }
+
+    private static SmallAmount SmallOf(JsonPlace place)
+    {
+        place.Only("below", "upTo", "prints");
+        var (below, upTo, prints) = (place.Find("below"), place.Find("upTo"), place.Get("prints"));
+        var end = below ?? upTo ?? throw place.Fault("say where small amounts end: 'below' or 'upTo'");
+        return PrintedFigure.TryRead(prints.Text, out var figure)
+            ? new SmallAmount(new PanelAmount(PanelRulesFile.Between(end, 0, MostAmount)), below is null, figure)
+            : throw prints.Fault($"'{prints.Text}' is no figure of a label, as 0 or <1");
     }
 
     private static RoundingBand BandOf(JsonPlace place)

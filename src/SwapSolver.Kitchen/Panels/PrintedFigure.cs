@@ -13,6 +13,9 @@ public sealed record PrintedFigure
 
     private const string LessThanInWords = "less than";
 
+    /// <summary>A plain 0.</summary>
+    public static readonly PrintedFigure Zero = new("0", new PanelAmount(0), 0, isLessThan: false);
+
     private PrintedFigure(string text, PanelAmount value, int decimals, bool isLessThan) =>
         (Text, Value, Decimals, IsLessThan) = (text, value, decimals, isLessThan);
 
@@ -72,6 +75,14 @@ public sealed record PrintedFigure
 
         figure = new PrintedFigure(isLessThan ? $"<{plain}" : plain, new PanelAmount(value), after.Length, isLessThan);
         return true;
+    }
+
+    /// <summary>The figure of a rounded amount.</summary>
+    internal static PrintedFigure Of(decimal rounded, int decimals, bool dropsZeros)
+    {
+        var text = rounded.ToString(dropsZeros ? $"0.{new string('#', decimals)}" : $"F{decimals}", CultureInfo.InvariantCulture);
+        var point = text.IndexOf('.', StringComparison.Ordinal);
+        return new PrintedFigure(text, new PanelAmount((double)rounded), point < 0 ? 0 : text.Length - point - 1, isLessThan: false);
     }
 
     /// <inheritdoc/>

@@ -15,6 +15,42 @@ namespace SwapSolver.Kitchen.Panels;
 public sealed record RoundingRule(
     PanelAmount ZeroUpTo, ImmutableArray<RoundingBand> Bands, bool FewerDigitsAreCoarser, string Source, Mark Mark)
 {
+    /// <summary>How small amounts are printed, from the smallest up; empty where they are rounded as all others.</summary>
+    public ImmutableArray<SmallAmount> Small { get; init; } = [];
+
+    /// <summary>Whether zeros at the end of a printed figure are left out.</summary>
+    public bool DropsZeros { get; init; }
+
+    /// <summary>An amount as the law prints it. Halves go up: the laws do not say, and FDA's own sample label prints 5.000 %
+    /// potassium as 6 % in steps of two.</summary>
+    /// <param name="amount">The amount, in the unit of the line; 0 or more.</param>
+    public PrintedFigure Print(PanelAmount amount)
+    {
+        // Sums of fractions miss an exact half by their last bit; a decimal of a double keeps its fifteen good digits.
+        var exact = (decimal)amount.Value;
+        if (exact == 0)
+        {
+            return PrintedFigure.Zero;
+        }
+
+        if (Small.FirstOrDefault(small => small.Holds(exact)) is { } tiny)
+        {
+            return tiny.Prints;
+        }
+
+        var rounded = Nearest(exact, BandOf(exact));
+        // 9.96 g of fat becomes 10, and 10 is printed as a whole number.
+        var band = BandOf(rounded);
+        rounded = Nearest(rounded, band);
+        return PrintedFigure.Of(rounded, band.Decimals, DropsZeros);
+    }
+
+    private RoundingBand BandOf(decimal amount) =>
+        Bands.FirstOrDefault(band => double.IsInfinity(band.To.Value) || amount < (decimal)band.To.Value) ?? Bands[^1];
+
+    private static decimal Nearest(decimal amount, RoundingBand band) =>
+        Math.Round(amount / (decimal)band.Step.Value, MidpointRounding.AwayFromZero) * (decimal)band.Step.Value;
+
     /// <summary>Every amount that may be behind a printed figure, the printed number as typical; in the unit of the line.
     /// A figure that no step prints was rounded finer, by its own last digit. 'Less than' is from nothing up, the middle
     /// as typical.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Labels;
 
 namespace SwapSolver.Service.Translation;
 
@@ -19,16 +20,10 @@ internal static class AllergenWriter
     }
 
     private static IEnumerable<V1.AllergenSource> Sources(Formula formula, Func<Allergens, ImmutableArray<string>> list) =>
-        formula.Lines
-            .Select(line => line.Ingredient)
-            .Distinct()
-            .SelectMany(ingredient => list(ingredient.Allergens).Select(allergen => (Allergen: allergen, Ingredient: ingredient)))
-            .GroupBy(pair => pair.Allergen, StringComparer.Ordinal)
-            .OrderBy(group => group.Key, StringComparer.Ordinal)
-            .Select(group =>
-            {
-                var source = new V1.AllergenSource { Allergen = group.Key };
-                source.Ingredients.AddRange(group.Select(pair => ResourceName.Of(pair.Ingredient)));
-                return source;
-            });
+        BroughtAllergen.Of(formula, list).Select(brought =>
+        {
+            var source = new V1.AllergenSource { Allergen = brought.Allergen };
+            source.Ingredients.AddRange(brought.By.Select(ResourceName.Of));
+            return source;
+        });
 }

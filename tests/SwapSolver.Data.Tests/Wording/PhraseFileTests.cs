@@ -17,6 +17,14 @@ public sealed partial class PhraseFileTests
         "gone", "ingredient", "ingredients", "like", "limit", "low", "meaning", "missed", "reasons", "slices", "swap", "title", "to", "value", "why", "wish", "wishes",
     ];
 
+    private static readonly Phrases OfCards = PhraseFile.ReadCard(TestKitchen.Folder);
+
+    /// <summary>Every gap that a card fills.</summary>
+    private static readonly HashSet<string> CardGaps =
+        ["allergen", "allergens", "condition", "count", "date", "food", "grams", "ingredients", "law", "lines", "list"];
+
+    public static TheoryData<string> CardSentences => [.. OfCards.ById.Keys.Order(StringComparer.Ordinal)];
+
     public static TheoryData<string> Sentences => [.. Shipped.ById.Keys.Order(StringComparer.Ordinal)];
 
     [Theory]
@@ -26,6 +34,16 @@ public sealed partial class PhraseFileTests
         var sentence = Shipped.ById[id];
 
         Assert.Empty(Gap().Matches(sentence).Select(match => match.Groups["name"].Value).Except(Gaps));
+        Assert.DoesNotContain(Gap().Replace(sentence, string.Empty), letter => letter is '{' or '}');
+    }
+
+    [Theory]
+    [MemberData(nameof(CardSentences))]
+    public void A_sentence_of_a_card_has_only_gaps_that_are_known(string id)
+    {
+        var sentence = OfCards.ById[id];
+
+        Assert.Empty(Gap().Matches(sentence).Select(match => match.Groups["name"].Value).Except(CardGaps));
         Assert.DoesNotContain(Gap().Replace(sentence, string.Empty), letter => letter is '{' or '}');
     }
 

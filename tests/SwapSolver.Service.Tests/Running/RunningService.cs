@@ -30,6 +30,7 @@ public sealed class RunningService : IAsyncDisposable
         Reformulations = new ReformulationService.ReformulationServiceClient(channel);
         Baking = new BakingService.BakingServiceClient(channel);
         Ingredients = new IngredientService.IngredientServiceClient(channel);
+        Cards = new CardService.CardServiceClient(channel);
         Measures = new MeasureService.MeasureServiceClient(channel);
         Formulas = new FormulaService.FormulaServiceClient(channel);
         Health = new Grpc.Health.V1.Health.HealthClient(channel);
@@ -49,6 +50,8 @@ public sealed class RunningService : IAsyncDisposable
     public BakingService.BakingServiceClient Baking { get; }
 
     public IngredientService.IngredientServiceClient Ingredients { get; }
+
+    public CardService.CardServiceClient Cards { get; }
 
     public MeasureService.MeasureServiceClient Measures { get; }
 
