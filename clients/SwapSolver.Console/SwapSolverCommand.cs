@@ -55,6 +55,7 @@ internal static class SwapSolverCommand
             Label.Create(errand),
             Verbs.Convert.Create(errand),
             Pantry.Create(errand),
+            Formulas.Create(errand),
         };
         shared.AddTo(root);
         CheckEach(root, shared);

@@ -124,6 +124,7 @@ internal static class ServiceHost
         app.MapGrpcService<BakingService>();
         app.MapGrpcService<IngredientService>();
         app.MapGrpcService<MeasureService>();
+        app.MapGrpcService<FormulaService>();
         app.MapGrpcService<CardService>();
         if (!isEmbedded)
         {
@@ -164,7 +165,7 @@ internal static class ServiceHost
         services.AddSingleton(panels);
         services.AddSingleton(new LabelRoom(LawFiles.Read(folder, sources, panels), PhraseFile.ReadCard(folder)));
         services.AddSingleton(new FoodTable(foods.Rules, TableRulesFile.Read(folder, sources), bakehouse.Pantry));
-        services.AddSingleton(new KitchenRecords(options.RecordsPath));
+        services.AddSingleton(_ => new KitchenRecords(options.RecordsPath));
         services.AddSingleton(provider => new KitchenShelf(
             bakehouse, measures, foods, measuring, provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ISolver>()));
         services.AddSingleton(StoredFormulas.Read(options.DataPath));
@@ -190,6 +191,8 @@ internal static class ServiceHost
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Search with { Bags = new Bags() });
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Pantry);
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Lines);
+        services.AddSingleton<FormulaLibrary>();
+        services.AddSingleton<RequestReader>();
         services.AddScoped<Subject>();
         services.AddScoped<AnswerCache>();
     }

@@ -32,11 +32,15 @@ internal sealed class ProblemList
     /// <exception cref="RpcException">There were.</exception>
     public void ThrowIfAny()
     {
-        if (problems.Count == 0)
+        if (problems.Count > 0)
         {
-            return;
+            throw Refusal();
         }
+    }
 
+    /// <summary>INVALID_ARGUMENT with every mistake.</summary>
+    public RpcException Refusal()
+    {
         var shown = problems.Take(MostListed).ToList();
         var request = new BadRequest();
         request.FieldViolations.AddRange(shown.Select(problem => new BadRequest.Types.FieldViolation
@@ -51,7 +55,7 @@ internal sealed class ProblemList
         }
 
         var more = problems.Count > shown.Count ? $" (and {problems.Count - shown.Count} more)" : string.Empty;
-        throw RichFault.Of(Code.InvalidArgument, $"{shown[0].Path}: {shown[0].Sentence}{more}", request, info);
+        return RichFault.Of(Code.InvalidArgument, $"{shown[0].Path}: {shown[0].Sentence}{more}", request, info);
     }
 
     /// <summary>NOT_FOUND for a name, with the nearest names.</summary>
@@ -79,6 +83,18 @@ internal sealed class ProblemList
         var info = new ErrorInfo { Reason = "ALREADY_EXISTS", Domain = RichFault.Domain };
         info.Metadata["ingredientId"] = Short(id);
         return RichFault.Of(Code.AlreadyExists, $"'{Short(id)}' is a food of this kitchen already; give another id, or say that it is to be replaced", info);
+    }
+
+    /// <summary>Why a call was refused, for programs: a reason that stays, and what it is about.</summary>
+    public static ErrorInfo Info(string reason, params (string Key, string Value)[] about)
+    {
+        var info = new ErrorInfo { Reason = reason, Domain = RichFault.Domain };
+        foreach (var (key, value) in about)
+        {
+            info.Metadata[key] = Short(value);
+        }
+
+        return info;
     }
 
     private static string Short(string value)

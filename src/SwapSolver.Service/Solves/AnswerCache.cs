@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Google.Protobuf;
 using Grpc.Core;
 using Microsoft.Extensions.Caching.Hybrid;
@@ -7,7 +8,8 @@ using SwapSolver.Service.Watching;
 
 namespace SwapSolver.Service.Solves;
 
-/// <summary>Keeps answers by their question and by the state of the kitchen's records. The program and the shipped facts do not
+/// <summary>Keeps answers by their question and by the state of the kitchen's records and of what stored formulas were read
+/// for it. The program and the shipped facts do not
 /// change while the service runs, so a question has one answer until something is written down; one that the time cut
 /// short is not kept. Who asks what is just being answered waits for that answer.</summary>
 internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subject subject, CallMeter meter)
@@ -19,7 +21,9 @@ internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subjec
     public async Task<TAnswer> Get<TAnswer>(IMessage question, ServerCallContext context, Func<Task<(TAnswer Answer, bool EndedEarly)>> make)
         where TAnswer : class, IMessage<TAnswer>, new()
     {
-        var key = $"{kitchen.Version}:{CanonicalQuestion.KeyOf(question, subject.InOrderOfIds)}";
+        var key = $"{kitchen.Version}:{subject.States}:{CanonicalQuestion.KeyOf(question, subject.InOrderOfIds)}";
+        // The cache makes an answer on a flow of control of its own.
+        var (asking, trace) = (CallMeter.Question.Value, Activity.Current);
         while (true)
         {
             var isOurs = false;
@@ -30,6 +34,7 @@ internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subjec
                     async _ =>
                     {
                         isOurs = true;
+                        (CallMeter.Question.Value, Activity.Current) = (asking!, trace);
                         var (made, endedEarly) = await make();
                         return endedEarly ? throw new NotKeptException(made) : made.ToByteArray();
                     },

@@ -12,6 +12,9 @@ internal static class Telemetry
     /// <summary>From a thousandth of a second to the longest call [s].</summary>
     private static readonly double[] Seconds = [0.001, 0.0025, 0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 5, 10, 30, 60];
 
+    /// <summary>From what the last digits make to no bound at all [1].</summary>
+    private static readonly double[] Gaps = [0, 1e-6, 1e-4, 1e-3, 0.01, 0.1, 1];
+
     /// <summary>Adds them.</summary>
     public static void Add(WebApplicationBuilder builder)
     {
@@ -22,6 +25,7 @@ internal static class Telemetry
                 .AddRuntimeInstrumentation()
                 .AddAspNetCoreInstrumentation()
                 .AddView("swapsolver.*.duration", new ExplicitBucketHistogramConfiguration { Boundaries = Seconds })
+                .AddView("swapsolver.solve.gap", new ExplicitBucketHistogramConfiguration { Boundaries = Gaps })
                 .AddPrometheusExporter());
         if (!string.IsNullOrEmpty(builder.Configuration[Collector]))
         {
