@@ -147,6 +147,12 @@ internal sealed class Errand(SharedOptions shared)
             return ExitCode.Of(fault.StatusCode);
         }
 
+        if (question.KeepAsync is { } keep && await keep(response, cancel) is { } problem)
+        {
+            ErrorOutput.Write(problem);
+            return ExitCode.BadInput;
+        }
+
         Print(response, question, settings);
         return question.ExitCodeOf(response);
     }
