@@ -10,7 +10,10 @@ public sealed class LinkedDataTests
 {
     private static readonly Formula Baked = Loaf.Walnut with
     {
-        BakeLoss = new Percent(11), Oven = new Oven(new Celsius(175), false), Shape = new Pieces(12), Steps = ["Heat the oven to 175 °C.", "Bake."],
+        BakeLoss = new Percent(11),
+        Oven = new Oven(new Celsius(175), false),
+        Shape = new Pieces(12),
+        Steps = ["Heat the oven to 175 °C.", "Bake."],
     };
 
     [Fact]
