@@ -15,6 +15,8 @@ install_with_system_packages() {
 missing=()
 command -v glpsol >/dev/null || missing+=(glpk-utils)
 command -v cbc >/dev/null || missing+=(coinor-cbc)
+# A real server for the storage tests; they start and stop one of their own.
+{ command -v pg_ctl || ls /usr/lib/postgresql/*/bin/pg_ctl; } >/dev/null 2>&1 || missing+=(postgresql)
 if [ "${#missing[@]}" -gt 0 ]; then
     install_with_system_packages "${missing[@]}" || echo "could not install ${missing[*]}: the tests that need them will fail" >&2
 fi

@@ -29,6 +29,9 @@ internal static class ExitCode
         StatusCode.OutOfRange => BadInput,
         StatusCode.AlreadyExists => BadInput,
         StatusCode.FailedPrecondition => BadInput,
+        StatusCode.Aborted => BadInput,
+        StatusCode.Unauthenticated => BadInput,
+        StatusCode.PermissionDenied => BadInput,
         _ => Failed,
     };
 }

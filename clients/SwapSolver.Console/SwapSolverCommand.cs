@@ -56,6 +56,7 @@ internal static class SwapSolverCommand
             Card.Create(errand),
             Verbs.Convert.Create(errand),
             Pantry.Create(errand),
+            Formulas.Create(errand),
         };
         shared.AddTo(root);
         CheckEach(root, shared);

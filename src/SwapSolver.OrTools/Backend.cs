@@ -4,7 +4,7 @@ namespace SwapSolver.OrTools;
 public enum Backend
 {
     /// <summary>Branch and bound of our own over the package's linear solver: the fastest here, and stops between any two
-    /// linear solves. Hands over to CBC what it cannot settle.</summary>
+    /// linear solves. Hands over to CBC, in turns, what it cannot settle.</summary>
     Branching,
 
     /// <summary>CBC: cannot be stopped from outside before its own time limit, which it keeps on models of our size.</summary>

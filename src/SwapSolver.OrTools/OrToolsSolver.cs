@@ -13,6 +13,9 @@ public sealed class OrToolsSolver(Backend backend = Backend.Branching) : ISolver
     /// word to change that. Costs a hundred times as large make it 1e-7 of ours.</summary>
     private const double CostFactor = 100;
 
+    /// <summary>Time that CBC has at first for what our own search left open; what it settles at all, it mostly settles in this.</summary>
+    private static readonly TimeSpan FirstTurn = TimeSpan.FromSeconds(4);
+
     /// <inheritdoc/>
     public Solution Solve(Model model, TimeSpan budget, CancellationToken cancel)
     {
@@ -25,7 +28,7 @@ public sealed class OrToolsSolver(Backend backend = Backend.Branching) : ISolver
 
         var clock = Stopwatch.StartNew();
         using var search = new BranchAndBound(model, budget, cancel);
-        return search.Run() is not var (outcome, values) ? SolveBy(Backend.Cbc, model, budget - clock.Elapsed, cancel)
+        return search.Run() is not var (outcome, values) ? SolveInTurns(model, budget - clock.Elapsed, cancel)
             : outcome is Outcome.Optimal or Outcome.Feasible ? StatusTranslation.Checked(model, outcome, values)
             : Solution.None(outcome);
     }
@@ -57,6 +60,26 @@ public sealed class OrToolsSolver(Backend backend = Backend.Branching) : ISolver
         double[] duals = [.. constraints.Select(constraint => constraint.DualValue())];
         GC.KeepAlive(solver);
         return new LinearSolution(StatusTranslation.Checked(model, outcome, values), duals);
+    }
+
+    /// <summary>CBC closes by its cuts what our tree leaves open, but cannot be stopped: it has a thread of its own, which is left to
+    /// end by itself where the question is cancelled, and it is asked in turns that grow, so that it does so soon.</summary>
+    private static Solution SolveInTurns(Model model, TimeSpan budget, CancellationToken cancel)
+    {
+        var clock = Stopwatch.StartNew();
+        for (var turn = FirstTurn; ; turn *= 2)
+        {
+            var left = budget - clock.Elapsed;
+            var limit = left < turn ? left : turn;
+            var solving = Task.Factory.StartNew(
+                () => SolveBy(Backend.Cbc, model, limit, CancellationToken.None), cancel, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+            Task.WaitAny([solving], cancel);
+            var solution = solving.GetAwaiter().GetResult();
+            if (solution.Outcome is not (Outcome.OutOfTime or Outcome.Feasible) || clock.Elapsed >= budget)
+            {
+                return solution;
+            }
+        }
     }
 
     private static Solution SolveBy(Backend backend, Model model, TimeSpan budget, CancellationToken cancel)

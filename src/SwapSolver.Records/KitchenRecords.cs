@@ -5,21 +5,26 @@ using Dapper;
 using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Records.Formulas;
+using SwapSolver.Records.Storage;
 using Range = SwapSolver.Kitchen.Ingredients.Range;
 
 namespace SwapSolver.Records;
 
 /// <summary>What one kitchen wrote down: its own foods and what it measured. Every write is whole or nothing.</summary>
-/// <param name="folder">Folder of the records; it is made with the first write.</param>
-public sealed class KitchenRecords(string folder)
+/// <param name="place">Folder of the records, which is made with the first write, or the connection string of a PostgreSQL database.</param>
+public sealed class KitchenRecords(string place) : IDisposable
 {
-    private const string FileName = "kitchen.db";
-
     private static readonly ImmutableDictionary<string, Fact> Facts = Fact.All.ToImmutableDictionary(fact => fact.Id, StringComparer.Ordinal);
 
-    private readonly Database database = new(Path.Combine(folder, FileName));
+    private readonly Database database = Database.At(place);
 
-    /// <summary>Goes up with every change, whoever made it; 0 where nothing was ever written.</summary>
+    private FormulaRecords? formulas;
+
+    /// <summary>The formulas and their revisions.</summary>
+    public FormulaRecords Formulas => formulas ??= new FormulaRecords(database);
+
+    /// <summary>Goes up with every change of an ingredient's facts, whoever made it; 0 where nothing was ever written.</summary>
     public long Version
     {
         get
@@ -29,8 +34,7 @@ public sealed class KitchenRecords(string folder)
                 return 0;
             }
 
-            using var connection = database.Open();
-            return connection.ExecuteScalar<long>("SELECT changes FROM change_counter");
+            return database.Read((connection, transaction) => connection.ExecuteScalar<long>("SELECT changes FROM change_counter", transaction: transaction));
         }
     }
 
@@ -45,9 +49,7 @@ public sealed class KitchenRecords(string folder)
         }
 
         var known = before?.Written.ToDictionary(food => food.Id, StringComparer.Ordinal) ?? [];
-        using var connection = database.Open();
-        using var transaction = connection.BeginTransaction(IsolationLevel.Serializable, deferred: true);
-        return new KitchenNotes(
+        return database.Read((connection, transaction) => new KitchenNotes(
             connection.ExecuteScalar<long>("SELECT changes FROM change_counter", transaction: transaction),
             [
                 .. connection.Query<FoodRow>("SELECT id AS Id, document AS Document FROM foods ORDER BY id", transaction: transaction)
@@ -64,7 +66,7 @@ public sealed class KitchenRecords(string folder)
                     "SELECT ingredient AS Ingredient, measure AS Measure, amount AS Amount, grams AS Grams, source AS Source FROM household_weights ORDER BY ingredient, measure, amount",
                     transaction: transaction)
                     .Select(row => row.Read()),
-            ]);
+            ]));
     }
 
     /// <summary>Whether two foods are the same to the digit, so that writing one where the other stands changes nothing.</summary>
@@ -79,8 +81,7 @@ public sealed class KitchenRecords(string folder)
             return null;
         }
 
-        using var connection = database.Open();
-        return connection.QuerySingleOrDefault<string>("SELECT document FROM foods WHERE id = @id", new { id }) is { } document
+        return database.Read((connection, transaction) => connection.QuerySingleOrDefault<string>("SELECT document FROM foods WHERE id = @id", new { id }, transaction)) is { } document
             ? FoodDocument.Read(id, document)
             : null;
     }
@@ -116,7 +117,7 @@ public sealed class KitchenRecords(string folder)
         // Nothing to write down makes no file.
         if (measured.Count > 0)
         {
-            database.Write((connection, transaction) => Put(measured, connection, transaction));
+            Write((connection, transaction) => Put(measured, connection, transaction));
         }
     }
 
@@ -127,7 +128,7 @@ public sealed class KitchenRecords(string folder)
         var gone = 0;
         if (database.Exists)
         {
-            database.Write((connection, transaction) =>
+            Write((connection, transaction) =>
             {
                 gone = connection.Execute("DELETE FROM foods WHERE id = @id", new { id }, transaction)
                     + connection.Execute("DELETE FROM measured_facts WHERE ingredient = @id", new { id }, transaction)
@@ -138,6 +139,21 @@ public sealed class KitchenRecords(string folder)
 
         return gone > 0;
     }
+
+    /// <inheritdoc/>
+    public void Dispose() => database.Dispose();
+
+    /// <summary>Writes, and counts the change.</summary>
+    private void Write(Func<IDbConnection, IDbTransaction, bool> write) => database.Write((connection, transaction) =>
+    {
+        var isChanged = write(connection, transaction);
+        if (isChanged)
+        {
+            connection.Execute("UPDATE change_counter SET changes = changes + 1", transaction: transaction);
+        }
+
+        return (isChanged, true);
+    });
 
     private static bool Put(IEnumerable<MeasuredFact> measured, IDbConnection connection, IDbTransaction transaction)
     {
@@ -165,7 +181,7 @@ public sealed class KitchenRecords(string folder)
         // Nothing to write down makes no file.
         if (rows.Count > 0)
         {
-            database.Write((connection, transaction) =>
+            Write((connection, transaction) =>
             {
                 foreach (var row in rows)
                 {

@@ -4,9 +4,9 @@ namespace SwapSolver.Records;
 public sealed class RecordsFaultException : Exception
 {
     /// <summary>Says what happened.</summary>
-    /// <param name="message">What, and where.</param>
+    /// <param name="message">What, where, and the way out.</param>
     /// <param name="inner">What the storage said.</param>
-    public RecordsFaultException(string message, Exception inner)
+    public RecordsFaultException(string message, Exception? inner = null)
         : base(message, inner)
     {
     }

@@ -99,6 +99,7 @@ internal static class ServiceHost
         app.MapGrpcService<BakingService>();
         app.MapGrpcService<IngredientService>();
         app.MapGrpcService<MeasureService>();
+        app.MapGrpcService<FormulaService>();
         app.MapGrpcService<CardService>();
         if (options.EmbeddedSocket is null)
         {
@@ -153,7 +154,7 @@ internal static class ServiceHost
         services.AddSingleton(new CardRoom(laws, PhraseFile.ReadCard(folder), measures, OvenDialFile.Read(folder, sources), LocaleFile.Read(folder, sources, laws)));
         services.AddSingleton<CardPrinter>();
         services.AddSingleton(new FoodTable(foods.Rules, TableRulesFile.Read(folder, sources), bakehouse.Pantry));
-        services.AddSingleton(new KitchenRecords(options.RecordsPath));
+        services.AddSingleton(_ => new KitchenRecords(options.RecordsPath));
         services.AddSingleton(provider => new KitchenShelf(
             bakehouse, measures, foods, measuring, provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ISolver>()));
         services.AddSingleton(StoredFormulas.Read(options.DataPath));
@@ -167,6 +168,8 @@ internal static class ServiceHost
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Search with { Bags = new Bags() });
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Pantry);
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Lines);
+        services.AddSingleton<FormulaLibrary>();
+        services.AddSingleton<RequestReader>();
         services.AddScoped<Subject>();
         services.AddScoped<AnswerCache>();
     }

@@ -27,7 +27,7 @@ internal sealed class SharedOptions
 
     private readonly Option<string?> records = new("--records")
     {
-        Description = "Folder of the kitchen's own records. Without it: the user's own data folder.",
+        Description = "Folder of the kitchen's own records, or a PostgreSQL database as \"Host=localhost;Database=kitchen\". Without it: the user's own data folder.",
         HelpName = "PATH",
         Recursive = true,
     };
@@ -66,7 +66,7 @@ internal sealed class SharedOptions
     public SharedSettings Read(ParseResult parse) => new(
         parse.GetValue(json),
         parse.GetValue(server),
-        parse.GetValue(records) is { } folder ? Path.GetFullPath(folder) : null,
+        parse.GetValue(records) is { } place ? RecordsOption.Resolve(place) : null,
         TimeSpan.FromSeconds(parse.GetValue(deadline) ?? DefaultDeadlineSeconds),
         TimeSpan.FromSeconds(parse.GetValue(deadline) ?? DefaultStreamSeconds),
         parse.GetValue(noColour));

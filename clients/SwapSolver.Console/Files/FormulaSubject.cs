@@ -36,6 +36,9 @@ internal sealed class FormulaSubject
         return Checked<FormulaSubject>.Bad([.. formula.Problems.Select(problem => $"{FileSource.PlaceOf(text)}: {problem}")]);
     }
 
+    /// <summary>The formula; null where only its name was given.</summary>
+    public Formula? Formula => formula;
+
     /// <summary>The same formula, its cups and spoons meant in this system whatever the file says.</summary>
     public Checked<FormulaSubject> In(Line.Types.System system) => formula is null
         ? Checked<FormulaSubject>.Bad($"--system has no use beside the stored formula {name}: that one says itself whose cups it means. Leave it away, or give a formula file.")

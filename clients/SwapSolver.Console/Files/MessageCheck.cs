@@ -73,7 +73,14 @@ internal sealed class MessageCheck
 
     private void Value(JsonElement value, FieldDescriptor field, string place)
     {
-        if (field.FieldType == FieldType.Message)
+        if (ValueKinds.IsMoment(field))
+        {
+            if (!ValueKinds.IsMoment(value))
+            {
+                Refuse(place, value, "a moment, as \"2026-01-31T08:00:00Z\"");
+            }
+        }
+        else if (field.FieldType == FieldType.Message)
         {
             Message(value, field.MessageType, place);
         }

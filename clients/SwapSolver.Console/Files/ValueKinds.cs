@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Google.Protobuf.Reflection;
+using Google.Protobuf.WellKnownTypes;
 
 namespace SwapSolver.Console.Files;
 
@@ -18,6 +19,12 @@ internal static class ValueKinds
         FieldType.Enum when !IsMember(value, field.EnumType) => $"one of {Members(field.EnumType)}",
         _ => null,
     };
+
+    /// <summary>Whether the field holds a moment, which JSON writes as text.</summary>
+    public static bool IsMoment(FieldDescriptor field) => field.FieldType == FieldType.Message && field.MessageType.FullName == Timestamp.Descriptor.FullName;
+
+    /// <summary>Whether the value is a moment.</summary>
+    public static bool IsMoment(JsonElement value) => value.ValueKind == JsonValueKind.String && value.TryGetDateTimeOffset(out _);
 
     /// <summary>The value as a fault shows it, cut where it is long.</summary>
     public static string Show(JsonElement value) => value.ValueKind switch

@@ -66,4 +66,19 @@ public sealed record Formula(
                 }),
         ],
     };
+
+    /// <summary>The same formula with one line an ingredient, in the order of ids: the last digits of no sum hang on the order of
+    /// writing, and so neither does which of two equal answers is found.</summary>
+    public Formula InOrderOfIds()
+    {
+        var merged = Merged();
+        return merged with { Lines = [.. merged.Lines.OrderBy(line => line.Ingredient.Id, StringComparer.Ordinal)] };
+    }
+
+    /// <summary>The same formula with the lines that another has in that one's order, the rest behind them.</summary>
+    public Formula InOrderOf(Formula other)
+    {
+        var places = other.Lines.Select(line => line.Ingredient).Distinct().Index().ToDictionary(pair => pair.Item, pair => pair.Index);
+        return this with { Lines = [.. Lines.OrderBy(line => places.GetValueOrDefault(line.Ingredient, int.MaxValue))] };
+    }
 }

@@ -36,7 +36,7 @@ internal sealed partial class FaultInterceptor(ILogger<FaultInterceptor> logger)
         catch (RecordsFaultException fault)
         {
             RecordsFailed(logger, context.Method, fault);
-            throw new RpcException(new Status(StatusCode.Unavailable, $"{fault.Message}; give another folder by --records, or mend it"));
+            throw new RpcException(new Status(StatusCode.Unavailable, fault.Message));
         }
         catch (Exception fault) when (fault is not RpcException)
         {

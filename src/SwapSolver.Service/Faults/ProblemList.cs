@@ -35,11 +35,15 @@ internal sealed class ProblemList
     /// <exception cref="RpcException">There were.</exception>
     public void ThrowIfAny()
     {
-        if (problems.Count == 0)
+        if (problems.Count > 0)
         {
-            return;
+            throw Refusal();
         }
+    }
 
+    /// <summary>INVALID_ARGUMENT with every mistake.</summary>
+    public RpcException Refusal()
+    {
         var shown = problems.Take(MostListed).ToList();
         var request = new BadRequest();
         request.FieldViolations.AddRange(shown.Select(problem => new BadRequest.Types.FieldViolation
@@ -54,7 +58,7 @@ internal sealed class ProblemList
         }
 
         var more = problems.Count > shown.Count ? $" (and {problems.Count - shown.Count} more)" : string.Empty;
-        throw Rich(Code.InvalidArgument, $"{shown[0].Path}: {shown[0].Sentence}{more}", request, info);
+        return Rich(Code.InvalidArgument, $"{shown[0].Path}: {shown[0].Sentence}{more}", request, info);
     }
 
     /// <summary>NOT_FOUND for a name, with the nearest names.</summary>
@@ -84,7 +88,20 @@ internal sealed class ProblemList
         return Rich(Code.AlreadyExists, $"'{Short(id)}' is a food of this kitchen already; give another id, or say that it is to be replaced", info);
     }
 
-    private static RpcException Rich(Code code, string message, params Google.Protobuf.IMessage[] details)
+    /// <summary>Why a call was refused, for programs: a reason that stays, and what it is about.</summary>
+    public static ErrorInfo Info(string reason, params (string Key, string Value)[] about)
+    {
+        var info = new ErrorInfo { Reason = reason, Domain = Domain };
+        foreach (var (key, value) in about)
+        {
+            info.Metadata[key] = Short(value);
+        }
+
+        return info;
+    }
+
+    /// <summary>A refusal with its details.</summary>
+    public static RpcException Rich(Code code, string message, params Google.Protobuf.IMessage[] details)
     {
         var status = new Google.Rpc.Status { Code = (int)code, Message = message };
         status.Details.AddRange(details.Select(Google.Protobuf.WellKnownTypes.Any.Pack));

@@ -66,9 +66,10 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
     }
 
     /// <summary>An answer with everything that there is to say of a formula.</summary>
-    public Answer Explain(Formula original, Way way, Formula formula, bool isBestSoFar)
+    public Answer Explain(Formula original, Way way, Formula found, bool isBestSoFar)
     {
         var phrases = Bakehouse.Phrases;
+        var formula = found.InOrderOf(original);
         var problem = way.Problem;
         var reference = problem.Reference;
         var samples = new FactSamples(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: Bags);

@@ -21,6 +21,7 @@ public sealed record FormulaModel(Model Model, ImmutableArray<LineColumn> Lines,
         var rows = new BandRows(problem, builder, lines);
         var bands = rows.AddBands();
         rows.AddScenarios();
+        new CoverRows(builder, lines).Add();
         rows.AddAnchors();
         rows.AddNetCarbohydrateRise();
         return new FormulaModel(builder.Build(), lines, bands);

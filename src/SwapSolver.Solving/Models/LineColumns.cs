@@ -40,7 +40,7 @@ internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, 
     private LineColumn AddFixed(Ingredient ingredient, Grams grams, bool isNew)
     {
         var column = builder.Column($"x_{ingredient.Id}", grams.Value, grams.Value);
-        return new LineColumn(ingredient, column, 1, null, isNew);
+        return new LineColumn(ingredient, column, 1, null, isNew) { Start = grams.Value, Low = grams.Value, High = grams.Value };
     }
 
     /// <summary>A line of the start: <c>x = before + more - less</c>, and more or less only if it counts as changed.</summary>
@@ -66,7 +66,7 @@ internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, 
             builder.Row($"most_{line.Ingredient.Id}", [new(grams.Column, grams.GramsPerUnit), new(used, -high)], double.NegativeInfinity, 0);
         }
 
-        return grams;
+        return grams with { Choice = changed, Start = before / grams.GramsPerUnit };
     }
 
     private void AddNew(ImmutableArray<LineColumn>.Builder lines)
@@ -92,7 +92,7 @@ internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, 
             builder.Row($"least_{ingredient.Id}", [new(grams.Column, grams.GramsPerUnit), new(used, -least)], 0, double.PositiveInfinity);
             builder.Row($"most_{ingredient.Id}", [new(grams.Column, grams.GramsPerUnit), new(used, -most)], double.NegativeInfinity, 0);
             choices.Add(ingredient, used);
-            lines.Add(grams);
+            lines.Add(grams with { Choice = used });
         }
 
         builder.Row("new_ingredients", choices.Values.Select(choice => new Term(choice, 1)), 0, Math.Max(0, problem.Habits.NewIngredients - FixedNew));
@@ -112,9 +112,8 @@ internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, 
             : wholeSteps ? problem.Habits.StepOf(ingredient).Value
             : 1;
         var isWhole = size is not null || wholeSteps;
-        var column = isWhole
-            ? builder.Column($"n_{ingredient.Id}", Math.Ceiling((low / unit) - 1e-9), Math.Floor((high / unit) + 1e-9), whole: true)
-            : builder.Column($"x_{ingredient.Id}", low, high);
-        return new LineColumn(ingredient, column, unit, size, isNew);
+        var (least, most) = isWhole ? (Math.Ceiling((low / unit) - 1e-9), Math.Floor((high / unit) + 1e-9)) : (low, high);
+        var column = builder.Column($"{(isWhole ? "n" : "x")}_{ingredient.Id}", least, most, whole: isWhole);
+        return new LineColumn(ingredient, column, unit, size, isNew) { Low = least, High = most };
     }
 }

@@ -35,6 +35,12 @@ internal sealed class ModelBuilder
         return rows.Count - 1;
     }
 
+    /// <summary>The row of an index.</summary>
+    public ModelRow this[int index] => rows[index];
+
+    /// <summary>How many rows there are.</summary>
+    public int Rows => rows.Count;
+
     /// <summary>The model so far.</summary>
     public Model Build() => new([.. columns], [.. rows]);
 

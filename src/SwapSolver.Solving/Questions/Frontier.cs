@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Models;
@@ -80,7 +81,7 @@ public sealed record Frontier(
     /// <summary>The problem that every point is a formula of.</summary>
     public FormulaProblem Problem(Bakehouse bakehouse)
     {
-        var reference = Formula.Merged();
+        var reference = Formula.InOrderOfIds();
         var wishes = new Targets(bakehouse.Balances, reference);
         ImmutableArray<TradedReading> moved = [First, Second];
         // Wished for, so that the lines that bear on them may move; how far, is the question.
@@ -100,6 +101,14 @@ public sealed record Frontier(
     private bool IsSame(TradedFormula one, TradedFormula other) =>
         !First.IsBetter(one.First, other.First) && !Second.IsBetter(other.Second, one.Second);
 
-    private FrontierPoint Told(AnswerSearch search, FormulaProblem problem, TradedFormula point) => new(
-        new Level(point.First), new Level(point.Second), search.Explain(Formula, new Way(problem, 0, []), point.Formula, isBestSoFar: false));
+    private FrontierPoint Told(AnswerSearch search, FormulaProblem problem, TradedFormula point)
+    {
+        var answer = search.Explain(Formula, new Way(problem, 0, []), point.Formula, isBestSoFar: false);
+        return new FrontierPoint(Read(First, answer.Formula), Read(Second, answer.Formula), answer);
+    }
+
+    /// <summary>A reading of the formula as it is told: the last digits hang on the order of its lines.</summary>
+    private Level Read(TradedReading reading, Formula told) =>
+        reading.Balance.Read(told, Formula, Draws.Typical)
+        ?? throw new InvalidOperationException($"a formula of the trade-off has no {reading.Balance.Id}");
 }

@@ -51,7 +51,7 @@ public sealed record Reformulate(
     /// <summary>The problem that this question is, put strictly.</summary>
     public FormulaProblem Problem(Bakehouse bakehouse)
     {
-        var reference = Formula.Merged();
+        var reference = Formula.InOrderOfIds();
         var wishes = new Targets(bakehouse.Balances, reference);
         var targets = Wished(bakehouse, reference);
         var holds = wishes.Among(targets, Limits);

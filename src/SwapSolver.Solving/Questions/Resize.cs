@@ -40,7 +40,7 @@ public sealed record Resize(Formula Formula, NewSize Size, ImmutableArray<Hold> 
     /// <param name="newRoles">Roles in which new ingredients may come in.</param>
     public FormulaProblem Problem(Bakehouse bakehouse, params ReadOnlySpan<Role> newRoles)
     {
-        var merged = Formula.Merged();
+        var merged = Formula.InOrderOfIds();
         var reference = merged.Scaled(Size.Factor) with { Slices = Size.Slices, Shape = Size.Shape };
         var balances = bakehouse.Balances;
         var tolerance = bakehouse.Practice.SizeTolerance.Share;

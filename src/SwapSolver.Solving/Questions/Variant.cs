@@ -65,7 +65,7 @@ public sealed record Variant(Formula Formula, ImmutableArray<Hold> Wishes, Habit
     /// <summary>The problem that this question is, put strictly.</summary>
     public FormulaProblem Problem(Bakehouse bakehouse)
     {
-        var merged = Formula.Merged();
+        var merged = Formula.InOrderOfIds();
         var reference = merged with { DisplayName = Named(bakehouse.Phrases, merged) };
         var holds = HoldList.Around(bakehouse.Balances, reference, Wishes);
         var limits = Wishes.Any(wish => wish.LeftOut is null);

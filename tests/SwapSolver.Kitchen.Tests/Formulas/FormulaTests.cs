@@ -71,6 +71,18 @@ public sealed class FormulaTests
     }
 
     [Fact]
+    public void Two_ways_to_write_one_bowl_weigh_the_same_to_the_last_digit_and_each_gets_its_order_back()
+    {
+        // 0.1 + 0.2 + 0.3 is another double than 0.3 + 0.2 + 0.1.
+        var one = Bowl.Of(("salt", 0.1), ("water", 0.2), ("almond-meal", 0.3), ("water", 0.1));
+        var other = Bowl.Of(("almond-meal", 0.3), ("water", 0.1), ("water", 0.2), ("salt", 0.1));
+        Assert.Equal(one.InOrderOfIds().BatterMass.Value, other.InOrderOfIds().BatterMass.Value);
+
+        var withButter = one.InOrderOfIds() with { Lines = [.. one.InOrderOfIds().Lines.Prepend(new Line(TestKitchen.Ingredient("butter"), new Grams(5)))] };
+        Assert.Equal(["salt", "water", "almond-meal", "butter"], withButter.InOrderOf(one).Lines.Select(line => line.Ingredient.Id));
+    }
+
+    [Fact]
     public void Eggs_of_one_size_stay_counted_when_lines_are_merged()
     {
         var merged = Bread.WithEggs(1).Merged();

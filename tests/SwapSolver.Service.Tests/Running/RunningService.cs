@@ -32,6 +32,7 @@ public sealed class RunningService : IAsyncDisposable
         Ingredients = new IngredientService.IngredientServiceClient(channel);
         Cards = new CardService.CardServiceClient(channel);
         Measures = new MeasureService.MeasureServiceClient(channel);
+        Formulas = new FormulaService.FormulaServiceClient(channel);
         Health = new Grpc.Health.V1.Health.HealthClient(channel);
     }
 
@@ -53,6 +54,8 @@ public sealed class RunningService : IAsyncDisposable
     public CardService.CardServiceClient Cards { get; }
 
     public MeasureService.MeasureServiceClient Measures { get; }
+
+    public FormulaService.FormulaServiceClient Formulas { get; }
 
     public Grpc.Health.V1.Health.HealthClient Health { get; }
 

@@ -1,6 +1,6 @@
 using DbUp.Engine.Output;
 
-namespace SwapSolver.Records;
+namespace SwapSolver.Records.Storage;
 
 /// <summary>The migration library would write to standard output, which belongs to the answer.</summary>
 internal sealed class NoUpgradeLog : IUpgradeLog
