@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using SwapSolver.Forecasts;
+using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Labels;
 using SwapSolver.Kitchen.Nutrition;
@@ -15,7 +16,7 @@ namespace SwapSolver.Cards;
 /// <param name="Rise">The forecast of its rise; null where it cannot be told.</param>
 /// <param name="Label">Its label.</param>
 /// <param name="Loaf">What is in the whole loaf, not rounded.</param>
-/// <param name="NetCarbohydrateConvention">How net carbohydrate is counted.</param>
+/// <param name="NetCarbohydrate">How net carbohydrate is counted.</param>
 /// <param name="Statements">What may be said of allergens and gluten.</param>
 /// <param name="Cautions">Cautions.</param>
 /// <param name="Readings">Its readings against their bands; empty where no picture is asked for.</param>
@@ -30,7 +31,7 @@ public sealed record Card(
     RiseForecast? Rise,
     LabelSheet Label,
     Portion Loaf,
-    string NetCarbohydrateConvention,
+    NetCarbohydrate NetCarbohydrate,
     ImmutableArray<string> Statements,
     ImmutableArray<string> Cautions,
     ImmutableArray<Reading> Readings,

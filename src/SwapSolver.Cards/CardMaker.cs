@@ -34,7 +34,7 @@ public sealed record CardMaker(Bakehouse Bakehouse, CardRoom Room)
             rise,
             LabelSheet.Of(formula, wishes.Law, wishes.Method, wishes.ServingSlices),
             Portion.WholeLoaf(formula, Bakehouse.Balances.NetCarbohydrate),
-            Bakehouse.Balances.NetCarbohydrate.Convention.Name,
+            Bakehouse.Balances.NetCarbohydrate,
             new LabelStatements(Bakehouse.Pantry.Allergens, Room.Phrases).Of(formula, wishes.Law, wishes.VariantOf),
             [.. CautionsOf(formula, wishes, bake).Distinct(StringComparer.Ordinal)],
             readings,

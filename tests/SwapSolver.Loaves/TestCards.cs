@@ -5,6 +5,8 @@ using SwapSolver.Data.Wording;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Measures;
 using SwapSolver.Kitchen.Wording;
+using SwapSolver.Solving.Answers;
+using SwapSolver.Solving.Questions;
 
 namespace SwapSolver.Loaves;
 
@@ -22,6 +24,9 @@ public static class TestCards
             LocaleFile.Read(TestKitchen.Folder, sources, TestLabels.Laws));
     });
 
+    /// <summary>Reads balances; nothing is solved, so there is no solver.</summary>
+    private static readonly Lazy<AnswerSearch> Search = new(() => new AnswerSearch(TestKitchen.Bakehouse, null!) { Bags = new Bags() });
+
     /// <summary>What cards are printed with.</summary>
     public static CardRoom Room => OpenedRoom.Value;
 
@@ -35,12 +40,13 @@ public static class TestCards
     /// <param name="locale">Id of a locale; null for the usual one.</param>
     /// <param name="version">The baker's word; empty for a fingerprint.</param>
     /// <param name="variantOf">The formula that it is a variant of.</param>
+    /// <param name="pictures">Whether its readings are drawn, which takes a while.</param>
     public static Card Of(
-        Formula formula, string law = "us", MeasureSystem? measures = null, string? locale = null, string version = "", Formula? variantOf = null)
+        Formula formula, string law = "us", MeasureSystem? measures = null, string? locale = null, string version = "", Formula? variantOf = null, bool pictures = false)
     {
         var rules = TestLabels.Law(law);
         var written = locale is null ? Locales.Usual : Room.Locales.Find(locale)!;
         return new CardMaker(TestKitchen.Bakehouse, Room).Make(
-            formula, new CardWishes(rules, rules.EnergyMethods[0], 1, measures, written, version, variantOf), []);
+            formula, new CardWishes(rules, rules.EnergyMethods[0], 1, measures, written, version, variantOf), pictures ? new Measurement(formula).Read(Search.Value) : []);
     }
 }

@@ -18,7 +18,7 @@ internal sealed class CardOptions
 
     private readonly Option<Format?> format = new("--format")
     {
-        Description = "How the card is printed: markdown, html or jsonld. Without it: markdown.",
+        Description = "How the card is printed: markdown, html, jsonld, csv, or svg for its pictures. Without it: markdown.",
         HelpName = "FORMAT",
         CustomParser = result => OptionText.One(
             result, "--format", text => EnumWord.Read<Format>(PrintCardRequest.Descriptor.EnumTypes.Single(one => one.Name == nameof(Format)), text)),

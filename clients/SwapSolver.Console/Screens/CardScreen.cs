@@ -10,6 +10,8 @@ internal static class CardScreen
         response.HasMarkdown ? response.Markdown
         : response.HasHtml ? response.Html
         : response.HasJsonld ? response.Jsonld
+        : response.HasCsv ? response.Csv
+        : response.HasSvg ? response.Svg
         : string.Empty;
 
     /// <summary>Shows the card, or says where it was written.</summary>

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Xml.Linq;
+using SwapSolver.Cards.Pictures;
 using SwapSolver.Cards.Texts;
 using SwapSolver.Kitchen.Labels;
 using SwapSolver.Kitchen.Measures;
@@ -44,13 +46,18 @@ internal sealed record CardViewWriter(CardRoom Room, Func<string, string> Escape
             HasShares = card.Label.Figures.Any(figure => figure.DailyShare(card.Label.Law.Portion) is not null),
             Figures = [.. card.Label.Figures.Select(figure => Write(words, card.Label.Law, figure))],
             Notes = [.. Notes(words, label, card).Select(Clean)],
+            Pictures =
+            [
+                .. new CardPictures(Room).Of(card).Select(picture => new PictureView(
+                    Escape(picture.Title), picture.Drawing.ToString(SaveOptions.DisableFormatting), [.. picture.Columns.Select(Escape)], [.. picture.Rows.Select(row => row.Select(Clean).ToImmutableArray())])),
+            ],
         };
     }
 
     private static IEnumerable<string> Notes(CardWords words, LabelWords label, Card card)
     {
         var net = card.Loaf.NetCarbohydrate is { } grams
-            ? words.Say("net-carbs", ("value", words.Number(grams.Value / card.Formula.Slices, "0.0")), ("convention", card.NetCarbohydrateConvention))
+            ? words.Say("net-carbs", ("value", words.Number(grams.Value / card.Formula.Slices, "0.0")), ("convention", card.NetCarbohydrate.Convention.Name))
             : words.Say("net-carbs-none");
         return [net, words.Say("energy-by", ("method", card.Label.Method.Name)), $"{UpperFirst(card.Label.Law.CarbohydrateWords)}.", .. label.Notes(card.Formula, card.Label)];
     }

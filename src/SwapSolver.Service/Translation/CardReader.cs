@@ -36,7 +36,9 @@ internal sealed class CardReader(CardRoom room, Subject subject, ProblemList pro
         return law is null || method is null ? null : new CardWishes(law, method, serving, system, locale, request.Version, origin?.Formula);
     }
 
-    private Locale LocaleOf(string id)
+    /// <summary>How numbers are written.</summary>
+    /// <param name="id">Id of a locale; empty where none is said.</param>
+    public Locale LocaleOf(string id)
     {
         if (string.IsNullOrWhiteSpace(id))
         {

@@ -49,6 +49,16 @@ public sealed class CardTests
         Assert.NotEmpty(response.Cautions);
     }
 
+    [Fact]
+    public async Task A_chart_is_printed_as_a_table_for_readers()
+    {
+        var ran = (await BuiltConsole.Run("chart", Hazelnut, "--ingredient", "butter", "--format", "markdown", "--locale", "de-DE")).Ends(0);
+
+        Assert.StartsWith("# Swaps for Hazelnut tin loaf", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("| Instead of | use | and change | Mind |", ran.Out, StringComparison.Ordinal);
+        (await BuiltConsole.Run("chart", Hazelnut, "--out", "table.md")).Refuses("--format");
+    }
+
     [Theory]
     [InlineData("--format", "pdf", "MARKDOWN")]
     [InlineData("--measures", "martian", "metric")]

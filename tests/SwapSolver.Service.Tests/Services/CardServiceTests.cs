@@ -25,6 +25,17 @@ public sealed class CardServiceTests(OpenKitchen kitchen)
         Assert.NotEmpty(response.Version);
     }
 
+    [Fact]
+    public async Task Lines_come_as_a_table_and_readings_as_pictures()
+    {
+        var table = await Print(new PrintCardRequest { Formula = Bakes.Hazelnut, Format = Format.Csv });
+        var pictures = await Print(new PrintCardRequest { Formula = Bakes.Hazelnut, Format = Format.Svg });
+
+        Assert.Contains("line,hazelnut-flour,hazelnut flour,g,180,75,", table.Csv, StringComparison.Ordinal);
+        Assert.Equal("svg", System.Xml.Linq.XElement.Parse(pictures.Svg).Name.LocalName);
+        Assert.Contains("acid by soda", pictures.Svg, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("de-DE", Law.Eu)]
     [InlineData("en-US", Law.Us)]
