@@ -49,6 +49,17 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
     public Task<T> Run<T>(ServerCallContext context, Func<Deadline, CancellationToken, T> solve) =>
         Run(context, solve, TimeSpan.FromSeconds(limits.CallSeconds));
 
+    /// <summary>Runs a solve that may take as long as one that answers piece by piece.</summary>
+    /// <param name="context">The call.</param>
+    /// <param name="solve">The solve: it is given its time and its cancellation.</param>
+    /// <exception cref="RpcException">RESOURCE_EXHAUSTED where as many calls wait as may.</exception>
+    public async Task<T> RunLong<T>(ServerCallContext context, Func<Deadline, CancellationToken, T> solve)
+    {
+        using var turn = await streams.AcquireAsync(1, context.CancellationToken);
+        ThrowIfBusy(turn);
+        return await Run(context, solve, TimeSpan.FromSeconds(limits.StreamSeconds));
+    }
+
     private async Task<T> Run<T>(ServerCallContext context, Func<Deadline, CancellationToken, T> solve, TimeSpan longest)
     {
         var cancel = context.CancellationToken;

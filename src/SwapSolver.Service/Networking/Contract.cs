@@ -1,0 +1,19 @@
+using Google.Protobuf.Reflection;
+using ServiceDescriptor = Google.Protobuf.Reflection.ServiceDescriptor;
+
+namespace SwapSolver.Service.Networking;
+
+/// <summary>The services of the contract, as its assembly holds them.</summary>
+internal static class Contract
+{
+    /// <summary>Every service, by its name.</summary>
+    public static IReadOnlyList<ServiceDescriptor> Services { get; } =
+    [
+        .. typeof(V1.Formula).Assembly.GetTypes()
+            .Where(type => type.Name.EndsWith("Reflection", StringComparison.Ordinal))
+            .Select(type => type.GetProperty("Descriptor")?.GetValue(null))
+            .OfType<FileDescriptor>()
+            .SelectMany(file => file.Services)
+            .OrderBy(service => service.Name, StringComparer.Ordinal),
+    ];
+}
