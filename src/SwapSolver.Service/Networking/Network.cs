@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
+using SwapSolver.Service.Networking.OpenApi;
 
 namespace SwapSolver.Service.Networking;
 
@@ -56,5 +57,7 @@ internal static class Network
         app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false });
         app.MapHealthChecks("/health/ready", new HealthCheckOptions { Predicate = check => check.Tags.Contains(Ready) });
         app.MapPrometheusScrapingEndpoint("/metrics");
+        var document = new Lazy<Task<byte[]>>(() => ContractDocument.Write(Contract.Services));
+        app.MapGet("/openapi/v1.json", async () => Results.Bytes(await document.Value, "application/json"));
     }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using Google.Protobuf;
 using SwapSolver.Service.Translation;
+using SwapSolver.V1;
 
 namespace SwapSolver.Service.Solves;
 
@@ -26,8 +27,8 @@ internal static class CanonicalQuestion
             fields.FindFieldByName("name")?.Accessor.Clear(canonical);
             fields.FindFieldByName("formula").Accessor.SetValue(canonical, FormulaWriter.Write(asked.Formula));
             hash.AppendData(canonical.ToByteArray());
-            // A cup may weigh this or that, which a line in grams may not.
-            foreach (var range in asked.Lines.Select(line => line.MayWeigh))
+            // A cup may weigh this or that, which a line in grams may not; of all questions only the measuring one minds.
+            foreach (var range in question is BalanceFormulaRequest ? asked.Lines.Select(line => line.MayWeigh) : [])
             {
                 hash.AppendData(System.Text.Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{range?.Low.Value:R}..{range?.High.Value:R};")));
             }
