@@ -81,6 +81,9 @@ public sealed class RunningService : IAsyncDisposable
         return new RunningService(app, records);
     }
 
+    /// <summary>Tells it to stop; done when it has.</summary>
+    public Task Stop() => app.StopAsync();
+
     public async ValueTask DisposeAsync()
     {
         Http.Dispose();

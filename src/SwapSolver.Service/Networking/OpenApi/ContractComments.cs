@@ -31,7 +31,7 @@ internal sealed class ContractComments
     public string Of(string fullName) => comments.GetValueOrDefault(fullName, string.Empty);
 
     /// <summary>The full name of what a path of field numbers leads to, as descriptor.proto numbers them; null for what has none.</summary>
-    private static string? NameOf(FileDescriptorProto file, IReadOnlyList<int> path)
+    private static string? NameOf(FileDescriptorProto file, Google.Protobuf.Collections.RepeatedField<int> path)
     {
         if (path.Count < 2)
         {

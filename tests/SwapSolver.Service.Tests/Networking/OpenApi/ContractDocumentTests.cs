@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Microsoft.OpenApi;
-using Microsoft.OpenApi.Reader;
 using SwapSolver.Service.Tests.Running;
 
 namespace SwapSolver.Service.Tests.Networking.OpenApi;
