@@ -56,6 +56,8 @@ internal static class SwapSolverCommand
             Verbs.Convert.Create(errand),
             Pantry.Create(errand),
             Formulas.Create(errand),
+            Trials.Create(errand),
+            Keys.Create(errand),
         };
         shared.AddTo(root);
         CheckEach(root, shared);

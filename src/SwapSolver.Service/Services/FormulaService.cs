@@ -3,6 +3,7 @@ using System.Text.Json;
 using Google.Protobuf.WellKnownTypes;
 using Grpc.Core;
 using SwapSolver.Records.Formulas;
+using SwapSolver.Service.Access;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Records;
 using SwapSolver.Service.Stored;
@@ -12,7 +13,7 @@ using SwapSolver.V1;
 namespace SwapSolver.Service.Services;
 
 /// <summary>Keeps the kitchen's formulas and all their revisions.</summary>
-internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitchen, RequestReader requests) : V1.FormulaService.FormulaServiceBase
+internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitchen, RequestReader requests, Caller caller) : V1.FormulaService.FormulaServiceBase
 {
     private const string UsualCopyNote = "copied from";
 
@@ -115,9 +116,13 @@ internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitche
         }
 
         problems.ThrowIfAny();
-        var head = library.Find(name).Head;
+        var found = library.Find(name);
         var response = new ListRevisionsResponse();
-        if (head is not null)
+        if (caller.SeesOnlyPublished && found.Revision is { } published)
+        {
+            response.Revisions.Add(new FormulaRevision { Name = ResourceName.OfRevision(published.Formula, published.Number), Formula = FormulaDocument.Read(published.Document), CreateTime = Moment.Read(published.Created) });
+        }
+        else if (found.Head is { } head)
         {
             var listed = library.Saved.ListRevisions(head.Id, last.Length == 0 ? null : long.Parse(last, CultureInfo.InvariantCulture), size + 1);
             response.Revisions.AddRange(listed.Take(size).Select(Write));
