@@ -58,6 +58,7 @@ internal static class SwapSolverCommand
             Formulas.Create(errand),
             Trials.Create(errand),
             Keys.Create(errand),
+            WholeRecords.Create(errand),
         };
         shared.AddTo(root);
         CheckEach(root, shared);

@@ -9,6 +9,7 @@ using SwapSolver.Records.Formulas;
 using SwapSolver.Records.Keys;
 using SwapSolver.Records.Storage;
 using SwapSolver.Records.Trials;
+using SwapSolver.Records.Whole;
 using Range = SwapSolver.Kitchen.Ingredients.Range;
 
 namespace SwapSolver.Records;
@@ -25,10 +26,15 @@ public sealed class KitchenRecords(string place) : IDisposable
 
     private KeyRecords? keys;
 
+    private WholeRecords? whole;
+
     private TrialRecords? trials;
 
     /// <summary>The formulas and their revisions.</summary>
     public FormulaRecords Formulas => formulas ??= new FormulaRecords(database);
+
+    /// <summary>The records as a whole.</summary>
+    public WholeRecords Whole => whole ??= new WholeRecords(database);
 
     /// <summary>What was baked and measured.</summary>
     public TrialRecords Trials => trials ??= new TrialRecords(database);

@@ -105,6 +105,7 @@ internal static class ServiceHost
         app.MapGrpcService<FormulaService>();
         app.MapGrpcService<KeyService>();
         app.MapGrpcService<TrialService>();
+        app.MapGrpcService<RecordService>();
         app.MapGrpcService<CardService>();
         if (options.EmbeddedSocket is null)
         {

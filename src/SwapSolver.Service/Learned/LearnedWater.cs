@@ -24,7 +24,7 @@ internal sealed class LearnedWater(KitchenShelf shelf)
 
         // A batter gives a bag less water than its fill; its figure moves by the same factor, as with a test that goes in outright.
         var (told, share) = (one.Belief.Told(), batter.Typical / one.Fact.Published.Typical);
-        var method = shelf.Phrases.Say("learned-water", ("tests", one.Evidence.Length.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+        var method = shelf.Phrases.Say("learned-water", ("count", one.Evidence.Length.ToString(System.Globalization.CultureInfo.InvariantCulture)));
         return
         [
             new MeasuredFact(ingredient.Id, Fact.WaterBoundCentrifuge, told, method),

@@ -132,6 +132,36 @@ internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitche
         return Task.FromResult(response);
     }
 
+    /// <inheritdoc/>
+    public override Task<DiffRevisionsResponse> DiffRevisions(DiffRevisionsRequest request, ServerCallContext context)
+    {
+        var problems = new ProblemList();
+        if (request.To.Length == 0)
+        {
+            problems.Add("to", string.Empty, "the second revision is missing", "give a name, as formulas/my-loaf or formulas/my-loaf/revisions/2");
+        }
+
+        problems.ThrowIfAny();
+        var second = library.Find(request.To);
+        var first = library.Find(request.From.Length > 0 ? request.From : Before(second, request.To));
+        var reader = new FormulaReader(kitchen.Pantry, kitchen.Lines, problems);
+        var (before, after) = (reader.Read(first.Formula, "from").Formula, reader.Read(second.Formula, "to").Formula);
+        problems.ThrowIfAny();
+        var goals = caller.SeesOnlyPublished || second.Revision is null ? [] : JsonSerializer.Deserialize<string[]>(second.Revision.Goals)!;
+        return Task.FromResult(new DifferenceWriter(kitchen.Search.Bakehouse).Write(before.Merged(), after.Merged(), goals));
+    }
+
+    private static string Before(StoredFormula second, string name) => second.Revision is { Number: > 1 } revision
+        ? ResourceName.OfRevision(revision.Formula, revision.Number - 1)
+        : throw NothingBefore(name);
+
+    private static RpcException NothingBefore(string name)
+    {
+        var problems = new ProblemList();
+        problems.Add("from", string.Empty, $"'{name}' has no revision before it", "name the first too, as formulas/hazelnut-tin-loaf");
+        return problems.Refusal();
+    }
+
     private static FormulaRevision Write(Revision revision)
     {
         var written = new FormulaRevision

@@ -39,8 +39,8 @@ internal sealed class LearnedWriter(Phrases phrases)
         var bag = LearningRules.IngredientOf(test.Fact.Id) ?? string.Empty;
         return new SuggestedTrial
         {
-            Test = phrases.Say($"next-test-{kind}", ("bag", bag)),
-            Why = phrases.Say($"next-why-{kind}", ("bag", bag)),
+            Test = phrases.Say($"next-test-{kind}", ("ingredient", bag)),
+            Why = phrases.Say($"next-why-{kind}", ("ingredient", bag)),
             Fact = Collection + test.Fact.Id,
             SpreadPercent = test.Now,
             SpreadAfterPercent = test.After,

@@ -41,6 +41,7 @@ public sealed class RunningService : IAsyncDisposable
         Measures = new MeasureService.MeasureServiceClient(invoker);
         Formulas = new FormulaService.FormulaServiceClient(invoker);
         Trials = new TrialService.TrialServiceClient(invoker);
+        Whole = new RecordService.RecordServiceClient(invoker);
         Keys = new KeyService.KeyServiceClient(invoker);
         Health = new Grpc.Health.V1.Health.HealthClient(invoker);
     }
@@ -68,6 +69,8 @@ public sealed class RunningService : IAsyncDisposable
 
     public KeyService.KeyServiceClient Keys { get; }
 
+    public RecordService.RecordServiceClient Whole { get; }
+
     public TrialService.TrialServiceClient Trials { get; }
 
     /// <summary>Where it listens for gRPC.</summary>
@@ -75,11 +78,11 @@ public sealed class RunningService : IAsyncDisposable
 
     public Grpc.Health.V1.Health.HealthClient Health { get; }
 
-    public static async Task<RunningService> Start(ISolver? solver = null)
+    public static async Task<RunningService> Start(ISolver? solver = null, string? place = null)
     {
         // Records of its own: what a developer's kitchen measured must not move a test.
         var records = Directory.CreateTempSubdirectory("kitchen-records-");
-        var options = new ServiceOptions(0, 0, null, Path.Combine(AppContext.BaseDirectory, "data"), records.FullName);
+        var options = new ServiceOptions(0, 0, null, Path.Combine(AppContext.BaseDirectory, "data"), place ?? records.FullName);
         var app = solver is null ? ServiceHost.Build(options) : OtherSolver.In(() => ServiceHost.Build(options), solver);
         await app.StartAsync();
         // As a kitchen's owner makes the first key on the service's own machine.
