@@ -53,6 +53,7 @@ internal static class SwapSolverCommand
             Rise.Create(errand),
             Bake.Create(errand),
             Label.Create(errand),
+            Card.Create(errand),
             Verbs.Convert.Create(errand),
             Pantry.Create(errand),
             Formulas.Create(errand),

@@ -3,6 +3,7 @@ using Google.Protobuf.Reflection;
 using Google.Rpc;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.Diagnostics.HealthChecks;
+using SwapSolver.Cards;
 using SwapSolver.Data.Acids;
 using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
@@ -158,7 +159,9 @@ internal static class ServiceHost
         var measuring = MeasuringFile.Read(folder, sources);
         var panels = PanelRulesFile.Read(folder, sources);
         services.AddSingleton(panels);
-        services.AddSingleton(new LabelRoom(LawFiles.Read(folder, sources, panels), PhraseFile.ReadCard(folder)));
+        var laws = LawFiles.Read(folder, sources, panels);
+        services.AddSingleton(new CardRoom(laws, PhraseFile.ReadCard(folder), measures, OvenDialFile.Read(folder, sources), LocaleFile.Read(folder, sources, laws)));
+        services.AddSingleton<CardPrinter>();
         services.AddSingleton(new FoodTable(foods.Rules, TableRulesFile.Read(folder, sources), bakehouse.Pantry));
         services.AddSingleton(_ => new KitchenRecords(options.RecordsPath));
         services.AddSingleton(provider => new KitchenShelf(

@@ -19,7 +19,7 @@ public sealed partial class ArrowTests
         ["SwapSolver.Tables"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.Records"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.OrTools"] = ["SwapSolver.Solving", "SwapSolver.Kitchen"],
-        ["SwapSolver.Cards"] = ["SwapSolver.Solving", "SwapSolver.Kitchen"],
+        ["SwapSolver.Cards"] = ["SwapSolver.Solving", "SwapSolver.Forecasts", "SwapSolver.Kitchen"],
         ["SwapSolver.Service"] =
         [
             "SwapSolver.Kitchen", "SwapSolver.Solving", "SwapSolver.OrTools", "SwapSolver.Data", "SwapSolver.Lines", "SwapSolver.Forecasts", "SwapSolver.Tables",
@@ -80,7 +80,7 @@ public sealed partial class ArrowTests
     {
         var rooms = new[]
         {
-            typeof(Kitchen.Ingredients.Ingredient).Assembly, typeof(Solving.Models.Model).Assembly, typeof(Data.Files.DataFolder).Assembly, typeof(Lines.IngredientLines).Assembly, typeof(Forecasts.Rise).Assembly, typeof(Tables.FoodTable).Assembly, typeof(OrTools.OrToolsSolver).Assembly,
+            typeof(Kitchen.Ingredients.Ingredient).Assembly, typeof(Solving.Models.Model).Assembly, typeof(Data.Files.DataFolder).Assembly, typeof(Lines.IngredientLines).Assembly, typeof(Forecasts.Rise).Assembly, typeof(Tables.FoodTable).Assembly, typeof(Cards.Card).Assembly, typeof(OrTools.OrToolsSolver).Assembly,
         };
         Assert.All(rooms, room => Assert.DoesNotContain(room.GetReferencedAssemblies(), other => Wire().IsMatch($"{other.Name};")));
         Assert.All(

@@ -133,18 +133,25 @@ internal sealed class Errand(SharedOptions shared)
         CancellationToken cancel)
         where TResponse : IMessage
     {
+        var patience = question.IsLong ? settings.StreamDeadline : settings.Deadline;
         TResponse response;
         try
         {
             using var progress = Progress.Start();
             var invoker = await service.ReadyAsync(cancel);
-            response = await call(invoker, new CallOptions(deadline: DateTime.UtcNow + settings.Deadline, cancellationToken: cancel));
+            response = await call(invoker, new CallOptions(deadline: DateTime.UtcNow + patience, cancellationToken: cancel));
         }
         catch (RpcException fault)
         {
             cancel.ThrowIfCancellationRequested();
-            await ServiceFault.WriteAsync(fault, service, settings.Deadline);
+            await ServiceFault.WriteAsync(fault, service, patience);
             return ExitCode.Of(fault.StatusCode);
+        }
+
+        if (question.KeepAsync is { } keep && await keep(response, cancel) is { } problem)
+        {
+            ErrorOutput.Write(problem);
+            return ExitCode.BadInput;
         }
 
         Print(response, question, settings);

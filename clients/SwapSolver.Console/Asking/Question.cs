@@ -9,4 +9,11 @@ namespace SwapSolver.Console.Asking;
 internal sealed record Question<TResponse>(
     Func<CancellationToken, Task<Checked<ServiceCall<TResponse>>>> PrepareAsync,
     Action<Screen, TResponse> Show,
-    Func<TResponse, int> ExitCodeOf);
+    Func<TResponse, int> ExitCodeOf)
+{
+    /// <summary>Keeps a part of the answer in a file before it is shown; what went wrong, or null. Null where nothing is kept.</summary>
+    public Func<TResponse, CancellationToken, Task<string?>>? KeepAsync { get; init; }
+
+    /// <summary>Whether the answer takes as long as one that comes piece by piece.</summary>
+    public bool IsLong { get; init; }
+}

@@ -4,6 +4,7 @@ using SwapSolver.Console.Asking;
 using SwapSolver.Console.Files;
 using SwapSolver.Console.Screens;
 using SwapSolver.V1;
+using Format = SwapSolver.V1.PrintCardRequest.Types.Format;
 
 namespace SwapSolver.Console.Verbs;
 
@@ -19,6 +20,26 @@ internal sealed class Chart
         HelpName = "ID",
     };
 
+    private readonly Option<Format?> format = new("--format")
+    {
+        Description = "Print a table for readers with only the swaps that balance: markdown or html.",
+        HelpName = "FORMAT",
+        CustomParser = result => OptionText.One(
+            result, "--format", text => EnumWord.Read<Format>(PrintCardRequest.Descriptor.EnumTypes.Single(one => one.Name == nameof(Format)), text)),
+    };
+
+    private readonly Option<string?> locale = new("--locale")
+    {
+        Description = "How the numbers of the table are written, as de-DE.",
+        HelpName = "LOCALE",
+    };
+
+    private readonly Option<string?> outFile = new("--out")
+    {
+        Description = "Write the table to this file.",
+        HelpName = "FILE",
+    };
+
     /// <summary>The verb.</summary>
     public static Command Create(Errand errand)
     {
@@ -31,9 +52,21 @@ internal sealed class Chart
             chart.formula,
             chart.formula.System,
             chart.ingredients,
+            chart.format,
+            chart.locale,
+            chart.outFile,
         };
         chart.habits.AddTo(verb);
-        verb.SetAction((parse, cancel) => errand.StreamAsync(
+        verb.Validators.Add(result =>
+        {
+            if (result.GetResult(chart.format) is null && (result.GetResult(chart.locale) is not null || result.GetResult(chart.outFile) is not null))
+            {
+                result.AddError("--locale and --out go with a table: give --format markdown or --format html too.");
+            }
+        });
+        verb.SetAction((parse, cancel) => parse.GetValue(chart.format) is { } asTable
+            ? errand.RunAsync(parse, chart.Table(parse, asTable), cancel)
+            : errand.StreamAsync(
             parse,
             new StreamedQuestion<ChartSwapsResponse>(
                 "pair",
@@ -42,6 +75,25 @@ internal sealed class Chart
                 ChartScreen.Show),
             cancel));
         return verb;
+    }
+
+    private Question<PrintSwapTableResponse> Table(ParseResult parse, Format asTable) => new(
+        async token => (await formula.ReadAsync(parse, token)).Then(subject => AskTable(parse, subject, asTable)),
+        (screen, response) => SwapTableScreen.Show(screen, response, parse.GetValue(outFile)),
+        response => response.Swaps.Count == 0 ? ExitCode.NoAnswer : ExitCode.Answer)
+    {
+        KeepAsync = (response, token) => parse.GetValue(outFile) is { } file
+            ? FileTarget.WriteAsync(file, SwapTableScreen.Text(response), token)
+            : Task.FromResult<string?>(null),
+        IsLong = true,
+    };
+
+    private ServiceCall<PrintSwapTableResponse> AskTable(ParseResult parse, FormulaSubject subject, Format asTable)
+    {
+        var request = new PrintSwapTableRequest { Habits = habits.Read(parse), Format = asTable, Locale = parse.GetValue(locale) ?? string.Empty };
+        request.Ingredients.AddRange((parse.GetValue(ingredients) ?? []).Select(IngredientId.ToResourceName));
+        subject.PutInto(formula => request.Formula = formula, name => request.Name = name);
+        return async (service, options) => await new CardService.CardServiceClient(service).PrintSwapTableAsync(request, options);
     }
 
     private StreamCall<ChartSwapsResponse> Ask(ParseResult parse, FormulaSubject subject)

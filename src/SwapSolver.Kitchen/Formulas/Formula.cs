@@ -19,6 +19,12 @@ public sealed record Formula(
     Oven? Oven,
     Percent? BakeLoss)
 {
+    /// <summary>Free words about it.</summary>
+    public string Description { get; init; } = string.Empty;
+
+    /// <summary>What the baker does, step by step; empty where it is not said.</summary>
+    public ImmutableArray<string> Steps { get; init; } = [];
+
     /// <summary>Batter mass: the sum of all lines [g].</summary>
     public Grams BatterMass => new(Lines.Sum(line => line.Grams.Value));
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Grpc.Core;
-using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Solves;
 using SwapSolver.Service.Translation;
@@ -17,8 +16,6 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
     : V1.SubstitutionService.SubstitutionServiceBase
 {
     private const int MostWishes = 50;
-
-    private const int MostCharted = 200;
 
     private readonly AnswerWriter writer = new(search.Bakehouse);
 
@@ -52,41 +49,13 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
     public override Task ChartSwaps(ChartSwapsRequest request, IServerStreamWriter<ChartSwapsResponse> responseStream, ServerCallContext context)
     {
         var problems = new ProblemList();
-        var formula = subject.Read(request.Name, request.Formula, problems)?.Formula;
-        KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
-        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
-        var habits = formula is null ? null : reader.Read(request.Habits, formula);
-        reader.RefuseLimits(request.Habits);
-        reader.RefuseRanking(request.Habits);
-        var only = formula is null ? [] : ReadIngredients(request, formula, problems);
+        var chart = new ChartReader(search.Bakehouse, subject, problems).Read(request);
         problems.ThrowIfAny();
-        var chart = new SwapChart(formula!, only, habits!);
-        var pairs = chart.Pairs(search.Bakehouse);
+        var pairs = chart!.Pairs(search.Bakehouse);
         return room.Stream(
             context,
             (clock, cancel) => chart.Trace(search, pairs, clock, cancel).Select((charted, index) => ChartWriter.Write(charted, index + 1, pairs.Length)),
             responseStream);
-    }
-
-    private ImmutableHashSet<Kitchen.Ingredients.Ingredient> ReadIngredients(ChartSwapsRequest request, Kitchen.Formulas.Formula formula, ProblemList problems)
-    {
-        if (request.Ingredients.Count > MostCharted)
-        {
-            problems.Add("ingredients", request.Ingredients.Count, "ingredients are too many", $"give at most {MostCharted}");
-            return [];
-        }
-
-        var names = new LineReader(search.Bakehouse.Pantry, problems);
-        var read = request.Ingredients.Select((name, index) => (Name: name, Path: $"ingredients[{index}]", Ingredient: names.IngredientOf(name, $"ingredients[{index}]"))).ToList();
-        foreach (var (name, path, ingredient) in read)
-        {
-            if (ingredient is not null && formula.MassOf(ingredient) == Grams.None)
-            {
-                problems.Add(path, name, "is not in the formula", $"name one of its lines: {string.Join(", ", formula.Lines.Select(line => line.Ingredient.Id).Distinct())}");
-            }
-        }
-
-        return [.. read.Select(one => one.Ingredient).OfType<Kitchen.Ingredients.Ingredient>()];
     }
 
     /// <inheritdoc/>

@@ -28,6 +28,11 @@ internal sealed class SolveRoom(TimeProvider time) : IDisposable
     /// <param name="solve">The solve: it is given its time and its cancellation.</param>
     public Task<T> Run<T>(ServerCallContext context, Func<Deadline, CancellationToken, T> solve) => Run(context, solve, Longest);
 
+    /// <summary>Runs a solve that may take as long as one that answers piece by piece.</summary>
+    /// <param name="context">The call.</param>
+    /// <param name="solve">The solve: it is given its time and its cancellation.</param>
+    public Task<T> RunLong<T>(ServerCallContext context, Func<Deadline, CancellationToken, T> solve) => Run(context, solve, LongestStream);
+
     private async Task<T> Run<T>(ServerCallContext context, Func<Deadline, CancellationToken, T> solve, TimeSpan longest)
     {
         var cancel = context.CancellationToken;

@@ -15,6 +15,10 @@ internal sealed class FormulaReader(Pantry pantry, IngredientLines texts, Proble
 
     private const int MostLines = 200;
 
+    private const int MostSteps = 50;
+
+    private const int MostStepLetters = 1000;
+
     private const double LeastBatterGrams = 1;
 
     private const double MostBakeLossPercent = 60;
@@ -32,7 +36,11 @@ internal sealed class FormulaReader(Pantry pantry, IngredientLines texts, Proble
             ReadSlices(formula, shape, path),
             shape,
             ReadOven(formula.Oven, $"{path}.oven"),
-            ReadBakeLoss(formula, path));
+            ReadBakeLoss(formula, path))
+        {
+            Description = formula.Description,
+            Steps = ReadSteps(formula, path),
+        };
         return new ReadFormula(read, lines);
     }
 
@@ -61,6 +69,25 @@ internal sealed class FormulaReader(Pantry pantry, IngredientLines texts, Proble
         }
 
         return lines;
+    }
+
+    private ImmutableArray<string> ReadSteps(V1.Formula formula, string path)
+    {
+        if (formula.Steps.Count > MostSteps)
+        {
+            problems.Add($"{path}.steps", formula.Steps.Count, "steps are too many", $"give at most {MostSteps}");
+        }
+
+        for (var index = 0; index < Math.Min(formula.Steps.Count, MostSteps); index++)
+        {
+            var letters = formula.Steps[index].Length;
+            if (string.IsNullOrWhiteSpace(formula.Steps[index]) || letters > MostStepLetters)
+            {
+                problems.Add($"{path}.steps[{index}]", formula.Steps[index], $"is a step of {letters} letters", $"give 1 to {MostStepLetters}");
+            }
+        }
+
+        return [.. formula.Steps];
     }
 
     private int ReadSlices(V1.Formula formula, Domain.Shape? shape, string path)

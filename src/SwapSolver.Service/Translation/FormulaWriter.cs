@@ -8,8 +8,9 @@ internal static class FormulaWriter
     /// <summary>The formula.</summary>
     public static V1.Formula Write(Formula formula)
     {
-        var written = new V1.Formula { DisplayName = formula.DisplayName, Slices = formula.Slices };
+        var written = new V1.Formula { DisplayName = formula.DisplayName, Slices = formula.Slices, Description = formula.Description };
         written.Lines.AddRange(formula.Lines.Select(Write));
+        written.Steps.AddRange(formula.Steps);
         if (formula.BakeLoss is { } loss)
         {
             written.BakeLossPercent = loss.Value;

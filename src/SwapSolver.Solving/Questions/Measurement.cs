@@ -22,9 +22,8 @@ public sealed record Measurement(Formula Formula, MeasuredLines? Measured = null
     {
         var bakehouse = search.Bakehouse;
         var reference = Formula.Merged();
-        var holds = StrictLeavening(bakehouse.Balances, HoldList.Around(bakehouse.Balances, reference, []));
-        var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient), Measured, search.Bags);
-        var readings = Readings.Of(bakehouse.Balances.Ratios, holds, reference, reference, samples);
+        var holds = HoldsOf(bakehouse, reference);
+        var readings = Read(search);
         var unread = bakehouse.Balances.Ratios.Where(balance => !balance.CanRead(reference)).ToImmutableArray();
         var repair = unread.IsEmpty && readings.Any(reading => reading.Standing != Standing.Inside)
             ? search.Best(Formula, [new Way(Repair(bakehouse, reference, holds), 0, [])], clock, cancel)
@@ -32,6 +31,18 @@ public sealed record Measurement(Formula Formula, MeasuredLines? Measured = null
         return new MeasuredFormula(
             readings, [.. new CautionList(bakehouse).Of(Formula), .. unread.Select(balance => new CautionList(bakehouse).Unread(balance, reference))], repair.Answer, repair.EndedEarly);
     }
+
+    /// <summary>Every reading against its band, without seeking a repair.</summary>
+    /// <param name="search">The solving.</param>
+    public ImmutableArray<Reading> Read(AnswerSearch search)
+    {
+        var reference = Formula.Merged();
+        var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient), Measured, search.Bags);
+        return Readings.Of(search.Bakehouse.Balances.Ratios, HoldsOf(search.Bakehouse, reference), reference, reference, samples);
+    }
+
+    private static ImmutableArray<Hold> HoldsOf(Bakehouse bakehouse, Formula reference) =>
+        StrictLeavening(bakehouse.Balances, HoldList.Around(bakehouse.Balances, reference, []));
 
     /// <summary>The holds with leavening held to its fixed band: judged by itself, a loaf that leaves soda over is not
     /// excused by having done so before.</summary>

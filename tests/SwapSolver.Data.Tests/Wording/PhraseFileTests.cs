@@ -21,7 +21,10 @@ public sealed partial class PhraseFileTests
 
     /// <summary>Every gap that a card fills.</summary>
     private static readonly HashSet<string> CardGaps =
-        ["allergen", "allergens", "condition", "count", "date", "food", "grams", "ingredients", "law", "lines", "list"];
+        [
+        "after", "allergen", "allergens", "baked", "before", "condition", "convention", "count", "date", "fan", "first", "food", "formula", "from", "grams", "height", "high", "ingredient", "ingredients", "law",
+        "length", "lines", "list", "low", "mark", "method", "number", "place", "portion", "rest", "second", "share", "size", "slices", "standing", "temperature", "title", "total", "unit", "value", "version", "width",
+    ];
 
     public static TheoryData<string> CardSentences => [.. OfCards.ById.Keys.Order(StringComparer.Ordinal)];
 

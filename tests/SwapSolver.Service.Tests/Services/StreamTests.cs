@@ -66,7 +66,7 @@ public sealed class StreamTests(OpenKitchen kitchen)
     public async Task Over_http_a_trade_off_and_a_reformulation_are_there_too()
     {
         var (code, body) = await Post(
-            "/v1/formulas:frontier", """{ "name": "formulas/almond-rolls", "trades": [{ "reading": "salt" }, { "reading": "hydration", "better": "HIGHER" }], "mostPoints": 2 }""");
+            "/v1/formulas:frontier", """{ "name": "formulas/almond-rolls", "trades": [{ "reading": "salt" }, { "reading": "protein", "better": "HIGHER" }], "mostPoints": 2 }""");
         Assert.True(code == HttpStatusCode.OK, body);
         Assert.All(body.Split('\n', StringSplitOptions.RemoveEmptyEntries), line => Assert.Equal("salt", JsonDocument.Parse(line).RootElement.GetProperty("first").GetProperty("balance").GetString()));
         (code, body) = await Post("/v1/formulas:reformulate", """{ "name": "formulas/almond-rolls", "targets": [{ "name": "moister" }] }""");
