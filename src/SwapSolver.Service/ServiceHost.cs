@@ -10,6 +10,7 @@ using SwapSolver.Data.Foods;
 using SwapSolver.Data.Forecasts;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Data.Labels;
+using SwapSolver.Data.Learning;
 using SwapSolver.Data.Measures;
 using SwapSolver.Data.Panels;
 using SwapSolver.Data.Practice;
@@ -18,7 +19,9 @@ using SwapSolver.Forecasts;
 using SwapSolver.Kitchen.Foods;
 using SwapSolver.OrTools;
 using SwapSolver.Records;
+using SwapSolver.Service.Access;
 using SwapSolver.Service.Faults;
+using SwapSolver.Service.Learned;
 using SwapSolver.Service.Limits;
 using SwapSolver.Service.Networking;
 using SwapSolver.Service.Records;
@@ -102,6 +105,7 @@ internal static class ServiceHost
                 server.Interceptors.Add<CallerLimits>();
             }
 
+            server.Interceptors.Add<AccessInterceptor>();
             server.MaxReceiveMessageSize = limits.MessageBytes;
         });
         if (!isEmbedded)
@@ -126,6 +130,9 @@ internal static class ServiceHost
         app.MapGrpcService<IngredientService>();
         app.MapGrpcService<MeasureService>();
         app.MapGrpcService<FormulaService>();
+        app.MapGrpcService<KeyService>();
+        app.MapGrpcService<TrialService>();
+        app.MapGrpcService<RecordService>();
         app.MapGrpcService<CardService>();
         if (!isEmbedded)
         {
@@ -156,6 +163,8 @@ internal static class ServiceHost
         var sources = SourceKeys.Read(folder);
         var bakehouse = Open(folder, sources);
         services.AddSingleton(TimeProvider.System);
+        services.AddSingleton(options);
+        services.AddScoped<Caller>();
         services.AddSingleton<CallMeter>();
         services.AddSingleton<CallerLimits>();
         services.AddSingleton<ISolver>(provider => new WatchedSolver(new OrToolsSolver(), provider.GetRequiredService<CallMeter>()));
@@ -170,7 +179,7 @@ internal static class ServiceHost
         services.AddSingleton(new FoodTable(foods.Rules, TableRulesFile.Read(folder, sources), bakehouse.Pantry));
         services.AddSingleton(_ => new KitchenRecords(options.RecordsPath));
         services.AddSingleton(provider => new KitchenShelf(
-            bakehouse, measures, foods, measuring, provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ISolver>()));
+            bakehouse, measures, foods, measuring, LearningFile.Read(folder, sources), provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ISolver>()));
         services.AddSingleton(StoredFormulas.Read(options.DataPath));
         services.AddSingleton(new IngredientWriter(sources));
         services.AddSingleton(provider =>
@@ -190,12 +199,16 @@ internal static class ServiceHost
             cache.DefaultEntryOptions = new HybridCacheEntryOptions { Expiration = AnswerLife, LocalCacheExpiration = AnswerLife };
         });
         // A call sees one state of the kitchen from start to end.
-        services.AddScoped(provider => provider.GetRequiredService<KitchenShelf>().Today());
+        services.AddScoped(provider => provider.GetRequiredService<Caller>().SeesOnlyPublished
+            ? provider.GetRequiredService<KitchenShelf>().OnlyShipped
+            : provider.GetRequiredService<KitchenShelf>().Today());
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Search with { Bags = new Bags() });
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Pantry);
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Lines);
-        services.AddSingleton<FormulaLibrary>();
+        services.AddScoped<FormulaLibrary>();
         services.AddSingleton<RequestReader>();
+        services.AddScoped<KitchenLearning>();
+        services.AddScoped<KitchenAnchor>();
         services.AddScoped<Subject>();
         services.AddScoped<AnswerCache>();
     }

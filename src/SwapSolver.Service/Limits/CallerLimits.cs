@@ -39,6 +39,14 @@ internal sealed class CallerLimits(ServiceLimits limits) : Interceptor, IDisposa
     }
 
     /// <inheritdoc/>
+    public override Task<TResponse> ClientStreamingServerHandler<TRequest, TResponse>(
+        IAsyncStreamReader<TRequest> requestStream, ServerCallContext context, ClientStreamingServerMethod<TRequest, TResponse> continuation)
+    {
+        Admit(context);
+        return continuation(requestStream, context);
+    }
+
+    /// <inheritdoc/>
     public void Dispose() => callers.Dispose();
 
     private void Admit(ServerCallContext context)

@@ -42,12 +42,17 @@ internal sealed class Subject(Pantry pantry, IngredientLines texts, FormulaLibra
     public ReadFormula? ReadAsGiven(string name, V1.Formula? inline, ProblemList problems, string path = "formula")
     {
         var (read, state) = Find(name, inline, problems, path);
+        Remember(state);
+        return read;
+    }
+
+    /// <summary>Notes a stored state that the answer hangs on, where there is one.</summary>
+    public void Remember(string? state)
+    {
         if (state is not null)
         {
             stored.Add(state);
         }
-
-        return read;
     }
 
     private (ReadFormula? Read, string? State) Find(string name, V1.Formula? inline, ProblemList problems, string path)

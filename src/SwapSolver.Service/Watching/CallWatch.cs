@@ -21,6 +21,11 @@ internal sealed class CallWatch(CallMeter meter) : Interceptor
             return true;
         });
 
+    /// <inheritdoc/>
+    public override Task<TResponse> ClientStreamingServerHandler<TRequest, TResponse>(
+        IAsyncStreamReader<TRequest> requestStream, ServerCallContext context, ClientStreamingServerMethod<TRequest, TResponse> continuation) =>
+        Watched(context, () => continuation(requestStream, context));
+
     private async Task<T> Watched<T>(ServerCallContext context, Func<Task<T>> call)
     {
         var question = context.Method[(context.Method.LastIndexOf('/') + 1)..];

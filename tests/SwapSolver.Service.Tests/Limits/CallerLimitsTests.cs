@@ -9,7 +9,7 @@ public sealed class CallerLimitsTests
     [Fact]
     public async Task Who_asks_more_often_than_anyone_may_is_told_when_to_ask_again()
     {
-        await using var service = await RunningService.Start(null, ("Limits:CallerBurst", "5"), ("Limits:CallerCallsPerSecond", "0.01"));
+        await using var service = await RunningService.Start(null, null, ("Limits:CallerBurst", "5"), ("Limits:CallerCallsPerSecond", "0.01"));
         for (var call = 0; call < 5; call++)
         {
             await service.Ingredients.GetIngredientAsync(new GetIngredientRequest { Name = "ingredients/butter" });

@@ -48,7 +48,7 @@ public sealed class DoorSettingsTests
             var (certificate, secret) = (Path.Combine(folder.FullName, "own.pem"), Path.Combine(folder.FullName, "own-key.pem"));
             await File.WriteAllTextAsync(certificate, own.ExportCertificatePem());
             await File.WriteAllTextAsync(secret, key.ExportPkcs8PrivateKeyPem());
-            await using var service = await RunningService.Start(null, ("Listen:CertificateFile", certificate), ("Listen:KeyFile", secret));
+            await using var service = await RunningService.Start(null, null, ("Listen:CertificateFile", certificate), ("Listen:KeyFile", secret));
             Assert.Equal("https", service.Http.BaseAddress!.Scheme);
             using var handler = new SocketsHttpHandler
             {

@@ -68,7 +68,7 @@ public sealed class NetworkTests(OpenKitchen kitchen)
     [Fact]
     public async Task A_page_that_the_owner_named_may_ask()
     {
-        await using var service = await RunningService.Start(null, ("AllowedOrigins", "http://bakery.example"));
+        await using var service = await RunningService.Start(null, null, ("AllowedOrigins", "http://bakery.example"));
         using var request = new HttpRequestMessage(HttpMethod.Get, new Uri("/v1/ingredients/butter", UriKind.Relative));
         request.Headers.Add("Origin", "http://bakery.example");
         using var response = await service.Http.SendAsync(request);

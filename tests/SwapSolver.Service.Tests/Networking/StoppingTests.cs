@@ -20,7 +20,7 @@ public sealed class StoppingTests
                 return solution;
             },
         };
-        var service = await RunningService.Start(solver, ("Limits:DrainSeconds", "30"));
+        var service = await RunningService.Start(solver, null, ("Limits:DrainSeconds", "30"));
         var asked = Bakes.Vary(service, Bakes.Hazelnut);
         await started.Task.WaitAsync(Patience);
         var stopping = service.Stop();
@@ -45,7 +45,7 @@ public sealed class StoppingTests
                 throw new OperationCanceledException(cancel);
             },
         };
-        var service = await RunningService.Start(solver, ("Limits:DrainSeconds", "1"));
+        var service = await RunningService.Start(solver, null, ("Limits:DrainSeconds", "1"));
         var asked = Bakes.Vary(service, Bakes.Hazelnut);
         await started.Task.WaitAsync(Patience);
         await service.Stop().WaitAsync(Patience);

@@ -77,7 +77,7 @@ public sealed class SolveRoomTests
     [Fact]
     public async Task Many_bakers_at_once_each_get_the_answer_to_their_own_question()
     {
-        await using var service = await RunningService.Start(null, ("Limits:SolvesWaiting", "12"));
+        await using var service = await RunningService.Start(null, null, ("Limits:SolvesWaiting", "12"));
         var answers = await Task.WhenAll(Enumerable.Range(1, 12).Select(async number =>
         {
             var formula = Bakes.Rolls;
@@ -94,7 +94,7 @@ public sealed class SolveRoomTests
     {
         var (started, stopped) = (new TaskCompletionSource(), new TaskCompletionSource());
         await using var service = await RunningService.Start(
-            new StandInSolver { Instead = WaitUntilStopped(started, stopped) }, ("Limits:SolvesAtOnce", "1"), ("Limits:SolvesWaiting", "1"));
+            new StandInSolver { Instead = WaitUntilStopped(started, stopped) }, null, ("Limits:SolvesAtOnce", "1"), ("Limits:SolvesWaiting", "1"));
         using var leave = new CancellationTokenSource();
         var baking = Bakes.Vary(service, Bakes.Hazelnut, new CallOptions(cancellationToken: leave.Token));
         await started.Task.WaitAsync(Promptly);
