@@ -57,6 +57,9 @@ internal static class SwapSolverCommand
             Verbs.Convert.Create(errand),
             Pantry.Create(errand),
             Formulas.Create(errand),
+            Trials.Create(errand),
+            Keys.Create(errand),
+            WholeRecords.Create(errand),
         };
         shared.AddTo(root);
         CheckEach(root, shared);

@@ -6,7 +6,10 @@ using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Records.Formulas;
+using SwapSolver.Records.Keys;
 using SwapSolver.Records.Storage;
+using SwapSolver.Records.Trials;
+using SwapSolver.Records.Whole;
 using Range = SwapSolver.Kitchen.Ingredients.Range;
 
 namespace SwapSolver.Records;
@@ -21,8 +24,23 @@ public sealed class KitchenRecords(string place) : IDisposable
 
     private FormulaRecords? formulas;
 
+    private KeyRecords? keys;
+
+    private WholeRecords? whole;
+
+    private TrialRecords? trials;
+
     /// <summary>The formulas and their revisions.</summary>
     public FormulaRecords Formulas => formulas ??= new FormulaRecords(database);
+
+    /// <summary>The records as a whole.</summary>
+    public WholeRecords Whole => whole ??= new WholeRecords(database);
+
+    /// <summary>What was baked and measured.</summary>
+    public TrialRecords Trials => trials ??= new TrialRecords(database);
+
+    /// <summary>The keys to this kitchen.</summary>
+    public KeyRecords Keys => keys ??= new KeyRecords(database);
 
     /// <summary>Goes up with every change of an ingredient's facts, whoever made it; 0 where nothing was ever written.</summary>
     public long Version

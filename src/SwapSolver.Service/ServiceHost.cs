@@ -11,6 +11,7 @@ using SwapSolver.Data.Foods;
 using SwapSolver.Data.Forecasts;
 using SwapSolver.Data.Ingredients;
 using SwapSolver.Data.Labels;
+using SwapSolver.Data.Learning;
 using SwapSolver.Data.Measures;
 using SwapSolver.Data.Panels;
 using SwapSolver.Data.Practice;
@@ -19,7 +20,9 @@ using SwapSolver.Forecasts;
 using SwapSolver.Kitchen.Foods;
 using SwapSolver.OrTools;
 using SwapSolver.Records;
+using SwapSolver.Service.Access;
 using SwapSolver.Service.Faults;
+using SwapSolver.Service.Learned;
 using SwapSolver.Service.Records;
 using SwapSolver.Service.Services;
 using SwapSolver.Service.Shelf;
@@ -84,6 +87,7 @@ internal static class ServiceHost
         var grpc = builder.Services.AddGrpc(server =>
         {
             server.Interceptors.Add<FaultInterceptor>();
+            server.Interceptors.Add<AccessInterceptor>();
             server.MaxReceiveMessageSize = MostMessageBytes;
         });
         if (options.EmbeddedSocket is null)
@@ -100,6 +104,9 @@ internal static class ServiceHost
         app.MapGrpcService<IngredientService>();
         app.MapGrpcService<MeasureService>();
         app.MapGrpcService<FormulaService>();
+        app.MapGrpcService<KeyService>();
+        app.MapGrpcService<TrialService>();
+        app.MapGrpcService<RecordService>();
         app.MapGrpcService<CardService>();
         if (options.EmbeddedSocket is null)
         {
@@ -144,6 +151,8 @@ internal static class ServiceHost
         var sources = SourceKeys.Read(folder);
         var bakehouse = Open(folder, sources);
         services.AddSingleton(TimeProvider.System);
+        services.AddSingleton(options);
+        services.AddScoped<Caller>();
         services.AddSingleton<ISolver>(new OrToolsSolver());
         var measures = MeasureFiles.Read(folder, sources, bakehouse.Pantry);
         var foods = new FoodIngredient(FoodRulesFile.Read(folder, sources), bakehouse.Pantry.Allergens, new FoodWords(bakehouse.Phrases));
@@ -156,7 +165,7 @@ internal static class ServiceHost
         services.AddSingleton(new FoodTable(foods.Rules, TableRulesFile.Read(folder, sources), bakehouse.Pantry));
         services.AddSingleton(_ => new KitchenRecords(options.RecordsPath));
         services.AddSingleton(provider => new KitchenShelf(
-            bakehouse, measures, foods, measuring, provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ISolver>()));
+            bakehouse, measures, foods, measuring, LearningFile.Read(folder, sources), provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ISolver>()));
         services.AddSingleton(StoredFormulas.Read(options.DataPath));
         services.AddSingleton(new IngredientWriter(sources));
         services.AddSingleton<SolveRoom>();
@@ -164,12 +173,16 @@ internal static class ServiceHost
         services.AddSingleton<Importing>();
         services.AddSingleton<AnswerStore>();
         // A call sees one state of the kitchen from start to end.
-        services.AddScoped(provider => provider.GetRequiredService<KitchenShelf>().Today());
+        services.AddScoped(provider => provider.GetRequiredService<Caller>().SeesOnlyPublished
+            ? provider.GetRequiredService<KitchenShelf>().OnlyShipped
+            : provider.GetRequiredService<KitchenShelf>().Today());
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Search with { Bags = new Bags() });
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Pantry);
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Lines);
-        services.AddSingleton<FormulaLibrary>();
+        services.AddScoped<FormulaLibrary>();
         services.AddSingleton<RequestReader>();
+        services.AddScoped<KitchenLearning>();
+        services.AddScoped<KitchenAnchor>();
         services.AddScoped<Subject>();
         services.AddScoped<AnswerCache>();
     }

@@ -12,7 +12,8 @@ public sealed partial class ArrowTests
         ["SwapSolver.Kitchen"] = [],
         ["SwapSolver.Contract"] = [],
         ["SwapSolver.Solving"] = ["SwapSolver.Kitchen", "SwapSolver.Forecasts"],
-        ["SwapSolver.Data"] = ["SwapSolver.Kitchen"],
+        ["SwapSolver.Data"] = ["SwapSolver.Kitchen", "SwapSolver.Learning"],
+        ["SwapSolver.Learning"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.Lines"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.Forecasts"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.Tables"] = ["SwapSolver.Kitchen"],
@@ -22,7 +23,7 @@ public sealed partial class ArrowTests
         ["SwapSolver.Service"] =
         [
             "SwapSolver.Kitchen", "SwapSolver.Solving", "SwapSolver.OrTools", "SwapSolver.Data", "SwapSolver.Lines", "SwapSolver.Forecasts", "SwapSolver.Tables",
-            "SwapSolver.Records", "SwapSolver.Cards", "SwapSolver.Contract",
+            "SwapSolver.Records", "SwapSolver.Cards", "SwapSolver.Learning", "SwapSolver.Contract",
         ],
         ["SwapSolver.Console"] = ["SwapSolver.Contract"],
     };

@@ -7,6 +7,7 @@ namespace SwapSolver.Console.Arguments;
 /// <summary>The options that every verb takes.</summary>
 internal sealed class SharedOptions
 {
+    private const string KeyVariable = "SWAPSOLVER_KEY";
     private const double DefaultDeadlineSeconds = 30;
     private const double DefaultStreamSeconds = 300;
     private const double LongestDeadlineSeconds = 3600;
@@ -23,6 +24,13 @@ internal sealed class SharedOptions
         HelpName = "URL",
         Recursive = true,
         CustomParser = ParseServer,
+    };
+
+    private readonly Option<string?> key = new("--key")
+    {
+        Description = $"Key to the service at --server. Without it: what the variable {KeyVariable} holds, which other users of this machine cannot see.",
+        HelpName = "KEY",
+        Recursive = true,
     };
 
     private readonly Option<string?> records = new("--records")
@@ -50,6 +58,11 @@ internal sealed class SharedOptions
         {
             result.AddError("--records has no use beside --server: that service has its own records.");
         }
+
+        if (result.GetResult(key) is not null && result.GetResult(server) is null)
+        {
+            result.AddError("--key has no use without --server: your own records need no key.");
+        }
     }
 
     /// <summary>Offers the options under every verb of a command.</summary>
@@ -57,6 +70,7 @@ internal sealed class SharedOptions
     {
         root.Add(json);
         root.Add(server);
+        root.Add(key);
         root.Add(records);
         root.Add(deadline);
         root.Add(noColour);
@@ -66,6 +80,7 @@ internal sealed class SharedOptions
     public SharedSettings Read(ParseResult parse) => new(
         parse.GetValue(json),
         parse.GetValue(server),
+        parse.GetValue(key) ?? Environment.GetEnvironmentVariable(KeyVariable),
         parse.GetValue(records) is { } place ? RecordsOption.Resolve(place) : null,
         TimeSpan.FromSeconds(parse.GetValue(deadline) ?? DefaultDeadlineSeconds),
         TimeSpan.FromSeconds(parse.GetValue(deadline) ?? DefaultStreamSeconds),

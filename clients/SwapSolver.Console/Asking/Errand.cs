@@ -63,7 +63,7 @@ internal sealed class Errand(SharedOptions shared)
     }
 
     private static IServiceConnection Connect(SharedSettings settings, CancellationToken cancel) =>
-        settings.Server is { } address ? new RemoteService(address) : EmbeddedService.Start(settings.Records, cancel);
+        settings.Server is { } address ? new RemoteService(address, settings.Key) : EmbeddedService.Start(settings.Records, cancel);
 
     private static async Task<int> StreamAsync<TResponse>(
         IServiceConnection service,

@@ -1,10 +1,13 @@
 using Grpc.Core;
+using Grpc.Core.Interceptors;
 using Grpc.Net.Client;
 
 namespace SwapSolver.Console.Asking;
 
 /// <summary>A service that somebody else runs.</summary>
-internal sealed class RemoteService(Uri address) : IServiceConnection
+/// <param name="address">Where it is.</param>
+/// <param name="key">The key that is shown to it; null where none is.</param>
+internal sealed class RemoteService(Uri address, string? key) : IServiceConnection
 {
     private readonly GrpcChannel channel = GrpcChannel.ForAddress(address, new GrpcChannelOptions
     {
@@ -12,7 +15,13 @@ internal sealed class RemoteService(Uri address) : IServiceConnection
     });
 
     /// <inheritdoc/>
-    public Task<CallInvoker> ReadyAsync(CancellationToken cancel) => Task.FromResult(channel.CreateCallInvoker());
+    public Task<CallInvoker> ReadyAsync(CancellationToken cancel) => Task.FromResult(key is null
+        ? channel.CreateCallInvoker()
+        : channel.Intercept(headers =>
+        {
+            headers.Add("authorization", $"Bearer {key}");
+            return headers;
+        }));
 
     /// <inheritdoc/>
     public Task<IReadOnlyList<string>> ExplainSilenceAsync() => Task.FromResult<IReadOnlyList<string>>(

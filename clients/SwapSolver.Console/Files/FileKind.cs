@@ -20,4 +20,7 @@ internal sealed record FileKind(string Name, int LargestBytes, string WayOut)
 
     /// <summary>A table of foods; that of the USDA has some 8,000 rows in 3 MB.</summary>
     public static readonly FileKind Table = new("table", 64 * Mebibyte, "Give the path of a table, or - for standard input.");
+
+    /// <summary>A backup or export of everything; a thousand formulas with ten revisions each need about 10 MB.</summary>
+    public static readonly FileKind Backup = new("backup", 1024 * Mebibyte, "Give the path of a file that records backup or records export wrote.");
 }

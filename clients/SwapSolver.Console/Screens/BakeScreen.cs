@@ -23,6 +23,11 @@ internal static class BakeScreen
             }
         }
 
+        if (response.AnchorTrial.Length > 0)
+        {
+            screen.Sentence($"Held against this kitchen's own bakes, as {response.AnchorTrial}.");
+        }
+
         if (response.HasPacePercent)
         {
             screen.Sentence($"By the known bake heat goes in, in this kitchen, at {Whole(response.PacePercent)} % of the pace that handbooks expect.");

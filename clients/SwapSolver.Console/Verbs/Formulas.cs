@@ -14,6 +14,7 @@ internal static class Formulas
             FormulaList.Create(errand),
             FormulaShow.Create(errand),
             FormulaHistory.Create(errand),
+            FormulaDiff.Create(errand),
             FormulaCopy.Create(errand),
             FormulaChange.Publish(errand),
             FormulaChange.Unpublish(errand),

@@ -15,3 +15,4 @@ CREATE TABLE learned_choices (
     is_off INTEGER NOT NULL,
     forgotten_before TEXT NOT NULL
 );
+CREATE INDEX trials_by_time ON trials (created);

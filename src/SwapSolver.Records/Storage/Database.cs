@@ -86,7 +86,7 @@ internal abstract class Database : IDisposable
         }
         catch (Exception fault) when (fault is DbException or IOException or UnauthorizedAccessException or TimeoutException)
         {
-            throw new RecordsFaultException($"the records at {Place} cannot be reached: {Explain(fault)}", fault);
+            throw new RecordsFaultException($"the records at {Place} cannot be reached: {Explain(fault)}", fault) { IsContradiction = IsContradiction(fault) };
         }
     }
 
@@ -132,6 +132,9 @@ internal abstract class Database : IDisposable
 
     /// <summary>What a fault of the engine means, and what to do.</summary>
     protected abstract string Explain(Exception fault);
+
+    /// <summary>Whether the engine refused what contradicts itself.</summary>
+    protected abstract bool IsContradiction(Exception fault);
 
     private T WriteNow<T>(Func<IDbConnection, IDbTransaction, (bool Keep, T Result)> write) => Reach(() =>
     {

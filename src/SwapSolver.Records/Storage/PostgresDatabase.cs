@@ -66,6 +66,9 @@ internal sealed class PostgresDatabase(string connectionText) : Database
         _ => $"the server does not answer ({fault.Message.ReplaceLineEndings(" ")}); see that it runs, and ask again with the same request id: what was written is not written twice",
     };
 
+    /// <inheritdoc/>
+    protected override bool IsContradiction(Exception fault) => fault is PostgresException { SqlState: PostgresErrorCodes.UniqueViolation or PostgresErrorCodes.ForeignKeyViolation };
+
     private static NpgsqlDataSource Source(string text)
     {
         try

@@ -18,7 +18,7 @@ internal sealed class SqliteDatabase(string path) : Database
     private const int MostWaitSeconds = 60;
 
     /// <summary>Result codes of SQLite (sqlite.org/rescode.html).</summary>
-    private const int Busy = 5, Locked = 6, ReadOnly = 8, InputOutput = 10, Corrupt = 11, Full = 13, CannotOpen = 14, NotADatabase = 26;
+    private const int Busy = 5, Locked = 6, ReadOnly = 8, InputOutput = 10, Corrupt = 11, Full = 13, CannotOpen = 14, Constraint = 19, NotADatabase = 26;
 
     /// <inheritdoc/>
     public override string Place => path;
@@ -103,6 +103,9 @@ internal sealed class SqliteDatabase(string path) : Database
         CannotOpen => "the file cannot be opened; see that its folder is there and that this program may write to it",
         _ => fault.Message,
     };
+
+    /// <inheritdoc/>
+    protected override bool IsContradiction(Exception fault) => fault is SqliteException { SqliteErrorCode: Constraint };
 
     private string ConnectionText => new SqliteConnectionStringBuilder
     {

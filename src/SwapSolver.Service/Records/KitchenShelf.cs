@@ -3,8 +3,10 @@ using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Measures;
 using SwapSolver.Kitchen.Wording;
+using SwapSolver.Learning;
 using SwapSolver.Lines;
 using SwapSolver.Records;
+using SwapSolver.Service.Learned;
 using SwapSolver.Solving;
 using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Models;
@@ -13,13 +15,15 @@ namespace SwapSolver.Service.Records;
 
 /// <summary>Keeps the kitchen as it is known now, and opens it anew when somebody wrote something down.</summary>
 internal sealed class KitchenShelf(
-    Bakehouse shipped, MeasureTables measures, FoodIngredient foods, MeasuringRules measuring, KitchenRecords records, ISolver solver)
+    Bakehouse shipped, MeasureTables measures, FoodIngredient foods, MeasuringRules measuring, LearningRules learning, KitchenRecords records, ISolver solver)
 {
     private readonly Lock opening = new();
 
     private KitchenToday? today;
 
     private KitchenNotes? notes;
+
+    private KitchenToday? onlyShipped;
 
     private Dictionary<string, OpenJar> jars = [];
 
@@ -31,6 +35,9 @@ internal sealed class KitchenShelf(
 
     /// <summary>How far this kitchen's own tests are trusted.</summary>
     public MeasuringRules Measuring => measuring;
+
+    /// <summary>What a kitchen can learn of itself.</summary>
+    public LearningRules Learning => learning;
 
     /// <summary>What this kitchen wrote down.</summary>
     public KitchenRecords Records => records;
@@ -47,6 +54,9 @@ internal sealed class KitchenShelf(
         : shipped.Pantry.TryGet(id, out var found) ? found
         : null;
 
+    /// <summary>The kitchen as it is shipped, which is all that callers without a key see.</summary>
+    public KitchenToday OnlyShipped => onlyShipped ??= Open(KitchenNotes.None);
+
     /// <summary>The kitchen as it is known now.</summary>
     /// <exception cref="RecordsFaultException">The records cannot be read.</exception>
     public KitchenToday Today()
@@ -57,7 +67,9 @@ internal sealed class KitchenShelf(
             if (today is null || today.Version != version)
             {
                 var now = records.Read(notes);
-                today = Open(now);
+                // What was measured outright goes before what was learned.
+                var learned = new LearnedWater(this).Facts().Where(fact => now.Measured.All(one => one.IngredientId != fact.IngredientId || one.Fact != fact.Fact));
+                today = Open(now with { Measured = [.. now.Measured, .. learned] });
                 notes = now;
             }
 

@@ -3,6 +3,7 @@ using SwapSolver.Forecasts;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Service.Faults;
+using SwapSolver.Service.Learned;
 using SwapSolver.Service.Solves;
 using SwapSolver.Service.Translation;
 using SwapSolver.Solving.Answers;
@@ -13,7 +14,7 @@ using Fact = SwapSolver.Kitchen.Ingredients.Fact;
 namespace SwapSolver.Service.Services;
 
 /// <summary>Forecasts how formulas rise and bake.</summary>
-internal sealed class BakingService(AnswerSearch search, Subject subject, SolveRoom room, AnswerCache cache)
+internal sealed class BakingService(AnswerSearch search, Subject subject, SolveRoom room, AnswerCache cache, KitchenAnchor ownBakes)
     : V1.BakingService.BakingServiceBase
 {
     private const double MostWaitMinutes = 240;
@@ -53,10 +54,13 @@ internal sealed class BakingService(AnswerSearch search, Subject subject, SolveR
         reader.RequireWater(anchor?.Formula, "anchor.formula.lines");
         var conditions = new BakeConditions(altitude, core, request.ColdStart, reader.Known(request.Anchor, anchor?.Formula, altitude));
         problems.ThrowIfAny();
+        var own = request.Anchor is null && !request.WithoutTrials ? ownBakes.For(request.Name, formula!, conditions) : null;
+        conditions = own is null ? conditions : conditions with { Known = own.Bake };
         return cache.Get(request, async () =>
         {
             var forecast = await room.Run(context, (_, _) => bake.Foretell(formula!, conditions, Draws.Typical));
             var written = BakeWriter.Write(formula!, forecast);
+            written.AnchorTrial = own?.Trial ?? string.Empty;
             written.LinesRead.AddRange(read!.LinesRead.Concat(anchor?.LinesRead ?? []));
             return (written, false);
         });

@@ -3,6 +3,7 @@ using System.Text.Json;
 using Google.Protobuf.WellKnownTypes;
 using Grpc.Core;
 using SwapSolver.Records.Formulas;
+using SwapSolver.Service.Access;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Records;
 using SwapSolver.Service.Stored;
@@ -12,7 +13,7 @@ using SwapSolver.V1;
 namespace SwapSolver.Service.Services;
 
 /// <summary>Keeps the kitchen's formulas and all their revisions.</summary>
-internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitchen, RequestReader requests) : V1.FormulaService.FormulaServiceBase
+internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitchen, RequestReader requests, Caller caller) : V1.FormulaService.FormulaServiceBase
 {
     private const string UsualCopyNote = "copied from";
 
@@ -115,9 +116,13 @@ internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitche
         }
 
         problems.ThrowIfAny();
-        var head = library.Find(name).Head;
+        var found = library.Find(name);
         var response = new ListRevisionsResponse();
-        if (head is not null)
+        if (caller.SeesOnlyPublished && found.Revision is { } published)
+        {
+            response.Revisions.Add(new FormulaRevision { Name = ResourceName.OfRevision(published.Formula, published.Number), Formula = FormulaDocument.Read(published.Document), CreateTime = Moment.Read(published.Created) });
+        }
+        else if (found.Head is { } head)
         {
             var listed = library.Saved.ListRevisions(head.Id, last.Length == 0 ? null : long.Parse(last, CultureInfo.InvariantCulture), size + 1);
             response.Revisions.AddRange(listed.Take(size).Select(Write));
@@ -125,6 +130,36 @@ internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitche
         }
 
         return Task.FromResult(response);
+    }
+
+    /// <inheritdoc/>
+    public override Task<DiffRevisionsResponse> DiffRevisions(DiffRevisionsRequest request, ServerCallContext context)
+    {
+        var problems = new ProblemList();
+        if (request.To.Length == 0)
+        {
+            problems.Add("to", string.Empty, "the second revision is missing", "give a name, as formulas/my-loaf or formulas/my-loaf/revisions/2");
+        }
+
+        problems.ThrowIfAny();
+        var second = library.Find(request.To);
+        var first = library.Find(request.From.Length > 0 ? request.From : Before(second, request.To));
+        var reader = new FormulaReader(kitchen.Pantry, kitchen.Lines, problems);
+        var (before, after) = (reader.Read(first.Formula, "from").Formula, reader.Read(second.Formula, "to").Formula);
+        problems.ThrowIfAny();
+        var goals = caller.SeesOnlyPublished || second.Revision is null ? [] : JsonSerializer.Deserialize<string[]>(second.Revision.Goals)!;
+        return Task.FromResult(new DifferenceWriter(kitchen.Search.Bakehouse).Write(before.Merged(), after.Merged(), goals));
+    }
+
+    private static string Before(StoredFormula second, string name) => second.Revision is { Number: > 1 } revision
+        ? ResourceName.OfRevision(revision.Formula, revision.Number - 1)
+        : throw NothingBefore(name);
+
+    private static RpcException NothingBefore(string name)
+    {
+        var problems = new ProblemList();
+        problems.Add("from", string.Empty, $"'{name}' has no revision before it", "name the first too, as formulas/hazelnut-tin-loaf");
+        return problems.Refusal();
     }
 
     private static FormulaRevision Write(Revision revision)

@@ -4,6 +4,7 @@ using SwapSolver.Forecasts;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Service.Faults;
+using SwapSolver.Service.Learned;
 using SwapSolver.Service.Solves;
 using SwapSolver.Service.Translation;
 using SwapSolver.Solving.Answers;
@@ -15,7 +16,7 @@ using Fact = SwapSolver.Kitchen.Ingredients.Fact;
 namespace SwapSolver.Service.Services;
 
 /// <summary>Solves formulas in other sizes, towards targets and along trade-offs.</summary>
-internal sealed class ReformulationService(AnswerSearch search, Subject subject, SolveRoom room, AnswerCache cache)
+internal sealed class ReformulationService(AnswerSearch search, Subject subject, SolveRoom room, AnswerCache cache, KitchenAnchor ownBakes)
     : V1.ReformulationService.ReformulationServiceBase
 {
     private const double LeastFactor = 0.05;
@@ -45,6 +46,8 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         KnownFacts.RequireLimits(limits, formula, [], problems);
         var conditions = ReadConditions(request, formula!, problems);
         problems.ThrowIfAny();
+        var own = conditions.Known is null ? ownBakes.For(request.Name, formula!, conditions) : null;
+        conditions = own is null ? conditions : conditions with { Known = own.Bake };
         var resize = new Resize(formula!, size!, limits, habits);
         return cache.Get(request, async () =>
         {
@@ -56,6 +59,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
             OutOfTime.ThrowIf(outcomes.RanOutOfTime);
             var written = Write(read!, outcomes, size!.Factor);
             written.Bake = BakeWriter.Write(change);
+            written.AnchorTrial = change is null ? string.Empty : own?.Trial ?? string.Empty;
             return (written, outcomes.EndedEarly);
         });
     }

@@ -41,6 +41,22 @@ internal static class FormulaDocument
     public static V1.Formula WriteShort(FormulaHead head) =>
         Stamped(new V1.Formula { DisplayName = head.DisplayName }, head, head.Newest, ResourceName.OfFormula(head.Id));
 
+    /// <summary>The published revision as those outside the kitchen see it: nothing tells what else there is.</summary>
+    public static V1.Formula WritePublished(FormulaHead head, Revision revision)
+    {
+        var formula = Stamped(Read(revision.Document), head with { Created = revision.Created, Updated = revision.Created }, revision.Number, ResourceName.OfFormula(head.Id));
+        formula.ClearEtag();
+        return formula;
+    }
+
+    /// <summary>The same without its lines, as a list shows it.</summary>
+    public static V1.Formula WritePublishedShort(FormulaHead head, Revision revision)
+    {
+        var formula = WritePublished(head, revision);
+        formula.Lines.Clear();
+        return formula;
+    }
+
     private static V1.Formula Stamped(V1.Formula formula, FormulaHead head, long number, string name)
     {
         formula.Name = name;

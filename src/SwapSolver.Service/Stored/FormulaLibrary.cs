@@ -1,12 +1,14 @@
 using SwapSolver.Records;
 using SwapSolver.Records.Formulas;
+using SwapSolver.Service.Access;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Translation;
 
 namespace SwapSolver.Service.Stored;
 
-/// <summary>Every formula that can be asked for by name: what this kitchen saved, and what is shipped.</summary>
-internal sealed class FormulaLibrary(StoredFormulas shipped, KitchenRecords records)
+/// <summary>Every formula that can be asked for by name: what this kitchen saved, and what is shipped. A caller without a key
+/// sees of the kitchen's own what is published, in the revision that is, and nothing of what came before or after.</summary>
+internal sealed class FormulaLibrary(StoredFormulas shipped, KitchenRecords records, Caller caller)
 {
     /// <summary>How many of the kitchen's own names are looked at where one is mistyped.</summary>
     private const int MostNames = 200;
@@ -30,6 +32,11 @@ internal sealed class FormulaLibrary(StoredFormulas shipped, KitchenRecords reco
             return new StoredFormula(new V1.Formula(found) { Name = ResourceName.OfFormula(id) }, null, null);
         }
 
+        if (caller.SeesOnlyPublished)
+        {
+            return FindPublished(id, number) ?? throw NotThere(name);
+        }
+
         return Saved.Find(id, number) is var (head, revision)
             ? new StoredFormula(FormulaDocument.Write(head, revision), head, revision)
             : throw NotThere(name);
@@ -44,7 +51,10 @@ internal sealed class FormulaLibrary(StoredFormulas shipped, KitchenRecords reco
     /// <param name="filter">Which are meant.</param>
     public IReadOnlyList<V1.Formula> List(string after, int most, FormulaFilter filter)
     {
-        var own = Saved.List(after, most, filter).Select(FormulaDocument.WriteShort);
+        var own = caller.SeesOnlyPublished
+            ? Saved.List(after, most, FormulaFilter.InUse with { IsPublished = true }).Select(head => FormulaDocument.WritePublishedShort(head, Saved.Find(head.Id, head.Published)!.Value.Revision))
+                .Where(formula => filter.IsPublished != false && filter.Words.All(word => formula.DisplayName.Contains(word, StringComparison.OrdinalIgnoreCase)))
+            : Saved.List(after, most, filter).Select(FormulaDocument.WriteShort);
         var theirs = filter.IsPublished == false ? [] : shipped.Names
             .Where(name => string.CompareOrdinal(ResourceName.FormulaId(name), after) > 0)
             .Select(name => new V1.Formula { Name = name, DisplayName = shipped.Find(name)!.DisplayName })
@@ -56,7 +66,12 @@ internal sealed class FormulaLibrary(StoredFormulas shipped, KitchenRecords reco
     public Grpc.Core.RpcException NotThere(string name)
     {
         var id = ResourceName.FormulaParts(name).Id;
-        var own = Saved.IdsFrom(id.Length > FirstLetters ? id[..FirstLetters] : string.Empty, MostNames).Select(ResourceName.OfFormula);
+        var own = caller.SeesOnlyPublished ? [] : Saved.IdsFrom(id.Length > FirstLetters ? id[..FirstLetters] : string.Empty, MostNames).Select(ResourceName.OfFormula);
         return ProblemList.NotFound(name, NearestNames.To(name, shipped.Names.Concat(own)));
     }
+
+    private StoredFormula? FindPublished(string id, int? number) =>
+        Saved.Find(id) is { Published: { } published, Deleted: null } head && (number ?? published) == published && Saved.Find(id, published) is var (_, revision)
+            ? new StoredFormula(FormulaDocument.WritePublished(head, revision), head, revision)
+            : null;
 }

@@ -45,7 +45,8 @@ internal static class FormulaRefusal
         _ => throw new InvalidOperationException($"{changed.Outcome} has no words"),
     };
 
-    private static RpcException OtherRequest()
+    /// <summary>INVALID_ARGUMENT for the id of another request.</summary>
+    public static RpcException OtherRequest()
     {
         var problems = new ProblemList();
         problems.Add("requestId", string.Empty, "this id was given to another request within the last day", "give every request an id of its own, and the same one only where the same request is sent again");

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchmarkDotNet.Attributes;
 using SwapSolver.Data.Files;
 using SwapSolver.Data.Foods;
+using SwapSolver.Data.Learning;
 using SwapSolver.Data.Measures;
 using SwapSolver.Kitchen.Foods;
 using SwapSolver.Loaves;
@@ -98,5 +99,5 @@ public class ShelfGrowth : IGrowth, IDisposable
     }
 
     private static KitchenShelf ShelfOver(KitchenRecords records) =>
-        new(TestKitchen.Bakehouse, Measures, ManyFoods.Making, MeasuringFile.Read(TestKitchen.Folder, Sources), records, new OrToolsSolver());
+        new(TestKitchen.Bakehouse, Measures, ManyFoods.Making, MeasuringFile.Read(TestKitchen.Folder, Sources), LearningFile.Read(TestKitchen.Folder, Sources), records, new OrToolsSolver());
 }

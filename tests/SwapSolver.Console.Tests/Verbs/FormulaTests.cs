@@ -46,4 +46,35 @@ public sealed class FormulaTests
         var file = kitchen.File("loaf.json", """{ "displayName": "A", "createTime": 7, "lines": [{ "ingredient": "ingredients/almond-meal", "grams": 200 }], "slices": 12 }""");
         (await kitchen.Run("formula", "save", file)).Refuses("createTime: 7 is not a moment");
     }
+
+    [Fact]
+    public async Task Records_that_cannot_be_read_end_with_three_and_are_left_as_they_are()
+    {
+        using var kitchen = new OwnKitchen();
+        var place = Directory.CreateDirectory(Path.Combine(Path.GetDirectoryName(kitchen.File("beside.txt", ""))!, "records")).FullName;
+        var file = Path.Combine(place, "kitchen.db");
+        await File.WriteAllTextAsync(file, "A handful of flour, and water until it feels right.");
+        (await kitchen.Run("formula", "list")).Ends(3).SaysOnlyOnError("none of ours", "records restore", file);
+        Assert.StartsWith("A handful", await File.ReadAllTextAsync(file), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_trial_moves_the_next_forecast_and_everything_goes_out_and_comes_back()
+    {
+        using var kitchen = new OwnKitchen();
+        (await kitchen.Run("formula", "copy", "hazelnut-tin-loaf", "mine")).Ends(0);
+        (await kitchen.Run("trial", "add", "mine", "--minutes", "66", "--core", "96", "--batter", "775", "--baked", "690", "--soak", "coconut-flour=10:52")).Ends(0);
+        Assert.Contains("formulas/mine/trials/1", (await kitchen.Run("bake", "formulas/mine")).Ends(0).Out, StringComparison.Ordinal);
+        Assert.Contains("oven-factor", (await kitchen.Run("trial", "learned")).Ends(0).Out, StringComparison.Ordinal);
+        Assert.False((await kitchen.Run("trial", "choose", "oven-factor", "turn-off", "--json")).Ends(0).Read<LearnedFact>().Used);
+        (await kitchen.Run("trial", "add", "mine", "--baked", "900")).Refuses("trial.bakedMassG", "900");
+        (await kitchen.Run("trial", "add", "mine", "--soak", "coconut")).Refuses("--soak", "BAG=DRY:DRAINED");
+
+        var backup = kitchen.File("backup.db", "");
+        (await kitchen.Run("records", "backup", backup)).Ends(0);
+        using var other = new OwnKitchen();
+        (await other.Run("records", "restore", backup)).Ends(0);
+        Assert.Equal((await kitchen.Run("trial", "list", "mine")).Ends(0).Out, (await other.Run("trial", "list", "mine")).Ends(0).Out);
+        (await other.Run("records", "restore", backup)).Refuses("--replace");
+    }
 }

@@ -1,8 +1,13 @@
+using System.Net.Http.Headers;
+using Grpc.Core;
+using Grpc.Core.Interceptors;
 using Grpc.Net.Client;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.Extensions.DependencyInjection;
+using SwapSolver.Records;
+using SwapSolver.Service.Access;
 using SwapSolver.Solving.Models;
 using SwapSolver.V1;
 
@@ -17,23 +22,28 @@ public sealed class RunningService : IAsyncDisposable
 
     private readonly DirectoryInfo records;
 
-    private RunningService(WebApplication app, DirectoryInfo records)
+    private RunningService(WebApplication app, DirectoryInfo records, string key)
     {
         this.app = app;
         this.records = records;
         // In the order in which the service names its ports: gRPC first.
         var addresses = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses;
         channel = GrpcChannel.ForAddress(addresses.First());
-        Http = new HttpClient { BaseAddress = new Uri(addresses.Last()) };
-        Balances = new BalanceService.BalanceServiceClient(channel);
-        Substitutions = new SubstitutionService.SubstitutionServiceClient(channel);
-        Reformulations = new ReformulationService.ReformulationServiceClient(channel);
-        Baking = new BakingService.BakingServiceClient(channel);
-        Ingredients = new IngredientService.IngredientServiceClient(channel);
-        Cards = new CardService.CardServiceClient(channel);
-        Measures = new MeasureService.MeasureServiceClient(channel);
-        Formulas = new FormulaService.FormulaServiceClient(channel);
-        Health = new Grpc.Health.V1.Health.HealthClient(channel);
+        Address = addresses.First();
+        var invoker = With(key);
+        Http = new HttpClient { BaseAddress = new Uri(addresses.Last()), DefaultRequestHeaders = { Authorization = new AuthenticationHeaderValue("Bearer", key) } };
+        Balances = new BalanceService.BalanceServiceClient(invoker);
+        Substitutions = new SubstitutionService.SubstitutionServiceClient(invoker);
+        Reformulations = new ReformulationService.ReformulationServiceClient(invoker);
+        Baking = new BakingService.BakingServiceClient(invoker);
+        Ingredients = new IngredientService.IngredientServiceClient(invoker);
+        Cards = new CardService.CardServiceClient(invoker);
+        Measures = new MeasureService.MeasureServiceClient(invoker);
+        Formulas = new FormulaService.FormulaServiceClient(invoker);
+        Trials = new TrialService.TrialServiceClient(invoker);
+        Whole = new RecordService.RecordServiceClient(invoker);
+        Keys = new KeyService.KeyServiceClient(invoker);
+        Health = new Grpc.Health.V1.Health.HealthClient(invoker);
     }
 
     /// <summary>Folder of the kitchen's records.</summary>
@@ -57,17 +67,36 @@ public sealed class RunningService : IAsyncDisposable
 
     public FormulaService.FormulaServiceClient Formulas { get; }
 
+    public KeyService.KeyServiceClient Keys { get; }
+
+    public RecordService.RecordServiceClient Whole { get; }
+
+    public TrialService.TrialServiceClient Trials { get; }
+
+    /// <summary>Where it listens for gRPC.</summary>
+    public string Address { get; }
+
     public Grpc.Health.V1.Health.HealthClient Health { get; }
 
-    public static async Task<RunningService> Start(ISolver? solver = null)
+    public static async Task<RunningService> Start(ISolver? solver = null, string? place = null)
     {
         // Records of its own: what a developer's kitchen measured must not move a test.
         var records = Directory.CreateTempSubdirectory("kitchen-records-");
-        var options = new ServiceOptions(0, 0, null, Path.Combine(AppContext.BaseDirectory, "data"), records.FullName);
+        var options = new ServiceOptions(0, 0, null, Path.Combine(AppContext.BaseDirectory, "data"), place ?? records.FullName);
         var app = solver is null ? ServiceHost.Build(options) : OtherSolver.In(() => ServiceHost.Build(options), solver);
         await app.StartAsync();
-        return new RunningService(app, records);
+        // As a kitchen's owner makes the first key on the service's own machine.
+        var (kept, key) = ApiKey.Make("tests", Role.Owner, "2026-01-01T00:00:00.000Z");
+        await app.Services.GetRequiredService<KitchenRecords>().Keys.CreateAsync(kept);
+        return new RunningService(app, records, key);
     }
+
+    /// <summary>Calls with another key than the owner's; null for none.</summary>
+    public CallInvoker With(string? key) => key is null ? channel.CreateCallInvoker() : channel.Intercept(headers =>
+    {
+        headers.Add("authorization", $"Bearer {key}");
+        return headers;
+    });
 
     public async ValueTask DisposeAsync()
     {

@@ -1,0 +1,78 @@
+using Google.Rpc;
+using Grpc.Core;
+using Grpc.Core.Interceptors;
+using SwapSolver.Records;
+using SwapSolver.Service.Faults;
+
+namespace SwapSolver.Service.Access;
+
+/// <summary>Lets a call through where its caller may make it.</summary>
+internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords records) : Interceptor
+{
+    private const string Scheme = "Bearer ";
+
+    private const string HealthService = "/grpc.health.";
+
+    /// <inheritdoc/>
+    public override Task<TResponse> UnaryServerHandler<TRequest, TResponse>(
+        TRequest request, ServerCallContext context, UnaryServerMethod<TRequest, TResponse> continuation)
+    {
+        Admit(context);
+        return continuation(request, context);
+    }
+
+    /// <inheritdoc/>
+    public override Task ServerStreamingServerHandler<TRequest, TResponse>(
+        TRequest request, IServerStreamWriter<TResponse> responseStream, ServerCallContext context, ServerStreamingServerMethod<TRequest, TResponse> continuation)
+    {
+        Admit(context);
+        return continuation(request, responseStream, context);
+    }
+
+    /// <inheritdoc/>
+    public override Task<TResponse> ClientStreamingServerHandler<TRequest, TResponse>(
+        IAsyncStreamReader<TRequest> requestStream, ServerCallContext context, ClientStreamingServerMethod<TRequest, TResponse> continuation)
+    {
+        Admit(context);
+        return continuation(requestStream, context);
+    }
+
+    private void Admit(ServerCallContext context)
+    {
+        if (context.Method.StartsWith(HealthService, StringComparison.Ordinal))
+        {
+            return;
+        }
+
+        var http = context.GetHttpContext();
+        // The private socket belongs to the user who started it, as the records do.
+        var role = options.EmbeddedSocket is not null ? Role.Owner : RoleOf(http.Request.Headers.Authorization.ToString());
+        var method = context.Method[(context.Method.LastIndexOf('/') + 1)..];
+        var least = MethodRoles.Of(method);
+        if (role < least)
+        {
+            throw role == Role.Anonymous
+                ? Refuse(Code.Unauthenticated, "KEY_NEEDED", $"{method} needs a key; show one of a kitchen's {Words(least)} in the header 'authorization: Bearer KEY' (console: --key or SWAPSOLVER_KEY). Keys are made on the service's own machine with: keys create")
+                : Refuse(Code.PermissionDenied, "ROLE_TOO_LOW", $"a key of a {Words(role)} may not call {method}; ask a kitchen's {Words(least)}");
+        }
+
+        http.RequestServices.GetRequiredService<Caller>().Role = role;
+    }
+
+    private Role RoleOf(string header)
+    {
+        if (header.Length == 0)
+        {
+            return Role.Anonymous;
+        }
+
+        var text = header.StartsWith(Scheme, StringComparison.OrdinalIgnoreCase) ? header[Scheme.Length..].Trim() : string.Empty;
+        return ApiKey.IdOf(text) is { Length: > 0 } id && records.Keys.Find(id) is { Revoked: null } key && ApiKey.Matches(key, text)
+            ? Enum.Parse<Role>(key.Role)
+            : throw Refuse(Code.Unauthenticated, "UNKNOWN_KEY", "the key is not known, or was taken back; give another, or none for what everybody may ask");
+    }
+
+    private static RpcException Refuse(Code code, string reason, string words) => ProblemList.Rich(code, words, ProblemList.Info(reason));
+
+    private static string Words(Role role) => role.ToString().ToLowerInvariant();
+}
