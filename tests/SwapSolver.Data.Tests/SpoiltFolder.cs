@@ -80,6 +80,10 @@ internal sealed class SpoiltFolder : IDisposable
 
     public LabelLaws ReadLaws() => LawFiles.Read(Folder, SourceKeys.Read(Folder), ReadPanelRules());
 
+    public Locales ReadLocales() => LocaleFile.Read(Folder, SourceKeys.Read(Folder), ReadLaws());
+
+    public OvenDials ReadDials() => OvenDialFile.Read(Folder, SourceKeys.Read(Folder));
+
     public Phrases ReadPhrases() => PhraseFile.Read(Folder);
 
     public void Dispose() => Directory.Delete(path, recursive: true);

@@ -16,13 +16,9 @@ internal sealed class CardOptions
         ["uk"] = MeasureSystem.UkImperial,
     };
 
-    private readonly Option<Format?> format = new("--format")
-    {
-        Description = "How the card is printed: markdown, html, jsonld, csv, or svg for its pictures. Without it: markdown.",
-        HelpName = "FORMAT",
-        CustomParser = result => OptionText.One(
-            result, "--format", text => EnumWord.Read<Format>(PrintCardRequest.Descriptor.EnumTypes.Single(one => one.Name == nameof(Format)), text)),
-    };
+    private readonly FormatOption format = new(
+        "How the card is printed: markdown, html, jsonld, csv, or svg for its pictures. Without it: markdown.",
+        Format.Markdown, Format.Html, Format.Jsonld, Format.Csv, Format.Svg);
 
     private readonly LawOption label = new("--label");
 

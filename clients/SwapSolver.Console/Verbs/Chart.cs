@@ -20,13 +20,8 @@ internal sealed class Chart
         HelpName = "ID",
     };
 
-    private readonly Option<Format?> format = new("--format")
-    {
-        Description = "Print a table for readers with only the swaps that balance: markdown or html.",
-        HelpName = "FORMAT",
-        CustomParser = result => OptionText.One(
-            result, "--format", text => EnumWord.Read<Format>(PrintCardRequest.Descriptor.EnumTypes.Single(one => one.Name == nameof(Format)), text)),
-    };
+    private readonly FormatOption format = new(
+        "Print a table for readers with only the swaps that balance: markdown or html.", Format.Markdown, Format.Html);
 
     private readonly Option<string?> locale = new("--locale")
     {

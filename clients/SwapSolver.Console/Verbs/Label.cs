@@ -47,7 +47,12 @@ internal sealed class Label
 
     private ServiceCall<PrintCardResponse> Ask(ParseResult parse, FormulaSubject subject)
     {
-        var request = new PrintCardRequest { Label = parse.GetValue(law) ?? V1.Label.Types.Law.Unspecified, EnergyMethod = parse.GetValue(energy) ?? string.Empty };
+        var request = new PrintCardRequest
+        {
+            Format = PrintCardRequest.Types.Format.LabelOnly,
+            Label = parse.GetValue(law) ?? V1.Label.Types.Law.Unspecified,
+            EnergyMethod = parse.GetValue(energy) ?? string.Empty,
+        };
         if (parse.GetValue(serving) is int slices)
         {
             request.ServingSlices = slices;

@@ -16,7 +16,7 @@ namespace SwapSolver.Service.Services;
 internal sealed class CardService(AnswerSearch search, Subject subject, SolveRoom room, AnswerCache cache, CardRoom cards, CardPrinter printer)
     : V1.CardService.CardServiceBase
 {
-    private static readonly ImmutableArray<Format> HasPictures = [Format.Markdown, Format.Html, Format.Svg];
+    private static readonly ImmutableArray<Format> HasPictures = [Format.Unspecified, Format.Markdown, Format.Html, Format.Svg];
 
     private readonly AnswerWriter writer = new(search.Bakehouse);
 
@@ -101,7 +101,7 @@ internal sealed class CardService(AnswerSearch search, Subject subject, SolveRoo
         written.LinesRead.AddRange(read.LinesRead);
         switch (format)
         {
-            case Format.Markdown:
+            case Format.Unspecified or Format.Markdown:
                 written.Markdown = printer.Markdown(card);
                 break;
             case Format.Html:

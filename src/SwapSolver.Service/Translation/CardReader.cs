@@ -2,7 +2,6 @@ using SwapSolver.Cards;
 using SwapSolver.Kitchen.Wording;
 using SwapSolver.Service.Faults;
 using SwapSolver.V1;
-using Format = SwapSolver.V1.PrintCardRequest.Types.Format;
 
 namespace SwapSolver.Service.Translation;
 
@@ -25,7 +24,7 @@ internal sealed class CardReader(CardRoom room, Subject subject, ProblemList pro
         var origin = request.VariantOf is { } of ? subject.ReadAsGiven(of.Name, of.Formula, problems, "variantOf.formula") : null;
         if (!Enum.IsDefined(request.Format))
         {
-            problems.Add("format", request.Format.ToString(), "is no way to print a card", $"give {string.Join(", ", Enum.GetValues<Format>().Where(format => format != Format.Unspecified).Select(format => format.ToString().ToUpperInvariant()))}");
+            problems.Add("format", request.Format.ToString(), "is no way to print a card", "give MARKDOWN, HTML, JSONLD, CSV, SVG or LABEL_ONLY");
         }
 
         if (request.Version.Length > MostVersionLetters)

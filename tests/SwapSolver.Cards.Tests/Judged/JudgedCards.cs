@@ -97,7 +97,9 @@ public sealed class JudgedCards : IAsyncLifetime
     {
         using var judge = Process.Start(new ProcessStartInfo("node", [Path.Combine(Root(), "tests", "card-checks", "check.mjs"), folder.FullName])
         {
-            RedirectStandardOutput = true, RedirectStandardError = true, StandardOutputEncoding = System.Text.Encoding.UTF8,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            StandardOutputEncoding = System.Text.Encoding.UTF8,
         })!;
         var (output, error) = (judge.StandardOutput.ReadToEndAsync(), judge.StandardError.ReadToEndAsync());
         try

@@ -60,7 +60,8 @@ public sealed class CardTests
     }
 
     [Theory]
-    [InlineData("--format", "pdf", "MARKDOWN")]
+    [InlineData("--format", "pdf", "markdown")]
+    [InlineData("--format", "label-only", "markdown")]
     [InlineData("--measures", "martian", "metric")]
     [InlineData("--locale", "xx-YY", "xx-YY")]
     [InlineData("--variant-of", "no-such-loaf.json", "no-such-loaf.json")]

@@ -11,7 +11,8 @@ namespace SwapSolver.Service.Tests.Services;
 public sealed class CardServiceTests(OpenKitchen kitchen)
 {
     [Theory]
-    [InlineData(Format.Unspecified, false, false, false)]
+    [InlineData(Format.Unspecified, true, false, false)]
+    [InlineData(Format.LabelOnly, false, false, false)]
     [InlineData(Format.Markdown, true, false, false)]
     [InlineData(Format.Html, false, true, false)]
     [InlineData(Format.Jsonld, false, false, true)]

@@ -35,7 +35,10 @@ public sealed class ShippedCardTests(OpenKitchen kitchen)
     {
         var response = await kitchen.Service.Cards.PrintCardAsync(new PrintCardRequest
         {
-            Name = $"formulas/{id}", Format = format, Measures = Line.Types.System.UsCustomary, Label = Label.Types.Law.Us,
+            Name = $"formulas/{id}",
+            Format = format,
+            Measures = Line.Types.System.UsCustomary,
+            Label = Label.Types.Law.Us,
         });
         var shipped = await File.ReadAllTextAsync(Path.Combine(Data, "cards", $"{id}.{ending}"));
 

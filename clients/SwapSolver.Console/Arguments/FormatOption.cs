@@ -1,0 +1,23 @@
+using System.CommandLine;
+using Format = SwapSolver.V1.PrintCardRequest.Types.Format;
+
+namespace SwapSolver.Console.Arguments;
+
+/// <summary>How something is printed, of the formats that a verb offers.</summary>
+internal sealed class FormatOption : Option<Format?>
+{
+    /// <summary>Names the option.</summary>
+    /// <param name="description">What it does.</param>
+    /// <param name="offered">The formats that the verb offers.</param>
+    public FormatOption(string description, params Format[] offered)
+        : base("--format")
+    {
+        Description = description;
+        HelpName = "FORMAT";
+        CustomParser = result => OptionText.One(result, "--format", text => Array.Exists(offered, format => Word(format) == text.Trim().ToLowerInvariant())
+            ? (Checked<Format>)offered.First(format => Word(format) == text.Trim().ToLowerInvariant())
+            : Checked<Format>.Bad($"'{text}' is not known. Write one of {string.Join(", ", offered.Select(Word))}."));
+    }
+
+    private static string Word(Format format) => format.ToString().ToLowerInvariant();
+}
