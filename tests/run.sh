@@ -17,6 +17,8 @@ command -v glpsol >/dev/null || missing+=(glpk-utils)
 command -v cbc >/dev/null || missing+=(coinor-cbc)
 # A real server for the storage tests; they start and stop one of their own.
 { command -v pg_ctl || ls /usr/lib/postgresql/*/bin/pg_ctl; } >/dev/null 2>&1 || missing+=(postgresql)
+# A browser, to look at printed cards with.
+command -v chromium >/dev/null || missing+=(chromium)
 if [ "${#missing[@]}" -gt 0 ]; then
     install_with_system_packages "${missing[@]}" || echo "could not install ${missing[*]}: the tests that need them will fail" >&2
 fi
@@ -25,6 +27,8 @@ fi
 command -v npm >/dev/null || install_with_system_packages nodejs npm || echo "could not install npm" >&2
 npm ci --prefix tests/reference-data --ignore-scripts --no-audit --no-fund --silent \
     || echo "could not fetch the published tables: the tests that read them will fail" >&2
+npm ci --prefix tests/card-checks --ignore-scripts --no-audit --no-fund --silent \
+    || echo "could not fetch the judges of cards: the tests that ask them will fail" >&2
 
 results="$(mktemp -d)"
 trap 'rm -rf "$results"' EXIT

@@ -24,7 +24,7 @@ public sealed record HouseholdMeasuring(MeasureTables Tables, MeasureSystem Syst
         : [("cup", 0.25, OfCups), ("tablespoon", 1, OfTablespoons), ("teaspoon", 0.125, OfTeaspoons)];
 
     /// <summary>The measure that comes nearest, with a rest in a smaller one where it would else miss by more than a
-    /// twenty-fifth; null where what a spoon of it weighs is not known, or it is less than the smallest spoon.</summary>
+    /// fortieth; null where what a spoon of it weighs is not known, or it is less than the smallest spoon.</summary>
     /// <param name="ingredient">The ingredient.</param>
     /// <param name="grams">Its mass [g].</param>
     public HouseholdAmount? Of(Ingredient ingredient, Grams grams)
@@ -48,7 +48,7 @@ public sealed record HouseholdMeasuring(MeasureTables Tables, MeasureSystem Syst
     }
 
     /// <summary>How far a measure may miss the mass without a rest [share of it]; common practice.</summary>
-    private const double Miss = 0.04;
+    private const double Miss = 0.025;
 
     private HouseholdAmount? WithRest(
         Ingredient ingredient, Grams grams, HouseholdAmount? most, IEnumerable<(string Unit, double Least, ImmutableArray<(string Word, double Share)> Parts)> smaller)
