@@ -26,6 +26,12 @@ if (args is ["--kitchens", var kitchens])
     return KitchenRun.Write(int.Parse(kitchens, System.Globalization.CultureInfo.InvariantCulture), "tests/SwapSolver.Benchmarks/results/kitchens.md");
 }
 
+// '--records' measures the kitchen's records, and with two connection strings behind it a server's too, run from the root of the sources.
+if (args is ["--records", .. var servers])
+{
+    return await RecordsRun.Write("tests/SwapSolver.Benchmarks/results/records.md", servers);
+}
+
 var isDry = args.Contains("--dry");
 var job = (isDry ? Job.Dry : Job.ShortRun.WithWarmupCount(1).WithIterationCount(3)).WithToolchain(InProcessEmitToolchain.Instance);
 var config = ManualConfig.CreateMinimumViable()

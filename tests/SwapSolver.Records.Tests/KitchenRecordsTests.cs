@@ -2,41 +2,43 @@ using System.Collections.Immutable;
 using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Records.Tests.Engines;
 using Range = SwapSolver.Kitchen.Ingredients.Range;
 
 namespace SwapSolver.Records.Tests;
 
-public sealed class KitchenRecordsTests : IDisposable
+/// <summary>Foods and figures, whichever engine holds them.</summary>
+public abstract class KitchenRecordsTests(IRecordsEngine engine)
 {
-    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("kitchen-records-");
+    private readonly string place = engine.NewPlace();
 
     private static MeasuredFact Soaked(double held) =>
         new("coconut-flour", Fact.WaterBound, new Range(held - 0.1, held, held + 0.1), "soaked and drained");
 
     [Fact]
-    public void A_kitchen_that_wrote_nothing_down_has_no_file()
+    public void A_kitchen_that_wrote_nothing_down_has_nothing_made_for_it()
     {
-        var records = new KitchenRecords(folder.FullName);
+        var records = new KitchenRecords(place);
         records.Put(ImmutableArray<MeasuredFact>.Empty);
 
         Assert.Equal(0, records.Version);
         Assert.Equal(KitchenNotes.None, records.Read());
         Assert.False(records.Forget("coconut-flour"));
-        Assert.Empty(folder.GetFiles());
+        Assert.False(Directory.Exists(place));
     }
 
     [Fact]
     public void What_was_measured_is_there_for_whoever_opens_the_records_next()
     {
-        new KitchenRecords(folder.FullName).Put([Soaked(2)]);
+        new KitchenRecords(place).Put([Soaked(2)]);
 
-        Assert.Equal(Soaked(2), Assert.Single(new KitchenRecords(folder.FullName).Read().Measured));
+        Assert.Equal(Soaked(2), Assert.Single(new KitchenRecords(place).Read().Measured));
     }
 
     [Fact]
     public void A_second_test_replaces_the_first_and_is_seen_by_its_version()
     {
-        var records = new KitchenRecords(folder.FullName);
+        var records = new KitchenRecords(place);
         records.Put([Soaked(2)]);
         var before = records.Version;
         records.Put([Soaked(3)]);
@@ -48,7 +50,7 @@ public sealed class KitchenRecordsTests : IDisposable
     [Fact]
     public void What_is_forgotten_is_gone()
     {
-        var records = new KitchenRecords(folder.FullName);
+        var records = new KitchenRecords(place);
         records.Put([Soaked(2)]);
 
         Assert.True(records.Forget("coconut-flour"));
@@ -59,7 +61,7 @@ public sealed class KitchenRecordsTests : IDisposable
     [Fact]
     public void A_food_comes_back_as_it_was_stated_and_the_same_again_changes_nothing()
     {
-        var records = new KitchenRecords(folder.FullName);
+        var records = new KitchenRecords(place);
         Assert.Equal(new RowsWritten(1, 0, 0), records.Put([Bag(5.61)]));
         var version = records.Version;
 
@@ -78,7 +80,7 @@ public sealed class KitchenRecordsTests : IDisposable
     public void What_a_cup_weighs_comes_back_to_the_digit_and_the_same_again_changes_nothing()
     {
         var cup = new HouseholdWeight("usda-12142", new HouseholdMeasure(0.25m, "cup, halves", new Grams(24.75), "own-table", Mark.Published));
-        var records = new KitchenRecords(folder.FullName);
+        var records = new KitchenRecords(place);
         Assert.Equal(new RowsWritten(1, 0, 0), records.Put([cup]));
         var version = records.Version;
 
@@ -93,7 +95,7 @@ public sealed class KitchenRecordsTests : IDisposable
     [Fact]
     public void What_is_read_again_is_read_anew_only_where_it_changed()
     {
-        var records = new KitchenRecords(folder.FullName);
+        var records = new KitchenRecords(place);
         records.Put([Bag(5.61), Table("a-table-row"), Table("another-row")]);
         var before = records.Read();
         records.Put([Bag(5.62)]);
@@ -109,7 +111,7 @@ public sealed class KitchenRecordsTests : IDisposable
     [Fact]
     public void The_head_of_a_food_says_what_the_whole_food_says()
     {
-        var records = new KitchenRecords(folder.FullName);
+        var records = new KitchenRecords(place);
         StatedFood[] foods = [Bag(5.61), Table("nothing-said"), Table("role-said", role: Role.Gel), Table("like-said", like: "almond-meal"), Table("quotes-\u00e9", "a \"Figures\" of speech, \u00e9")];
         records.Put(foods);
 
@@ -124,7 +126,7 @@ public sealed class KitchenRecordsTests : IDisposable
     [Fact]
     public void One_food_is_found_by_its_id()
     {
-        var records = new KitchenRecords(folder.FullName);
+        var records = new KitchenRecords(place);
         Assert.Null(records.Find("larkfield-bag"));
         records.Put([Bag(5.61)]);
 
@@ -135,32 +137,12 @@ public sealed class KitchenRecordsTests : IDisposable
     [Fact]
     public void Allergens_that_were_not_stated_do_not_come_back_as_none()
     {
-        var records = new KitchenRecords(folder.FullName);
+        var records = new KitchenRecords(place);
         records.Put([new StatedFood { Id = "larkfield-bag", Name = "Larkfield bag", Origin = FoodOrigin.Packet, Figures = [] }]);
 
         Assert.Null(Assert.Single(records.Read().Foods).Allergens);
     }
 
-    [Fact]
-    public void A_file_that_is_none_of_ours_is_named()
-    {
-        var file = Path.Combine(folder.FullName, "kitchen.db");
-        File.WriteAllText(file, "this is a shopping list");
-
-        Assert.Contains(file, Assert.Throws<RecordsFaultException>(() => new KitchenRecords(folder.FullName).Read()).Message, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void A_folder_that_cannot_be_is_named()
-    {
-        var file = Path.Combine(folder.FullName, "a-file");
-        File.WriteAllText(file, string.Empty);
-
-        var fault = Assert.Throws<RecordsFaultException>(() => new KitchenRecords(Path.Combine(file, "records")).Put([Soaked(2)]));
-        Assert.Contains("a-file", fault.Message, StringComparison.Ordinal);
-    }
-
-    public void Dispose() => folder.Delete(recursive: true);
 
     private static StatedFood Table(string id, string name = "Row of a table", string? like = null, Role? role = null) =>
         new() { Id = id, Name = name, Origin = FoodOrigin.Table, Like = like, Role = role, Figures = [] };
@@ -178,3 +160,10 @@ public sealed class KitchenRecordsTests : IDisposable
         HouseholdMeasures = [new HouseholdMeasure(0.5m, "cup", new Grams(48), "own-packet", Mark.Practice)],
     };
 }
+
+/// <summary>In the embedded engine.</summary>
+public sealed class EmbeddedKitchenRecordsTests(EmbeddedEngine engine) : KitchenRecordsTests(engine), IClassFixture<EmbeddedEngine>;
+
+/// <summary>In a PostgreSQL server.</summary>
+[Collection(WithServer.Name)]
+public sealed class ServerKitchenRecordsTests(ServerEngine engine) : KitchenRecordsTests(engine);

@@ -25,16 +25,27 @@ internal static class RecordRows
         {
             FormulaState = new FormulaState
             {
-                Id = head.Id, DisplayName = head.DisplayName, Newest = (int)head.Newest, Published = (int)(head.Published ?? 0), Edition = (int)head.Edition, Etag = head.Etag,
-                CreateTime = Moment.Read(head.Created), UpdateTime = Moment.Read(head.Updated), DeleteTime = Moment.Read(head.Deleted),
+                Id = head.Id,
+                DisplayName = head.DisplayName,
+                Newest = (int)head.Newest,
+                Published = (int)(head.Published ?? 0),
+                Edition = (int)head.Edition,
+                Etag = head.Etag,
+                CreateTime = Moment.Read(head.Created),
+                UpdateTime = Moment.Read(head.Updated),
+                DeleteTime = Moment.Read(head.Deleted),
             },
         },
         RecordRow.OneRevision { Revision: var revision } => new Record
         {
             SavedRevision = new SavedRevision
             {
-                FormulaId = revision.Formula, Number = (int)revision.Number, Formula = FormulaDocument.Read(revision.Document), Note = revision.Note,
-                Goals = { JsonSerializer.Deserialize<string[]>(revision.Goals) }, CreateTime = Moment.Read(revision.Created),
+                FormulaId = revision.Formula,
+                Number = (int)revision.Number,
+                Formula = FormulaDocument.Read(revision.Document),
+                Note = revision.Note,
+                Goals = { JsonSerializer.Deserialize<string[]>(revision.Goals) },
+                CreateTime = Moment.Read(revision.Created),
             },
         },
         RecordRow.OneTrial { Trial: var trial } => new Record
@@ -49,7 +60,13 @@ internal static class RecordRows
         {
             SavedKey = new SavedKey
             {
-                Id = key.Id, DisplayName = key.DisplayName, Role = key.Role, Salt = key.Salt, Hash = key.Hash, CreateTime = Moment.Read(key.Created), RevokeTime = Moment.Read(key.Revoked),
+                Id = key.Id,
+                DisplayName = key.DisplayName,
+                Role = key.Role,
+                Salt = key.Salt,
+                Hash = key.Hash,
+                CreateTime = Moment.Read(key.Created),
+                RevokeTime = Moment.Read(key.Revoked),
             },
         },
         _ => throw new InvalidOperationException($"{row.GetType().Name} has no words"),

@@ -190,4 +190,38 @@ public sealed class FormulaServiceTests
         Assert.Equal(HttpStatusCode.NotFound, (await service.Http.GetAsync("/v1/formulas/my-loaf/revisions/2")).StatusCode);
         Assert.Equal(HttpStatusCode.OK, (await service.Http.DeleteAsync("/v1/formulas/my-loaf")).StatusCode);
     }
+
+    [Fact]
+    public async Task Of_two_hundred_callers_who_saw_one_state_one_saves_and_the_others_are_told_the_etag_to_come_again_with()
+    {
+        const int callers = 200;
+        await using var service = await RunningService.Start();
+        var seen = await Saved(service);
+        var conflicts = 0;
+        await Task.WhenAll(Enumerable.Range(1, callers).Select(async caller =>
+        {
+            var (mine, random) = (new Formula(seen), new Random(caller));
+            mine.Lines[0].Grams = 100 + caller;
+            while (true)
+            {
+                try
+                {
+                    await service.Formulas.UpdateFormulaAsync(new UpdateFormulaRequest { Formula = mine });
+                    return;
+                }
+                catch (RpcException refusal) when (refusal.StatusCode == StatusCode.Aborted)
+                {
+                    var current = refusal.GetRpcStatus()!.GetDetail<Google.Rpc.ErrorInfo>()!.Metadata["etag"];
+                    Assert.NotEqual(mine.Etag, current);
+                    mine.Etag = current;
+                    Interlocked.Increment(ref conflicts);
+                    await Task.Delay(random.Next(1000));
+                }
+            }
+        }));
+
+        Assert.True(conflicts >= callers - 1, $"only {conflicts} were told");
+        var history = await service.Formulas.ListRevisionsAsync(new ListRevisionsRequest { Name = Name, PageSize = 1000 });
+        Assert.Equal(Enumerable.Range(1, callers).Select(caller => 100.0 + caller), history.Revisions.Select(one => one.Formula.Lines[0].Grams).Where(grams => grams != 180).Order());
+    }
 }

@@ -15,7 +15,9 @@ public sealed class RecordServiceTests(PostgresServer server) : IClassFixture<Po
     {
         await service.Ingredients.AddIngredientAsync(new AddIngredientRequest
         {
-            IngredientId = "larkfield-almond", DisplayName = "Larkfield almond – süß", Like = "ingredients/almond-meal",
+            IngredientId = "larkfield-almond",
+            DisplayName = "Larkfield almond – süß",
+            Like = "ingredients/almond-meal",
             Panel = new NutritionPanel { Basis = NutritionPanel.Types.Basis.Us, ServingG = "28", EnergyKcal = "170", FatG = "15", CarbohydrateG = "6", FibreG = "3", ProteinG = "6" },
         });
         await service.Ingredients.MeasureIngredientAsync(new MeasureIngredientRequest { Name = "ingredients/coconut-flour", Soak = new SoakTest { DryG = 10, DrainedG = 47.3 }, PricePerKg = 7.05 });

@@ -49,7 +49,14 @@ public sealed class TrialServiceTests
             Parent = Name,
             Trial = new Trial
             {
-                BatterMassG = 775, BakedMassG = 800, CooledMassG = 100, Minutes = -3, CoreCelsius = 140, HeightMm = 0, BatterCelsius = 90, Crumb = new Crumb { Moistness = 6 },
+                BatterMassG = 775,
+                BakedMassG = 800,
+                CooledMassG = 100,
+                Minutes = -3,
+                CoreCelsius = 140,
+                HeightMm = 0,
+                BatterCelsius = 90,
+                Crumb = new Crumb { Moistness = 6 },
                 Soaks = { new SoakedBag { Ingredient = "ingredients/salt", DryG = 10, DrainedG = 20 }, new SoakedBag { Ingredient = Coconut, DryG = 10, DrainedG = 8 } },
             },
         }));
