@@ -47,7 +47,7 @@ public sealed class FuzzTests
         await using var service = await RunningService.Start();
         var faults = new ConcurrentBag<string>();
         var whole = Encoding.UTF8.GetBytes($$"""{ "formula": {{JsonFormatter.Default.Format(Bakes.Hazelnut)}}, "without": ["tree-nuts"] }""");
-        await Parallel.ForAsync(0, Bodies, new ParallelOptions { MaxDegreeOfParallelism = 4 }, async (number, _) =>
+        await Parallel.ForAsync(0, Bodies, new ParallelOptions { MaxDegreeOfParallelism = 4 }, async (number, cancel) =>
         {
             var random = new Random(number);
             var isGrpcWeb = number % 3 == 0;
@@ -55,14 +55,14 @@ public sealed class FuzzTests
             using var content = new ByteArrayContent(body);
             content.Headers.ContentType = new MediaTypeHeaderValue(isGrpcWeb ? "application/grpc-web" : "application/json");
             using var response = await service.Http.PostAsync(
-                new Uri(isGrpcWeb ? "/swapsolver.v1.SubstitutionService/VaryFormula" : "/v1/formulas:balance", UriKind.Relative), content).WaitAsync(Patience);
+                new Uri(isGrpcWeb ? "/swapsolver.v1.SubstitutionService/VaryFormula" : "/v1/formulas:balance", UriKind.Relative), content, cancel).WaitAsync(Patience, cancel);
             var code = response.Headers.TryGetValues("grpc-status", out var codes) ? (StatusCode)int.Parse(codes.Single(), System.Globalization.CultureInfo.InvariantCulture)
                 : (int)response.StatusCode >= 500 ? StatusCode.Internal
                 : StatusCode.OK;
             // A frame that is no message is told as INTERNAL by the framework, before any word of ours; over JSON it is the caller's mistake.
             if (Ours.Contains(code) && !isGrpcWeb)
             {
-                faults.Add($"{number}: {response.StatusCode} {await response.Content.ReadAsStringAsync()}: {Convert.ToBase64String(body)}");
+                faults.Add($"{number}: {response.StatusCode} {await response.Content.ReadAsStringAsync(cancel)}: {Convert.ToBase64String(body)}");
             }
         });
         Assert.Empty(faults);

@@ -1,5 +1,4 @@
 using Google.Protobuf;
-using Google.Protobuf.Collections;
 using Google.Protobuf.Reflection;
 
 namespace SwapSolver.Service.Tests.Fuzz;
