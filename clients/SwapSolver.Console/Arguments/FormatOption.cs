@@ -14,10 +14,19 @@ internal sealed class FormatOption : Option<Format?>
     {
         Description = description;
         HelpName = "FORMAT";
-        CustomParser = result => OptionText.One(result, "--format", text => Array.Exists(offered, format => Word(format) == text.Trim().ToLowerInvariant())
-            ? (Checked<Format>)offered.First(format => Word(format) == text.Trim().ToLowerInvariant())
-            : Checked<Format>.Bad($"'{text}' is not known. Write one of {string.Join(", ", offered.Select(Word))}."));
+        CustomParser = result => OptionText.One(result, "--format", text => Read(text, offered));
     }
 
-    private static string Word(Format format) => format.ToString().ToLowerInvariant();
+    private static Checked<Format> Read(string text, Format[] offered)
+    {
+        foreach (var format in offered)
+        {
+            if (format.ToString().Equals(text.Trim(), StringComparison.OrdinalIgnoreCase))
+            {
+                return format;
+            }
+        }
+
+        return Checked<Format>.Bad($"'{text}' is not known. Write one of {string.Join(", ", offered.Select(format => format.ToString().ToLowerInvariant()))}.");
+    }
 }
