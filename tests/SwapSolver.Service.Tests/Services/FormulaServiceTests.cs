@@ -201,7 +201,7 @@ public sealed class FormulaServiceTests
         await Task.WhenAll(Enumerable.Range(1, callers).Select(async caller =>
         {
             var (mine, random) = (new Formula(seen), new Random(caller));
-            mine.Lines[0].Grams = 100 + caller;
+            mine.Lines[0].Grams = 1000 + caller;
             while (true)
             {
                 try
@@ -222,6 +222,6 @@ public sealed class FormulaServiceTests
 
         Assert.True(conflicts >= callers - 1, $"only {conflicts} were told");
         var history = await service.Formulas.ListRevisionsAsync(new ListRevisionsRequest { Name = Name, PageSize = 1000 });
-        Assert.Equal(Enumerable.Range(1, callers).Select(caller => 100.0 + caller), history.Revisions.Select(one => one.Formula.Lines[0].Grams).Where(grams => grams != 180).Order());
+        Assert.Equal(Enumerable.Range(1, callers).Select(caller => 1000.0 + caller), history.Revisions.Select(one => one.Formula.Lines[0].Grams).Where(grams => grams != 180).Order());
     }
 }
