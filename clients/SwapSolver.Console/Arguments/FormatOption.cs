@@ -14,13 +14,7 @@ internal sealed class FormatOption : Option<Format?>
     {
         Description = description;
         HelpName = "FORMAT";
-        CustomParser = result => OptionText.One(result, "--format", text =>
-        {
-            var place = Array.FindIndex(offered, format => Word(format).Equals(text.Trim(), StringComparison.OrdinalIgnoreCase));
-            return place >= 0
-                ? (Checked<Format>)offered[place]
-                : Checked<Format>.Bad($"'{text}' is not known. Write one of {string.Join(", ", offered.Select(Word))}.");
-        });
+        CustomParser = result => OptionText.One(result, "--format", text => Read(text, offered));
     }
 
     private static Checked<Format> Read(string text, Format[] offered)
@@ -35,6 +29,4 @@ internal sealed class FormatOption : Option<Format?>
 
         return Checked<Format>.Bad($"'{text}' is not known. Write one of {string.Join(", ", offered.Select(format => format.ToString().ToLowerInvariant()))}.");
     }
-
-    private static string Word(Format format) => format.ToString().ToLowerInvariant();
 }
