@@ -93,7 +93,18 @@ internal static class Trials
         return all;
     }
 
-    private static ServiceCall<ListLearnedFactsResponse> AskLearned() => async (service, options) => await new Client(service).ListLearnedFactsAsync(new ListLearnedFactsRequest(), options);
+    private static ServiceCall<ListLearnedFactsResponse> AskLearned() => async (service, options) =>
+    {
+        var (all, request) = (new ListLearnedFactsResponse(), new ListLearnedFactsRequest());
+        do
+        {
+            var page = await new Client(service).ListLearnedFactsAsync(request, options);
+            all.Facts.AddRange(page.Facts);
+            request.PageToken = page.NextPageToken;
+        }
+        while (request.PageToken.Length > 0);
+        return all;
+    };
 
     private static ServiceCall<LearnedFact> AskChoice(ChooseLearnedFactRequest request) => async (service, options) => await new Client(service).ChooseLearnedFactAsync(request, options);
 

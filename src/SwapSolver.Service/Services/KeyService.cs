@@ -4,6 +4,7 @@ using SwapSolver.Records;
 using SwapSolver.Records.Keys;
 using SwapSolver.Service.Access;
 using SwapSolver.Service.Faults;
+using SwapSolver.Service.Translation;
 using SwapSolver.Service.Stored;
 using SwapSolver.V1;
 using Role = SwapSolver.Service.Access.Role;
@@ -41,8 +42,9 @@ internal sealed class KeyService(KitchenRecords records, TimeProvider clock) : V
     /// <inheritdoc/>
     public override Task<ListKeysResponse> ListKeys(ListKeysRequest request, ServerCallContext context)
     {
-        var response = new ListKeysResponse();
-        response.Keys.AddRange(records.Keys.List().Select(Write));
+        var (keys, next) = new PageReader("keys", new ProblemList()).Of([.. records.Keys.List()], request.PageSize, request.PageToken, key => key.Id);
+        var response = new ListKeysResponse { NextPageToken = next };
+        response.Keys.AddRange(keys.Select(Write));
         return Task.FromResult(response);
     }
 

@@ -80,8 +80,10 @@ internal sealed class TrialService(
     /// <inheritdoc/>
     public override Task<ListLearnedFactsResponse> ListLearnedFacts(ListLearnedFactsRequest request, ServerCallContext context)
     {
-        var response = new ListLearnedFactsResponse();
-        response.Facts.AddRange(learning.All().Select(LearnedWriter.Write));
+        var (facts, next) = new PageReader("learned", new ProblemList()).Of(
+            [.. learning.All().Select(LearnedWriter.Write)], request.PageSize, request.PageToken, fact => fact.Name);
+        var response = new ListLearnedFactsResponse { NextPageToken = next };
+        response.Facts.AddRange(facts);
         return Task.FromResult(response);
     }
 

@@ -41,6 +41,26 @@ internal sealed class PageReader(string list, ProblemList problems)
         return string.Empty;
     }
 
+    /// <summary>A page of a short list that is at hand whole, and the token of the next.</summary>
+    /// <param name="all">Everything, in the order of the list.</param>
+    /// <param name="size">How many the caller wants.</param>
+    /// <param name="token">The caller's token.</param>
+    /// <param name="idOf">What tells one from the others.</param>
+    /// <exception cref="Grpc.Core.RpcException">INVALID_ARGUMENT: size or token are none.</exception>
+    public (IReadOnlyList<T> Items, string Next) Of<T>(IReadOnlyList<T> all, int size, string token, Func<T, string> idOf)
+    {
+        var (most, last) = (Size(size), Last(token));
+        var start = last.Length == 0 ? 0 : all.Index().FirstOrDefault(pair => idOf(pair.Item) == last, (-1, default!)).Index + 1;
+        if (last.Length > 0 && start == 0)
+        {
+            problems.Add("pageToken", token, "is no token of this list", "give the nextPageToken of the page before");
+        }
+
+        problems.ThrowIfAny();
+        IReadOnlyList<T> items = [.. all.Skip(start).Take(most)];
+        return (items, start + most < all.Count ? Token(idOf(items[^1])) : string.Empty);
+    }
+
     /// <summary>The token of the next page.</summary>
     public string Token(string last) => Head + last;
 

@@ -40,6 +40,30 @@ public sealed class KeyServiceTests
         Assert.Equal(3, (await service.Keys.ListKeysAsync(new ListKeysRequest())).Keys.Count);
     }
 
+    [Fact]
+    public async Task Keys_are_listed_a_page_after_another_and_a_token_of_another_list_is_refused()
+    {
+        await using var service = await RunningService.Start();
+        for (var number = 0; number < 4; number++)
+        {
+            await service.Keys.CreateKeyAsync(For(Key.Types.Role.Reader));
+        }
+
+        var whole = (await service.Keys.ListKeysAsync(new ListKeysRequest())).Keys;
+        var (paged, token) = (new List<Key>(), string.Empty);
+        do
+        {
+            var page = await service.Keys.ListKeysAsync(new ListKeysRequest { PageSize = 2, PageToken = token });
+            Assert.InRange(page.Keys.Count, 1, 2);
+            paged.AddRange(page.Keys);
+            token = page.NextPageToken;
+        }
+        while (token.Length > 0);
+        Assert.Equal(whole, paged);
+        (await Refusal.Of(() => service.Keys.ListKeysAsync(new ListKeysRequest { PageToken = "formulas:x" }))).Names("pageToken", "formulas:x", "the page before");
+        (await Refusal.Of(() => service.Trials.ListLearnedFactsAsync(new ListLearnedFactsRequest { PageToken = "learned:nothing" }))).Names("pageToken", "learned:nothing", "the page before");
+    }
+
     [Theory]
     [InlineData("nonsense")]
     [InlineData("0a1b2c3d4e.")]
