@@ -1,45 +1,22 @@
 using Google.Rpc;
 using Grpc.Core;
-using Grpc.Core.Interceptors;
 using SwapSolver.Records;
 using SwapSolver.Service.Faults;
 
 namespace SwapSolver.Service.Access;
 
 /// <summary>Lets a call through where its caller may make it.</summary>
-internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords records) : Interceptor
+internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords records) : Gate
 {
     private const string Scheme = "Bearer ";
 
-    private const string HealthService = "/grpc.health.";
+    /// <summary>Health and reflection: that the kitchen is open, and what can be asked of it, is no secret.</summary>
+    private const string GeneralServices = "/grpc.";
 
     /// <inheritdoc/>
-    public override Task<TResponse> UnaryServerHandler<TRequest, TResponse>(
-        TRequest request, ServerCallContext context, UnaryServerMethod<TRequest, TResponse> continuation)
+    protected override void Admit(ServerCallContext context)
     {
-        Admit(context);
-        return continuation(request, context);
-    }
-
-    /// <inheritdoc/>
-    public override Task ServerStreamingServerHandler<TRequest, TResponse>(
-        TRequest request, IServerStreamWriter<TResponse> responseStream, ServerCallContext context, ServerStreamingServerMethod<TRequest, TResponse> continuation)
-    {
-        Admit(context);
-        return continuation(request, responseStream, context);
-    }
-
-    /// <inheritdoc/>
-    public override Task<TResponse> ClientStreamingServerHandler<TRequest, TResponse>(
-        IAsyncStreamReader<TRequest> requestStream, ServerCallContext context, ClientStreamingServerMethod<TRequest, TResponse> continuation)
-    {
-        Admit(context);
-        return continuation(requestStream, context);
-    }
-
-    private void Admit(ServerCallContext context)
-    {
-        if (context.Method.StartsWith(HealthService, StringComparison.Ordinal))
+        if (context.Method.StartsWith(GeneralServices, StringComparison.Ordinal))
         {
             return;
         }

@@ -1,13 +1,13 @@
 using System.Threading.RateLimiting;
 using Grpc.Core;
-using Grpc.Core.Interceptors;
+using SwapSolver.Service.Access;
 using SwapSolver.Service.Faults;
 
 namespace SwapSolver.Service.Limits;
 
 /// <summary>Turns away calls of a caller who asks more often than anyone may, so that one does not take the place of all.
 /// A caller is an address; who comes over a private socket is not counted.</summary>
-internal sealed class CallerLimits(ServiceLimits limits) : Interceptor, IDisposable
+internal sealed class CallerLimits(ServiceLimits limits) : Gate, IDisposable
 {
     /// <summary>Way to wait where the limiter names none.</summary>
     private static readonly TimeSpan UsualWait = TimeSpan.FromSeconds(1);
@@ -23,33 +23,10 @@ internal sealed class CallerLimits(ServiceLimits limits) : Interceptor, IDisposa
         }));
 
     /// <inheritdoc/>
-    public override Task<TResponse> UnaryServerHandler<TRequest, TResponse>(
-        TRequest request, ServerCallContext context, UnaryServerMethod<TRequest, TResponse> continuation)
-    {
-        Admit(context);
-        return continuation(request, context);
-    }
-
-    /// <inheritdoc/>
-    public override Task ServerStreamingServerHandler<TRequest, TResponse>(
-        TRequest request, IServerStreamWriter<TResponse> responseStream, ServerCallContext context, ServerStreamingServerMethod<TRequest, TResponse> continuation)
-    {
-        Admit(context);
-        return continuation(request, responseStream, context);
-    }
-
-    /// <inheritdoc/>
-    public override Task<TResponse> ClientStreamingServerHandler<TRequest, TResponse>(
-        IAsyncStreamReader<TRequest> requestStream, ServerCallContext context, ClientStreamingServerMethod<TRequest, TResponse> continuation)
-    {
-        Admit(context);
-        return continuation(requestStream, context);
-    }
-
-    /// <inheritdoc/>
     public void Dispose() => callers.Dispose();
 
-    private void Admit(ServerCallContext context)
+    /// <inheritdoc/>
+    protected override void Admit(ServerCallContext context)
     {
         if (context.GetHttpContext().Connection.RemoteIpAddress is not { } address)
         {
