@@ -4,8 +4,8 @@ using SwapSolver.Records;
 using SwapSolver.Records.Keys;
 using SwapSolver.Service.Access;
 using SwapSolver.Service.Faults;
-using SwapSolver.Service.Translation;
 using SwapSolver.Service.Stored;
+using SwapSolver.Service.Translation;
 using SwapSolver.V1;
 using Role = SwapSolver.Service.Access.Role;
 
