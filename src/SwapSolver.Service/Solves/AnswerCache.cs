@@ -14,6 +14,9 @@ namespace SwapSolver.Service.Solves;
 /// short is not kept. Who asks what is just being answered waits for that answer.</summary>
 internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subject subject, CallMeter meter)
 {
+    /// <summary>Others whose answer is waited for and does not come, before a caller asks past the cache.</summary>
+    private const int MostOthers = 3;
+
     /// <summary>The answer of a question, from the cache or made now.</summary>
     /// <param name="question">The request.</param>
     /// <param name="context">The call.</param>
@@ -24,7 +27,7 @@ internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subjec
         var key = $"{kitchen.Version}:{subject.States}:{CanonicalQuestion.KeyOf(question, subject.InOrderOfIds)}";
         // The cache makes an answer on a flow of control of its own.
         var (asking, trace) = (CallMeter.Question.Value, Activity.Current);
-        while (true)
+        for (var others = 0; others < MostOthers; others++)
         {
             var isOurs = false;
             try
@@ -52,6 +55,8 @@ internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subjec
                 // It was another caller's time that ran out, or another who left: this one asks for itself.
             }
         }
+
+        return Told((await make()).Answer, kept: false);
     }
 
     private TAnswer Told<TAnswer>(TAnswer answer, bool kept)
