@@ -22,10 +22,24 @@ async function valid(file) {
   return report.results.flatMap((result) => result.messages.map((message) => `${message.line}: ${message.ruleId}: ${message.message}`));
 }
 
+// A busy machine's browser now and then has no frame to give yet; what it shows is judged all the same.
+async function picture(page, file, tries = 5) {
+  try {
+    await page.screenshot({ path: file, fullPage: true });
+  } catch (fault) {
+    if (tries <= 1 || !/Unable to capture screenshot/.test(fault.message)) {
+      throw fault;
+    }
+
+    await page.waitForTimeout(500);
+    await picture(page, file, tries - 1);
+  }
+}
+
 async function look(page, file, width) {
   await page.setViewportSize({ width, height: 900 });
   await page.goto(pathToFileURL(path.join(folder, file)).href);
-  await page.screenshot({ path: path.join(folder, `${file}.${width}.png`), fullPage: true });
+  await picture(page, path.join(folder, `${file}.${width}.png`));
   return page.evaluate(() => ({
     wide: document.documentElement.scrollWidth - window.innerWidth,
     outside: [...document.querySelectorAll("body *")].filter((part) => part.getBoundingClientRect().right > window.innerWidth + 1).length,
@@ -44,7 +58,7 @@ const profile = await mkdtemp(path.join(tmpdir(), "card-checks-"));
 const browser = await chromium.launchPersistentContext(profile, {
   executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
   headless: true,
-  args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+  args: ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
 });
 try {
   const page = await browser.newPage();
