@@ -30,7 +30,12 @@ public sealed class OrToolsSolver(Backend backend = Backend.Branching) : ISolver
         }
 
         var clock = Stopwatch.StartNew();
-        using var search = new BranchAndBound(model, budget, cancel);
+        if (Reduction.Of(model) is not { } reduced)
+        {
+            return Solution.None(Outcome.Infeasible);
+        }
+
+        var search = new BranchAndBound(model, reduced, budget, cancel);
         return search.Run() is not var (outcome, values) ? SolveInTurns(model, budget - clock.Elapsed, cancel) with { Nodes = search.Parts }
             : outcome is Outcome.Optimal or Outcome.Feasible
                 ? StatusTranslation.Checked(model, outcome, values) with { Nodes = search.Parts, Gap = search.Gap }
