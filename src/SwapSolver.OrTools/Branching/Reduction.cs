@@ -9,6 +9,9 @@ internal sealed class Reduction
     /// <summary>A coefficient that is smaller than its row's largest by more than this names no column [1].</summary>
     private const double LeastShare = 1e-3;
 
+    /// <summary>Nothing is counted in larger units than this: how far a row may be passed grows with them.</summary>
+    private const double LargestUnit = 1024;
+
     /// <summary>What is left of two coefficients that cancel is nothing below this, beside the larger of them [1].</summary>
     private const double Cancelled = 1e-13;
 
@@ -269,7 +272,8 @@ internal sealed class Reduction
     private double UnitOf(int column) =>
         model.Columns[column].IsWhole || !double.IsFinite(high[column] - low[column]) ? 1 : PowerOfTwo(Math.Max(Math.Abs(low[column]), Math.Abs(high[column])));
 
-    private static double PowerOfTwo(double size) => size > 0 ? Math.ScaleB(1, Math.ILogB(size)) : 1;
+    /// <summary>The next lower power of two, at most <see cref="LargestUnit"/>.</summary>
+    private static double PowerOfTwo(double size) => size > 0 ? Math.Min(Math.ScaleB(1, Math.ILogB(size)), LargestUnit) : 1;
 
     /// <summary>Whether a row holds anything back that the limits of its columns do not.</summary>
     private bool Binds(int row)
