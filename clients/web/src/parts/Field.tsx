@@ -9,13 +9,13 @@ interface FieldProps {
   wrong?: string | undefined;
 }
 
-export function TextField(props: FieldProps & { value: string; onValue: (value: string) => void; numeric?: boolean; type?: "text" | "password"; isHidden?: boolean; required?: boolean }) {
+export function TextField(props: FieldProps & { value: string; onValue: (value: string) => void; numeric?: boolean; isSecret?: boolean; isHidden?: boolean; required?: boolean }) {
   return (
     <Labelled {...props}>
       <input
         id={props.id}
         name={props.id}
-        type={props.type ?? "text"}
+        type={(props.isSecret ? "password" : "text") as "text"}
         inputMode={props.numeric ? "decimal" : undefined}
         autocomplete="off"
         value={props.value}
