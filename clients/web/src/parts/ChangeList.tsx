@@ -26,10 +26,10 @@ export function ChangeList({ changes }: { changes: readonly Change[] }) {
     <div class="changes">
       {groups.map((group) => (
         <section key={group.title} class={`change change-${group.sign}`}>
-          <h4>
+          <h3 class="change-title">
             <Glyph of={group.sign} />
             {group.title}
-          </h4>
+          </h3>
           <ul>
             {group.changes.map((change) => (
               <li key={change.ingredient} data-ingredient={change.ingredient} data-before={change.beforeGrams} data-after={change.afterGrams}>

@@ -108,11 +108,11 @@ export function Reader() {
                 askNow(wish);
               }}
             >
-              <Station of="bowl" title="The bowl" id="ask-bowl" lead="Tap a line to go without it, or to use something else.">
+              <Station of="bowl" level="h2" title="The bowl" id="ask-bowl" lead="Tap a line to go without it, or to use something else.">
                 <TappableBowl formula={formula} pantry={shop.answer.pantry} wish={wish} change={change} />
                 <LeaveOut allergens={chosen.answer?.allergens} wish={wish} change={change} />
               </Station>
-              <Station of="slice" title="Slice and tin" id="ask-slice">
+              <Station of="slice" level="h2" title="Slice and tin" id="ask-slice">
                 <SizeFields formula={formula} wish={wish} wrong={isTried ? wrong : {}} change={change} />
               </Station>
               <p class="ask">
