@@ -5,13 +5,7 @@ import { mkdirSync } from "node:fs";
 import path from "node:path";
 import { promisify } from "node:util";
 import { launch, openPage, standsUp } from "./browser.mjs";
-import { journeys } from "./journey.mjs";
-import "./journeys/reader.mjs";
-import "./journeys/reader-states.mjs";
-import "./journeys/kitchen.mjs";
-import "./journeys/kitchen-work.mjs";
-import "./journeys/guards.mjs";
-import "./journeys/speed.mjs";
+import { journeys } from "./all.mjs";
 
 const run = promisify(execFile);
 const { PAGES_BASE: base, PAGES_CONSOLE: program, PAGES_OWNER: owner, PAGES_READER: looker, PAGES_ONLY: only } = process.env;

@@ -8,6 +8,7 @@ import { wholePantry } from "../asking/pantry";
 import { useAsking } from "../asking/useAsking";
 import { Frame } from "../parts/Frame";
 import { Station } from "../parts/Station";
+import { useUsable } from "../parts/useUsable";
 import { FaultNote, Waiting } from "../parts/Waiting";
 import { AnsweredView } from "./AnsweredView";
 import { type Answered, ask as askWish, wrongIn } from "./ask";
@@ -48,6 +49,7 @@ export function Reader() {
   const wrong = useMemo(() => wrongIn(wish), [wish]);
   const [isTried, setTried] = useState(false);
   const first = useRef(true);
+  useUsable(shop.answer !== undefined);
 
   useEffect(() => void shop.ask(openShop), []);
   useEffect(() => {
