@@ -69,7 +69,7 @@ internal sealed class RunningPages : IAsyncDisposable
         using var console = Process.Start(new ProcessStartInfo(Console, ["keys", "create", role, $"journeys of a {role}", "--records", records.FullName, "--json"]) { RedirectStandardOutput = true })!;
         using var made = JsonDocument.Parse(await console.StandardOutput.ReadToEndAsync());
         await console.WaitForExitAsync();
-        return made.RootElement.GetProperty("text").GetString()!;
+        return made.RootElement.GetProperty("secret").GetString()!;
     }
 
     private async Task StartService()

@@ -4,21 +4,21 @@ import { nutFree } from "./reader.mjs";
 
 journey("Without a connection the page says so, keeps the question, and asks again when told to", { width: 360, logs: ["ERR_INTERNET_DISCONNECTED"] }, async ({ page, standsUp }) => {
   await page.goto("/?formula=hazelnut-tin-loaf");
-  await page.getByRole("heading", { name: "The bowl" }).waitFor();
+  await page.getByRole("heading", { name: "The bowl", exact: true }).waitFor();
   await page.getByRole("checkbox", { name: "milk" }).check();
   await page.context().setOffline(true);
   await page.getByRole("button", { name: "Work it out" }).click();
-  await page.getByText("The service cannot be reached.").waitFor();
+  await page.locator(".reply-side > .fault-place").getByText("The service cannot be reached.").waitFor();
   await standsUp(page, "no connection");
   equal(true, await page.getByRole("checkbox", { name: "milk" }).isChecked(), "the question");
   await page.context().setOffline(false);
-  await page.getByRole("button", { name: "Try again" }).click();
+  await page.locator(".reply-side > .fault-place").getByRole("button", { name: "Try again" }).click();
   await page.getByRole("heading", { name: /made without milk/ }).waitFor();
 });
 
 journey("A slow service is remarked on, can be stopped, and asked again", { scheme: "dark" }, async ({ page, standsUp }) => {
   await page.goto("/?formula=hazelnut-tin-loaf");
-  await page.getByRole("heading", { name: "The bowl" }).waitFor();
+  await page.getByRole("heading", { name: "The bowl", exact: true }).waitFor();
   await page.getByRole("checkbox", { name: "tree nuts" }).check();
   let isSlow = true;
   await page.route("**/swapsolver.v1.SubstitutionService/VaryFormula", async (route) => {
@@ -38,7 +38,7 @@ journey("A slow service is remarked on, can be stopped, and asked again", { sche
 
 journey("A service that fails is said to have failed, and nothing is lost", { logs: ["500"] }, async ({ page }) => {
   await page.goto("/?formula=hazelnut-tin-loaf");
-  await page.getByRole("heading", { name: "The bowl" }).waitFor();
+  await page.getByRole("heading", { name: "The bowl", exact: true }).waitFor();
   await page.route("**/VaryFormula", (route) => route.fulfill({ status: 500, body: "" }));
   await page.getByRole("checkbox", { name: "egg" }).check();
   await page.getByRole("button", { name: "Work it out" }).click();
@@ -48,7 +48,7 @@ journey("A service that fails is said to have failed, and nothing is lost", { lo
 
 journey("A figure that is none is named beside its field, and costs no call", { width: 768 }, async ({ page, standsUp }) => {
   await page.goto("/?formula=hazelnut-tin-loaf");
-  await page.getByRole("heading", { name: "The bowl" }).waitFor();
+  await page.getByRole("heading", { name: "The bowl", exact: true }).waitFor();
   const asked = [];
   page.on("request", (request) => asked.push(request.url()));
   await page.getByRole("textbox", { name: "Slices" }).fill("a few");
@@ -75,7 +75,7 @@ journey("A formula that is not there is said not to be there, with the shelf sti
   await page.goto("/?formula=hazelnut-tin-loav");
   await page.getByText("It is not there.").waitFor();
   await page.getByRole("radio", { name: "Hazelnut tin loaf" }).check();
-  await page.getByRole("heading", { name: "The bowl" }).waitFor();
+  await page.getByRole("heading", { name: "The bowl", exact: true }).waitFor();
   await standsUp(page, "after a name that is not known");
 });
 
