@@ -59,6 +59,7 @@ internal static class Network
         app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false });
         app.MapHealthChecks("/health/ready", new HealthCheckOptions { Predicate = check => check.Tags.Contains(Ready) });
         app.MapPrometheusScrapingEndpoint("/metrics");
+        Pages.Map(app, Path.Combine(AppContext.BaseDirectory, "pages"));
         var document = new Lazy<Task<byte[]>>(() => ContractDocument.Write(Contract.Services));
         app.MapGet("/openapi/v1.json", async () => Results.Bytes(await document.Value, "application/json"));
     }
