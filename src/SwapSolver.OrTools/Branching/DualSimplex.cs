@@ -17,6 +17,9 @@ internal sealed class DualSimplex
     /// <summary>Costs nearer to nothing than this have no sign.</summary>
     private const double NoCost = 1e-11;
 
+    /// <summary>A cost that pulls towards an endless side is taken for lost digits below this [1].</summary>
+    private const double SmallCost = 1e-7;
+
     /// <summary>Steps after which a solve is given up; a kitchen's takes some ten, and the first one some hundred.</summary>
     private const int MostSteps = 3_000;
 
@@ -87,6 +90,8 @@ internal sealed class DualSimplex
 
         if (outcome == LinearOutcome.Unsettled)
         {
+            // From the beginning; what is proven may then lie a little below the point that is found.
+            drift = 100_000 * Drift;
             Tableau.Begin();
             outcome = TrySolve(worth);
         }
@@ -156,7 +161,8 @@ internal sealed class DualSimplex
             var goesHigh = costs[place] < -NoCost || (costs[place] <= NoCost && isHigh[unknown]);
             if (double.IsInfinity(goesHigh ? High[unknown] : Low[unknown]))
             {
-                if (Math.Abs(costs[place]) > NoCost)
+                // In the last digits that is nothing: the proof makes nothing of it either.
+                if (Math.Abs(costs[place]) > SmallCost)
                 {
                     return false;
                 }
