@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
+using SwapSolver.Service.Faults;
 using SwapSolver.Service.Networking.OpenApi;
 
 namespace SwapSolver.Service.Networking;
@@ -46,6 +47,7 @@ internal static class Network
         app.UseRouting();
         app.UseCors();
         app.UseGrpcWeb(new GrpcWebOptions { DefaultEnabled = true });
+        app.Use(BrokenMessages.Tell);
     }
 
     /// <summary>What is asked beside the methods.</summary>
