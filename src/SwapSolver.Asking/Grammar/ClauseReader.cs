@@ -25,12 +25,11 @@ internal sealed class ClauseReader(QuestionWords words)
         Lexeme? not = null;
         while (!list.IsAtEnd)
         {
-            var best = patterns.Select(pattern => (pattern.Means, Read: pattern.At(list))).Where(pair => pair.Read is not null).MaxBy(pair => pair.Read!.Value.Length);
-            if (best.Read is { } read)
+            if (Longest(list) is { } best)
             {
-                clauses.Add(new Clause(best.Means, read.Parts, not is not null));
+                clauses.Add(new Clause(best.Means, best.Parts, not is not null));
                 not = null;
-                list = Behind(list, read.Length);
+                list = Behind(list, best.Length);
                 continue;
             }
 
@@ -55,6 +54,21 @@ internal sealed class ClauseReader(QuestionWords words)
         }
 
         return (clauses.ToImmutable(), unread.ToImmutable());
+    }
+
+    /// <summary>The clause at the start that reads most; of several the first of the data.</summary>
+    private (string Means, ImmutableArray<Filled> Parts, int Length)? Longest(TokenList<Lexeme> list)
+    {
+        (string Means, ImmutableArray<Filled> Parts, int Length)? longest = null;
+        foreach (var pattern in patterns)
+        {
+            if (pattern.At(list) is { } read && read.Length > (longest?.Length ?? 0))
+            {
+                longest = (pattern.Means, read.Parts, read.Length);
+            }
+        }
+
+        return longest;
     }
 
     /// <summary>A comma counts only between names of one list.</summary>

@@ -32,7 +32,12 @@ internal sealed record Lexeme(string Text, ImmutableDictionary<string, string> C
     public double Number(string @class) => double.Parse(Classes[@class], CultureInfo.InvariantCulture);
 
     /// <summary>Whether a reading may pass over it.</summary>
-    public bool MayBeSkipped => Thing is null && (Is(Filler) || Is(Stop));
+    public bool MayBeSkipped => Thing is null && Classes.Keys.All(Idle.Contains);
+
+    /// <summary>Whether it says nothing where no clause reads it.</summary>
+    public bool MayBeUnread => Thing is null && (Is(Filler) || Is("soft") || Is("ask"));
+
+    private static readonly ImmutableHashSet<string> Idle = [Filler, Stop, "soft", "ask", "please", "how", "title"];
 }
 
 /// <summary>What words name.</summary>

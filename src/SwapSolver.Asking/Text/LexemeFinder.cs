@@ -10,6 +10,13 @@ namespace SwapSolver.Asking.Text;
 /// <summary>Finds the phrases, names and numbers of a question; the longest at each place counts.</summary>
 internal sealed class LexemeFinder
 {
+    /// <summary>Class of numbers that an oven can be set to.</summary>
+    private const string OvenHeat = "ovenheat";
+
+    private const double LeastOven = 100;
+
+    private const double MostOven = 500;
+
     private readonly PhraseTree phrases;
 
     private readonly ThingWords things;
@@ -49,12 +56,12 @@ internal sealed class LexemeFinder
 
     private (Lexeme Lexeme, int Length) At(List<Cut> cuts, List<string> words, int place)
     {
-        if (NumberFinder.At(cuts, place) is { } number)
+        var (length, classes) = phrases.At(words, place);
+        if (NumberFinder.At(cuts, place) is { } number && number.Length >= length)
         {
-            return (new Lexeme(string.Concat(words.Skip(place).Take(number.Length)), Of(Lexeme.Count, number.Value.ToString("R", CultureInfo.InvariantCulture)), null), number.Length);
+            return (NumberOf(string.Join(' ', words.Skip(place).Take(number.Length)), number.Value), number.Length);
         }
 
-        var (length, classes) = phrases.At(words, place);
         var named = cuts[place].Kind == CutKind.Word ? things.At(cuts, place) : null;
         // A part of a name is less than a phrase of the same words; a whole name is as much.
         var isName = named is { } found && (found.Length > length || (found.Length == length && (found.Thing.Ingredient is not null || found.Thing.LeftOut is not null || classes.ContainsKey(Lexeme.Filler))));
@@ -73,13 +80,25 @@ internal sealed class LexemeFinder
         return (new Lexeme(said, Of(cuts[place].Kind switch { CutKind.Stop => Lexeme.Stop, CutKind.Sign => Lexeme.Filler, _ => Lexeme.Unknown }, string.Empty), null), 1);
     }
 
+    private static Lexeme NumberOf(string said, double value)
+    {
+        var number = value.ToString("R", CultureInfo.InvariantCulture);
+        var classes = Of(Lexeme.Count, number);
+        return new Lexeme(said, value is >= LeastOven and <= MostOven ? classes.Add(OvenHeat, number) : classes, null);
+    }
+
     /// <summary>Takes words that only describe, as large before eggs, for nothing where a name follows.</summary>
     private IEnumerable<Lexeme> Described(List<Lexeme> lexemes)
     {
         for (var place = lexemes.Count - 2; place >= 0; place--)
         {
             var next = lexemes[place + 1];
-            if (lexemes[place].Is(Lexeme.Unknown) && names.Describes(lexemes[place].Text) && (next.Thing is not null || next.Is(Lexeme.Filler)))
+            if (lexemes[place].Thing is not null && next.Is("title"))
+            {
+                // The hazelnut loaf is the formula, and no hazelnut is asked about.
+                lexemes[place] = lexemes[place] with { Classes = Of(Lexeme.Filler, string.Empty), Thing = null };
+            }
+            else if (lexemes[place].Is(Lexeme.Unknown) && names.Describes(lexemes[place].Text) && (next.Thing is not null || next.Is(Lexeme.Filler)))
             {
                 lexemes[place] = lexemes[place] with { Classes = Of(Lexeme.Filler, string.Empty) };
             }

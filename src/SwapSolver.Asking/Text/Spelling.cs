@@ -25,11 +25,23 @@ internal sealed class Spelling(FrozenSet<string> known)
         var slips = word.Length >= TwoSlips ? 2 : 1;
         var near = byFirst[word[0]]
             .Where(other => Math.Abs(other.Length - word.Length) <= slips)
-            .Select(other => (Word: other, Distance: Levenshtein.GetDistance(word, other)))
+            .Select(other => (Word: other, Distance: IsTurned(word, other) ? 1 : Levenshtein.GetDistance(word, other)))
             .Where(pair => pair.Distance <= slips)
             .OrderBy(pair => pair.Distance)
             .Take(2)
             .ToList();
         return near.Count == 0 || (near.Count == 2 && near[0].Distance == near[1].Distance) ? null : near[0].Word;
+    }
+
+    /// <summary>Whether two letters that stand side by side changed places, which is one slip of the hand.</summary>
+    private static bool IsTurned(string word, string other)
+    {
+        if (word.Length != other.Length)
+        {
+            return false;
+        }
+
+        var place = word.Zip(other).TakeWhile(pair => pair.First == pair.Second).Count();
+        return place + 1 < word.Length && word[place] == other[place + 1] && word[place + 1] == other[place] && word[(place + 2)..] == other[(place + 2)..];
     }
 }

@@ -18,6 +18,8 @@ internal sealed class ThingWords
 
     private readonly FrozenDictionary<string, string> leftOut;
 
+    private readonly FrozenDictionary<string, string> shortNames;
+
     private readonly FrozenSet<string> telling;
 
     /// <summary>Finds names of this pantry.</summary>
@@ -29,6 +31,7 @@ internal sealed class ThingWords
             .Concat(pantry.Groups.SelectMany(one => one.Also.Append(one.Name).Append(one.Id).Select(word => (Word: word, Id: word == one.Name ? one.Id : word))));
         leftOut = words.LeftOut.Select(pair => (Word: pair.Key, Id: pair.Value)).Concat(said)
             .DistinctBy(pair => Key(pair.Word)).ToFrozenDictionary(pair => Key(pair.Word), pair => pair.Id, StringComparer.Ordinal);
+        shortNames = words.ShortNames.ToFrozenDictionary(pair => Key(pair.Key), pair => pair.Value, StringComparer.Ordinal);
         telling = pantry.Ids.SelectMany(WordsOf).Where(word => !words.TooPlain.Contains(word)).ToFrozenSet(StringComparer.Ordinal);
         AllWords = telling.Concat(leftOut.Keys.SelectMany(key => key.Split(' '))).ToFrozenSet(StringComparer.Ordinal);
     }
@@ -59,6 +62,9 @@ internal sealed class ThingWords
         return null;
     }
 
+    /// <summary>The id that a short name stands for; null where it is none.</summary>
+    public string? ShortFor(Thing thing) => shortNames.GetValueOrDefault(string.Join(' ', thing.Words));
+
     /// <summary>The words of an id, in their one form.</summary>
     public IEnumerable<string> WordsOf(string id) => id.Split('-').Select(names.FormOf);
 
@@ -69,10 +75,18 @@ internal sealed class ThingWords
         var named = names.Of(words);
         if (named is not null || group is not null)
         {
-            return new Thing(forms, named?.Ingredient, named?.Assumed, named?.Says, group);
+            // A short name, as almond, is no more than a part of a name, whatever a line of ingredients means by it.
+            return shortNames.ContainsKey(string.Join(' ', forms)) && Pantry.Ids.Any(id => forms.All(WordsOf(id).Contains))
+                ? new Thing(forms, null, null, null, group)
+                : new Thing(forms, named?.Ingredient, named?.Assumed, named?.Says, group);
         }
 
-        return forms.All(telling.Contains) && Pantry.Ids.Any(id => forms.All(WordsOf(id).Contains)) ? new Thing(forms, null, null, null, null) : null;
+        if (forms.All(word => telling.Contains(word) || shortNames.ContainsKey(word)) && Pantry.Ids.Any(id => forms.All(WordsOf(id).Contains)))
+        {
+            return new Thing(forms, null, null, null, null);
+        }
+
+        return shortNames.TryGetValue(string.Join(' ', forms), out var only) && Pantry.TryGet(only, out var meant) ? new Thing(forms, meant, meant.Name, null, null) : null;
     }
 
     private string Key(string words) => string.Join(' ', words.Split([' ', '-'], StringSplitOptions.RemoveEmptyEntries).Select(names.FormOf));

@@ -7,12 +7,14 @@ namespace SwapSolver.Kitchen.Wording;
 /// <param name="Patterns">Clauses, in the order in which they are preferred where two read as much.</param>
 /// <param name="TooPlain">Words of ingredients' names that say nothing by themselves, as <c>ground</c>.</param>
 /// <param name="LeftOut">Words, each with the group or allergen that is meant where something is to be left out.</param>
+/// <param name="ShortNames">Words that stand for several things, each with the id of the one that is meant where it does the same as what goes out.</param>
 /// <param name="Tins">Tins that are named by the loaf that they hold.</param>
 public sealed record QuestionWords(
     ImmutableArray<QuestionWord> Words,
     ImmutableArray<QuestionPattern> Patterns,
     ImmutableHashSet<string> TooPlain,
     ImmutableDictionary<string, string> LeftOut,
+    ImmutableDictionary<string, string> ShortNames,
     ImmutableArray<LoafTin> Tins);
 
 /// <summary>A phrase of a question.</summary>
