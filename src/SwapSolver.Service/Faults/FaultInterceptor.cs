@@ -21,6 +21,15 @@ internal sealed partial class FaultInterceptor(ILogger<FaultInterceptor> logger)
             return true;
         });
 
+    /// <inheritdoc/>
+    public override Task DuplexStreamingServerHandler<TRequest, TResponse>(
+        IAsyncStreamReader<TRequest> requestStream, IServerStreamWriter<TResponse> responseStream, ServerCallContext context, DuplexStreamingServerMethod<TRequest, TResponse> continuation) =>
+        Guarded(context, async () =>
+        {
+            await continuation(requestStream, responseStream, context);
+            return true;
+        });
+
     private async Task<T> Guarded<T>(ServerCallContext context, Func<Task<T>> call)
     {
         try

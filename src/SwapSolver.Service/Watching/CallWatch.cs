@@ -26,6 +26,15 @@ internal sealed class CallWatch(CallMeter meter) : Interceptor
         IAsyncStreamReader<TRequest> requestStream, ServerCallContext context, ClientStreamingServerMethod<TRequest, TResponse> continuation) =>
         Watched(context, () => continuation(requestStream, context));
 
+    /// <inheritdoc/>
+    public override Task DuplexStreamingServerHandler<TRequest, TResponse>(
+        IAsyncStreamReader<TRequest> requestStream, IServerStreamWriter<TResponse> responseStream, ServerCallContext context, DuplexStreamingServerMethod<TRequest, TResponse> continuation) =>
+        Watched(context, async () =>
+        {
+            await continuation(requestStream, responseStream, context);
+            return true;
+        });
+
     private async Task<T> Watched<T>(ServerCallContext context, Func<Task<T>> call)
     {
         var question = context.Method[(context.Method.LastIndexOf('/') + 1)..];
