@@ -30,6 +30,12 @@ npm ci --prefix tests/reference-data --ignore-scripts --no-audit --no-fund --sil
 npm ci --prefix tests/card-checks --ignore-scripts --no-audit --no-fund --silent \
     || echo "could not fetch the judges of cards: the tests that ask them will fail" >&2
 
+# The pages, which the service then carries, and the journeys through them.
+npm ci --prefix clients/web --ignore-scripts --no-audit --no-fund --silent && npm run build --prefix clients/web --silent \
+    || echo "could not build the pages: the tests that walk them will fail" >&2
+npm ci --prefix tests/web --ignore-scripts --no-audit --no-fund --silent \
+    || echo "could not fetch what walks the pages: the tests that walk them will fail" >&2
+
 results="$(mktemp -d)"
 trap 'rm -rf "$results"' EXIT
 broken=0

@@ -29,12 +29,19 @@ public sealed class OrToolsSolver(Backend backend = Backend.Branching) : ISolver
             return SolveBy(backend, model, budget, cancel);
         }
 
+        if (Reduction.Of(model) is not { } reduced)
+        {
+            return Solution.None(Outcome.Infeasible);
+        }
+
         var clock = Stopwatch.StartNew();
-        using var search = new BranchAndBound(model, budget, cancel);
-        return search.Run() is not var (outcome, values) ? SolveInTurns(model, budget - clock.Elapsed, cancel) with { Nodes = search.Parts }
-            : outcome is Outcome.Optimal or Outcome.Feasible
-                ? StatusTranslation.Checked(model, outcome, values) with { Nodes = search.Parts, Gap = search.Gap }
-            : Solution.None(outcome) with { Nodes = search.Parts };
+        var search = new BranchAndBound(model, reduced, budget, cancel);
+        // A point that breaks the model is not believed: another solver is to look.
+        var solution = search.Run() is not var (outcome, values) ? null
+            : outcome is not (Outcome.Optimal or Outcome.Feasible) ? Solution.None(outcome)
+            : model.Broken(values) is null ? StatusTranslation.Checked(model, outcome, values) with { Gap = search.Gap }
+            : null;
+        return (solution ?? SolveInTurns(model, budget - clock.Elapsed, cancel)) with { Nodes = search.Parts };
     }
 
     /// <inheritdoc/>

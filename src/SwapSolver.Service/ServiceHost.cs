@@ -112,7 +112,7 @@ internal static class ServiceHost
         if (!isEmbedded)
         {
             grpc.AddJsonTranscoding(json => json.TypeRegistry = TypeRegistry.FromMessages(
-                BadRequest.Descriptor, ErrorInfo.Descriptor, RetryInfo.Descriptor));
+                BadRequest.Descriptor, ErrorInfo.Descriptor, RetryInfo.Descriptor, RequestInfo.Descriptor));
             builder.Services.AddGrpcReflection();
             Network.Add(builder);
             Telemetry.Add(builder);

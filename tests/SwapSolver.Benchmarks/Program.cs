@@ -10,6 +10,7 @@ using SwapSolver.Benchmarks;
 using SwapSolver.Benchmarks.Bakes;
 using SwapSolver.Benchmarks.Growth;
 using SwapSolver.Benchmarks.Kitchens;
+using SwapSolver.Benchmarks.Load;
 using SwapSolver.Benchmarks.Race;
 
 // Ratios are measured side by side in one run; times on shared machines are noise and are not printed. '--dry' runs each
@@ -23,13 +24,30 @@ if (args is ["--race"])
 // '--kitchens 2000' measures nothing: it proves so many random kitchens by independent solvers, run from the root of the sources.
 if (args is ["--kitchens", var kitchens])
 {
-    return KitchenRun.Write(int.Parse(kitchens, System.Globalization.CultureInfo.InvariantCulture), "tests/SwapSolver.Benchmarks/results/kitchens.md");
+    return KitchenRun.Write(Count(kitchens), "tests/SwapSolver.Benchmarks/results/kitchens.md");
 }
 
 // '--records' measures the kitchen's records, and with two connection strings behind it a server's too, run from the root of the sources.
 if (args is ["--records", .. var servers])
 {
     return await RecordsRun.Write("tests/SwapSolver.Benchmarks/results/records.md", servers);
+}
+
+// What the service does under load, each a section of results/load.md, run from the root of the sources.
+switch (args)
+{
+    case ["--fuzz", var requests, var bodies]:
+        return await Fuzz.Run(Count(requests), Count(bodies));
+    case ["--overload", var seconds]:
+        return await Overload.Run(TimeSpan.FromSeconds(Count(seconds)));
+    case ["--deadlines", var calls]:
+        return await Deadlines.Run(Count(calls));
+    case ["--stalled", var connections]:
+        return await Stalled.Run(Count(connections));
+    case ["--soak", var minutes]:
+        return await Soak.Run(TimeSpan.FromMinutes(Count(minutes)));
+    default:
+        break;
 }
 
 var isDry = args.Contains("--dry");
@@ -51,6 +69,8 @@ var types = typeof(Questions).Assembly.GetTypes()
     .ToArray();
 var summaries = BenchmarkRunner.Run(types, config);
 return summaries.Length > 0 && summaries.All(summary => summary.Reports.Length > 0 && summary.Reports.All(report => report.Success)) ? 0 : 1;
+
+static int Count(string text) => int.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
 
 static bool IsQuick(BenchmarkCase measured) => typeof(IGrowth).IsAssignableFrom(measured.Descriptor.Type)
     ? measured.Descriptor.WorkloadMethod.Name == nameof(IGrowth.Of100) && measured.Parameters["Question"] is null or Questions.Quickest

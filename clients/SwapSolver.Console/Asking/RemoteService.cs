@@ -18,12 +18,23 @@ internal sealed class RemoteService(Uri address, string? key) : IServiceConnecti
     });
 
     /// <summary>What callers are advised to do: all services of a name in turn; where none answered, or all places were taken, the same
-    /// question again a little later, which is safe, since a question changes nothing and what is written down is the same twice.</summary>
+    /// question again a little later, which is safe, since a question changes nothing and what is written down is the same twice.
+    /// What would be there twice is sent once.</summary>
     private static ServiceConfig Advice => new()
     {
         LoadBalancingConfigs = { new RoundRobinConfig() },
         MethodConfigs =
         {
+            new MethodConfig
+            {
+                Names =
+                {
+                    Of(nameof(V1.KeyService), nameof(V1.KeyService.KeyServiceClient.CreateKey)),
+                    Of(nameof(V1.IngredientService), nameof(V1.IngredientService.IngredientServiceClient.AddIngredient)),
+                    Of(nameof(V1.RecordService), nameof(V1.RecordService.RecordServiceClient.ImportRecords)),
+                    Of(nameof(V1.RecordService), nameof(V1.RecordService.RecordServiceClient.RestoreRecords)),
+                },
+            },
             new MethodConfig
             {
                 Names = { MethodName.Default },
@@ -38,6 +49,8 @@ internal sealed class RemoteService(Uri address, string? key) : IServiceConnecti
             },
         },
     };
+
+    private static MethodName Of(string service, string method) => new() { Service = $"{V1.Formula.Descriptor.File.Package}.{service}", Method = method };
 
     /// <inheritdoc/>
     public Task<CallInvoker> ReadyAsync(CancellationToken cancel) => Task.FromResult(key is null

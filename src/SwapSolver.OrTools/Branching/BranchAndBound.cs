@@ -8,7 +8,7 @@ namespace SwapSolver.OrTools.Branching;
 /// yes-or-noes and trees of some hundred parts: a warm linear solve a part is quicker than what a large solver does before it
 /// starts, and it can be stopped between any two. Same model, same steps, same point, unless time runs out.</summary>
 /// <remarks>Written for this since the package's own CBC cannot be stopped, and takes twice the time (results/solvers.md).</remarks>
-internal sealed class BranchAndBound : IDisposable
+internal sealed class BranchAndBound
 {
     /// <summary>How far from whole a value of the relaxation may lie to be tried as whole [1]. What is answered is whole exactly.</summary>
     private const double WholeWithin = 1e-6;
@@ -19,7 +19,6 @@ internal sealed class BranchAndBound : IDisposable
     /// <summary>Columns whose two sides are tried, at most, before one is cut at.</summary>
     private const int MostTrials = 8;
 
-    private readonly Model model;
     private readonly Relaxation relaxation;
     private readonly PseudoCosts costs;
     private readonly double[] low;
@@ -33,13 +32,12 @@ internal sealed class BranchAndBound : IDisposable
     private double bestObjective = double.PositiveInfinity;
 
     /// <summary>Prepares a search.</summary>
-    public BranchAndBound(Model model, TimeSpan budget, CancellationToken cancel)
+    public BranchAndBound(Model model, ReducedModel reduced, TimeSpan budget, CancellationToken cancel)
     {
-        this.model = model;
         this.budget = budget;
         this.cancel = cancel;
-        relaxation = new Relaxation(model);
-        costs = new PseudoCosts(model.Columns.Count);
+        relaxation = new Relaxation(model, reduced, cancel);
+        costs = new PseudoCosts(reduced.Columns);
         low = [.. relaxation.Low];
         high = [.. relaxation.High];
     }
@@ -57,7 +55,6 @@ internal sealed class BranchAndBound : IDisposable
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
     public (Outcome Outcome, double[] Values)? Run()
     {
-        using var stop = cancel.Register(static state => ((Relaxation)state!).Interrupt(), relaxation);
         Branch? next = Branch.Whole;
         for (; next is not null || open.Count > 0; Parts++)
         {
@@ -74,6 +71,11 @@ internal sealed class BranchAndBound : IDisposable
             }
 
             var part = next ?? open.Dequeue();
+            if (next is null)
+            {
+                relaxation.GoToRoot();
+            }
+
             next = null;
             if (part.Bound < Worth && !TryLook(part, out next) && clock.Elapsed < budget)
             {
@@ -85,16 +87,13 @@ internal sealed class BranchAndBound : IDisposable
         return best is null ? (Outcome.Infeasible, []) : (Outcome.Optimal, best);
     }
 
-    /// <inheritdoc/>
-    public void Dispose() => relaxation.Dispose();
-
     private double GapOf(Branch? next)
     {
         var bound = Math.Min(next?.Bound ?? double.PositiveInfinity, open.Count > 0 ? open.Peek().Bound : double.PositiveInfinity);
         return Math.Max(0, bestObjective - bound) / Math.Max(1e-9, Math.Abs(bestObjective));
     }
 
-    private Outcome Solve() => relaxation.Solve(budget - clock.Elapsed);
+    private LinearOutcome Solve() => relaxation.Solve(Worth);
 
     /// <summary>Looks into a part: keeps its point where it is whole, else cuts it in two, of which one is to be looked at next.
     /// False where the linear solver settled nothing.</summary>
@@ -103,15 +102,16 @@ internal sealed class BranchAndBound : IDisposable
         next = null;
         part.Apply(relaxation, low, high);
         var outcome = Solve();
-        if (outcome != Outcome.Optimal)
+        if (outcome != LinearOutcome.Best)
         {
-            return outcome == Outcome.Infeasible;
+            return outcome != LinearOutcome.Unsettled;
         }
 
         var (bound, values) = (relaxation.Objective, (double[])relaxation.Values.Clone());
         if (part.Parent is null)
         {
-            root = (bound, values, relaxation.ReducedCosts());
+            root = (bound, values, relaxation.ReducedCosts.ToArray());
+            relaxation.KeepRoot();
         }
         else
         {
@@ -140,15 +140,15 @@ internal sealed class BranchAndBound : IDisposable
         }
 
         var outcome = Solve();
-        if (outcome is not (Outcome.Optimal or Outcome.Infeasible))
+        if (outcome == LinearOutcome.Unsettled)
         {
             return false;
         }
 
-        if (outcome == Outcome.Optimal && relaxation.Objective < bestObjective)
+        if (outcome == LinearOutcome.Best && relaxation.Objective < bestObjective)
         {
             bestObjective = relaxation.Objective;
-            best = [.. relaxation.Values.Select((value, column) => model.Columns[column].IsWhole ? Math.Round(value) : value)];
+            best = relaxation.Point();
             NarrowByRoot();
         }
 
@@ -233,13 +233,13 @@ internal sealed class BranchAndBound : IDisposable
     {
         part.Apply(relaxation, low, high);
         var outcome = Solve();
-        if (outcome == Outcome.Optimal)
+        if (outcome == LinearOutcome.Best)
         {
             var cost = Math.Max(0, relaxation.Objective - part.Bound);
             costs.Learn(part, cost);
             return cost;
         }
 
-        return outcome == Outcome.Infeasible ? double.PositiveInfinity : null;
+        return outcome == LinearOutcome.Unsettled ? null : double.PositiveInfinity;
     }
 }

@@ -170,7 +170,9 @@ public sealed class FormulaRecords
     {
         if (DoneRequests.Find(request, connection, transaction) is { } done)
         {
-            return (false, done.Fingerprint == request.Fingerprint ? new Changed(Outcome.Done, Head(done.Name, connection, transaction)) : new Changed(Outcome.OtherRequest, null));
+            return (false, done.Fingerprint == request.Fingerprint
+                ? WithNewest(new Changed(Outcome.Done, Head(done.Name, connection, transaction)), connection, transaction)
+                : new Changed(Outcome.OtherRequest, null));
         }
 
         var head = Head(id, connection, transaction);
@@ -180,14 +182,17 @@ public sealed class FormulaRecords
         }
 
         var changed = change(head, connection, transaction);
-        var isDone = changed.Outcome == Outcome.Done;
-        if (isDone)
+        if (changed.Outcome != Outcome.Done)
         {
-            DoneRequests.Remember(request, id, connection, transaction);
+            return (false, changed);
         }
 
-        return (isDone, changed);
+        DoneRequests.Remember(request, id, connection, transaction);
+        return (!request.IsOnlyTried, WithNewest(changed, connection, transaction));
     });
+
+    private static Changed WithNewest(Changed changed, IDbConnection connection, IDbTransaction transaction) =>
+        changed with { Newest = FindRevision(changed.Now!.Id, changed.Now.Newest, connection, transaction) };
 
     private static FormulaHead First(string id, FormulaDraft draft, WriteRequest request, IDbConnection connection, IDbTransaction transaction)
     {

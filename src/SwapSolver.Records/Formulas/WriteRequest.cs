@@ -5,4 +5,5 @@ namespace SwapSolver.Records.Formulas;
 /// <param name="Fingerprint">Tells it from any other request.</param>
 /// <param name="At">When it came in (RFC 3339).</param>
 /// <param name="ForgottenBefore">Requests done before are forgotten (RFC 3339).</param>
-public sealed record WriteRequest(string Id, string Fingerprint, string At, string ForgottenBefore);
+/// <param name="IsOnlyTried">Everything is done and looked at, and nothing of it is kept.</param>
+public sealed record WriteRequest(string Id, string Fingerprint, string At, string ForgottenBefore, bool IsOnlyTried = false);

@@ -58,7 +58,7 @@ public sealed class TrialRecords
         Insert(written, connection, transaction);
         DoneRequests.Remember(request, $"{written.Formula}/{written.Number}", connection, transaction);
         Count(connection, transaction);
-        return (true, written);
+        return (!request.IsOnlyTried, written);
     });
 
     /// <summary>Writes a choice down.</summary>

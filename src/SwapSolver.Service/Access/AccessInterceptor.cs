@@ -2,6 +2,7 @@ using Google.Rpc;
 using Grpc.Core;
 using SwapSolver.Records;
 using SwapSolver.Service.Faults;
+using Reason = SwapSolver.V1.CallFault.Types.Reason;
 
 namespace SwapSolver.Service.Access;
 
@@ -29,8 +30,8 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
         if (role < least)
         {
             throw role == Role.Anonymous
-                ? Refuse(Code.Unauthenticated, "KEY_NEEDED", $"{method} needs a key; show one of a kitchen's {Words(least)} in the header 'authorization: Bearer KEY' (console: --key or SWAPSOLVER_KEY). Keys are made on the service's own machine with: keys create")
-                : Refuse(Code.PermissionDenied, "ROLE_TOO_LOW", $"a key of a {Words(role)} may not call {method}; ask a kitchen's {Words(least)}");
+                ? Refuse(Code.Unauthenticated, Reason.KeyNeeded, $"{method} needs a key; show one of a kitchen's {Words(least)} in the header 'authorization: Bearer KEY' (console: --key or SWAPSOLVER_KEY). Keys are made on the service's own machine with: keys create")
+                : Refuse(Code.PermissionDenied, Reason.RoleTooLow, $"a key of a {Words(role)} may not call {method}; ask a kitchen's {Words(least)}");
         }
 
         http.RequestServices.GetRequiredService<Caller>().Role = role;
@@ -46,10 +47,10 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
         var text = header.StartsWith(Scheme, StringComparison.OrdinalIgnoreCase) ? header[Scheme.Length..].Trim() : string.Empty;
         return ApiKey.IdOf(text) is { Length: > 0 } id && records.Keys.Find(id) is { Revoked: null } key && ApiKey.Matches(key, text)
             ? Enum.Parse<Role>(key.Role)
-            : throw Refuse(Code.Unauthenticated, "UNKNOWN_KEY", "the key is not known, or was taken back; give another, or none for what everybody may ask");
+            : throw Refuse(Code.Unauthenticated, Reason.UnknownKey, "the key is not known, or was taken back; give another, or none for what everybody may ask");
     }
 
-    private static RpcException Refuse(Code code, string reason, string words) => RichFault.Of(code, words, ProblemList.Info(reason));
+    private static RpcException Refuse(Code code, Reason reason, string words) => RichFault.Of(code, words, RichFault.Info(reason));
 
     private static string Words(Role role) => role.ToString().ToLowerInvariant();
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Google.Rpc;
 using Grpc.Core;
+using Reason = SwapSolver.V1.CallFault.Types.Reason;
 
 namespace SwapSolver.Service.Faults;
 
@@ -9,8 +10,6 @@ internal sealed class ProblemList
 {
     private const int MostListed = 50;
 
-    private const int MostLetters = 100;
-
     private readonly List<Problem> problems = [];
 
     /// <summary>How many mistakes there are.</summary>
@@ -18,7 +17,7 @@ internal sealed class ProblemList
 
     /// <summary>Adds a mistake.</summary>
     public void Add(string path, string value, string reason, string wayOut) =>
-        problems.Add(new Problem(path, Short(value), reason, wayOut));
+        problems.Add(new Problem(path, RichFault.Short(value), reason, wayOut));
 
     /// <summary>Adds a mistake whose way out takes time to find; it is sought only where it will be told.</summary>
     public void Add(string path, string value, string reason, Func<string> wayOut) =>
@@ -48,7 +47,7 @@ internal sealed class ProblemList
             Field = problem.Path,
             Description = problem.Sentence,
         }));
-        var info = new ErrorInfo { Reason = "INVALID_REQUEST", Domain = RichFault.Domain };
+        var info = RichFault.Info(Reason.InvalidRequest);
         foreach (var problem in shown)
         {
             info.Metadata[problem.Path] = problem.Value;
@@ -62,50 +61,18 @@ internal sealed class ProblemList
     public static RpcException NotFound(string name, IEnumerable<string> nearest)
     {
         var names = string.Join(", ", nearest);
-        var info = new ErrorInfo { Reason = "NOT_FOUND", Domain = RichFault.Domain };
-        name = Short(name);
-        info.Metadata["name"] = name;
+        var info = RichFault.Info(Reason.NotFound, ("name", name));
         info.Metadata["nearest"] = names;
-        return RichFault.Of(Code.NotFound, $"'{name}' is not known; nearest names: {names}", info);
+        return RichFault.Of(Code.NotFound, $"'{RichFault.Short(name)}' is not known; nearest names: {names}", info);
     }
 
     /// <summary>NOT_FOUND for a name that is known, and of which this kitchen wrote nothing down.</summary>
-    public static RpcException NothingWritten(string name)
-    {
-        var info = new ErrorInfo { Reason = "NOTHING_WRITTEN", Domain = RichFault.Domain };
-        info.Metadata["name"] = Short(name);
-        return RichFault.Of(Code.NotFound, $"this kitchen wrote nothing down of '{Short(name)}'; a shipped ingredient stays", info);
-    }
+    public static RpcException NothingWritten(string name) => RichFault.Of(
+        Code.NotFound, $"this kitchen wrote nothing down of '{RichFault.Short(name)}'; a shipped ingredient stays", RichFault.Info(Reason.NothingWritten, ("name", name)));
 
     /// <summary>ALREADY_EXISTS for a food that this kitchen has.</summary>
-    public static RpcException AlreadyThere(string id)
-    {
-        var info = new ErrorInfo { Reason = "ALREADY_EXISTS", Domain = RichFault.Domain };
-        info.Metadata["ingredientId"] = Short(id);
-        return RichFault.Of(Code.AlreadyExists, $"'{Short(id)}' is a food of this kitchen already; give another id, or say that it is to be replaced", info);
-    }
-
-    /// <summary>Why a call was refused, for programs: a reason that stays, and what it is about.</summary>
-    public static ErrorInfo Info(string reason, params (string Key, string Value)[] about)
-    {
-        var info = new ErrorInfo { Reason = reason, Domain = RichFault.Domain };
-        foreach (var (key, value) in about)
-        {
-            info.Metadata[key] = Short(value);
-        }
-
-        return info;
-    }
-
-    private static string Short(string value)
-    {
-        if (value.Length <= MostLetters)
-        {
-            return value;
-        }
-
-        // A letter of two halves is not cut in two.
-        var end = char.IsHighSurrogate(value[MostLetters - 4]) ? MostLetters - 4 : MostLetters - 3;
-        return $"{value[..end]}...";
-    }
+    public static RpcException AlreadyThere(string id) => RichFault.Of(
+        Code.AlreadyExists,
+        $"'{RichFault.Short(id)}' is a food of this kitchen already; give another id, or say that it is to be replaced",
+        RichFault.Info(Reason.AlreadyExists, ("ingredientId", id)));
 }

@@ -1,7 +1,9 @@
 using System.Threading.RateLimiting;
+using Google.Rpc;
 using Grpc.Core;
 using SwapSolver.Service.Access;
 using SwapSolver.Service.Faults;
+using Reason = SwapSolver.V1.CallFault.Types.Reason;
 
 namespace SwapSolver.Service.Limits;
 
@@ -37,7 +39,7 @@ internal sealed class CallerLimits(ServiceLimits limits) : Gate, IDisposable
         if (!lease.IsAcquired)
         {
             var wait = lease.TryGetMetadata(MetadataName.RetryAfter, out var retry) ? retry : UsualWait;
-            throw RichFault.Exhausted("TOO_MANY_CALLS", "this caller asks more often than anyone may; ask again a little later", wait);
+            throw RichFault.Later(Code.ResourceExhausted, Reason.TooManyCalls, "this caller asks more often than anyone may; ask again a little later", wait);
         }
     }
 }

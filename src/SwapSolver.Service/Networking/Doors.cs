@@ -33,7 +33,7 @@ internal static class Doors
         most.RequestHeadersTimeout = HeadTime;
         most.KeepAliveTimeout = TimeSpan.FromSeconds(limits.SilenceSeconds);
         most.Http2.MaxStreamsPerConnection = limits.CallsPerConnection;
-        most.Http2.KeepAlivePingDelay = TimeSpan.FromSeconds(limits.SilenceSeconds / 2);
+        most.Http2.KeepAlivePingDelay = TimeSpan.FromSeconds(Math.Max(1, limits.SilenceSeconds / 2));
         most.Http2.KeepAlivePingTimeout = PingTime;
         kestrel.Listen(settings.Address, options.GrpcPort, listen => Secure(listen, settings, HttpProtocols.Http2));
         kestrel.Listen(

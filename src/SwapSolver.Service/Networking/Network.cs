@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
+using SwapSolver.Service.Faults;
 using SwapSolver.Service.Networking.OpenApi;
 
 namespace SwapSolver.Service.Networking;
@@ -46,6 +47,7 @@ internal static class Network
         app.UseRouting();
         app.UseCors();
         app.UseGrpcWeb(new GrpcWebOptions { DefaultEnabled = true });
+        app.Use(BrokenMessages.Tell);
     }
 
     /// <summary>What is asked beside the methods.</summary>
@@ -57,6 +59,7 @@ internal static class Network
         app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false });
         app.MapHealthChecks("/health/ready", new HealthCheckOptions { Predicate = check => check.Tags.Contains(Ready) });
         app.MapPrometheusScrapingEndpoint("/metrics");
+        Pages.Map(app, Path.Combine(AppContext.BaseDirectory, "pages"));
         var document = new Lazy<Task<byte[]>>(() => ContractDocument.Write(Contract.Services));
         app.MapGet("/openapi/v1.json", async () => Results.Bytes(await document.Value, "application/json"));
     }

@@ -25,11 +25,16 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
     {
         var problems = new ProblemList();
         var read = subject.Read(request.Name, request.Formula, problems);
+        var origin = request.BandsOf is { } of ? subject.ReadAsGiven(of.Name, of.Formula, problems, "bandsOf.formula") : null;
         problems.ThrowIfAny();
         return cache.Get(request, context, async () =>
         {
-            var measured = await room.Run(context, (clock, cancel) => new Measurement(read!.Formula, read.Measured).Answer(search, clock, cancel));
-            return (Write(read!, measured), measured.EndedEarly);
+            var question = new Measurement(read!.Formula, read.Measured) { BandsOf = origin?.Formula };
+            // A few sums: they wait for nobody's solve.
+            var measured = request.TypicalOnly
+                ? new MeasuredFormula(question.ReadTypical(search), [], null, false)
+                : await room.Run(context, (clock, cancel) => question.Answer(search, clock, cancel));
+            return (Write(read, measured), measured.EndedEarly);
         });
     }
 

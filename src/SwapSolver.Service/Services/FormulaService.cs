@@ -24,7 +24,7 @@ internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitche
         var reader = new DraftReader(kitchen.Pantry, kitchen.Lines, problems);
         var draft = reader.Read(request.Formula, request.Note, request.Goals);
         var id = reader.NewId(request.FormulaId, draft.DisplayName);
-        var asked = requests.Read(request.RequestId, request, problems);
+        var asked = requests.Read(request.RequestId, request, problems, request.ValidateOnly);
         problems.ThrowIfAny();
         return CreateAsync(id, draft, asked);
     }
@@ -53,7 +53,7 @@ internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitche
         var formula = request.Formula is null ? null : Masked(request.Formula, request.UpdateMask, problems);
         var reader = new DraftReader(kitchen.Pantry, kitchen.Lines, problems);
         var draft = reader.Read(formula, request.Note, request.Goals);
-        var asked = requests.Read(request.RequestId, request, problems);
+        var asked = requests.Read(request.RequestId, request, problems, request.ValidateOnly);
         var name = formula?.Name ?? string.Empty;
         if (formula is not null && name.Length == 0 && !request.AllowMissing)
         {
@@ -73,19 +73,19 @@ internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitche
 
     /// <inheritdoc/>
     public override Task<Formula> DeleteFormula(DeleteFormulaRequest request, ServerCallContext context) =>
-        Change(request.Name, request.RequestId, request, (id, asked) => library.Saved.DeleteAsync(id, request.Etag, asked));
+        Change(request.Name, request.RequestId, request.ValidateOnly, request, (id, asked) => library.Saved.DeleteAsync(id, request.Etag, asked));
 
     /// <inheritdoc/>
     public override Task<Formula> UndeleteFormula(UndeleteFormulaRequest request, ServerCallContext context) =>
-        Change(request.Name, request.RequestId, request, (id, asked) => library.Saved.UndeleteAsync(id, request.Etag, asked));
+        Change(request.Name, request.RequestId, request.ValidateOnly, request, (id, asked) => library.Saved.UndeleteAsync(id, request.Etag, asked));
 
     /// <inheritdoc/>
     public override Task<Formula> PublishFormula(PublishFormulaRequest request, ServerCallContext context) =>
-        Change(request.Name, request.RequestId, request, (id, asked) => library.Saved.PublishAsync(id, request.Revision == 0 ? null : request.Revision, request.Etag, asked));
+        Change(request.Name, request.RequestId, request.ValidateOnly, request, (id, asked) => library.Saved.PublishAsync(id, request.Revision == 0 ? null : request.Revision, request.Etag, asked));
 
     /// <inheritdoc/>
     public override Task<Formula> UnpublishFormula(UnpublishFormulaRequest request, ServerCallContext context) =>
-        Change(request.Name, request.RequestId, request, (id, asked) => library.Saved.UnpublishAsync(id, request.Etag, asked));
+        Change(request.Name, request.RequestId, request.ValidateOnly, request, (id, asked) => library.Saved.UnpublishAsync(id, request.Etag, asked));
 
     /// <inheritdoc/>
     public override Task<Formula> CopyFormula(CopyFormulaRequest request, ServerCallContext context)
@@ -98,7 +98,7 @@ internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitche
         var from = found.Revision is { } revision ? ResourceName.OfRevision(revision.Formula, revision.Number) : request.Name;
         var draft = reader.Read(copy, $"{UsualCopyNote} {from}", []);
         var id = reader.NewId(request.FormulaId, draft.DisplayName);
-        var asked = requests.Read(request.RequestId, request, problems);
+        var asked = requests.Read(request.RequestId, request, problems, request.ValidateOnly);
         problems.ThrowIfAny();
         return CreateAsync(id, draft, asked);
     }
@@ -216,11 +216,11 @@ internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitche
             : throw FormulaRefusal.Taken(id, "it is shipped with the program: give another id");
     }
 
-    private Task<Formula> Change(string name, string requestId, Google.Protobuf.IMessage request, Func<string, WriteRequest, Task<Changed>> change)
+    private Task<Formula> Change(string name, string requestId, bool isOnlyTried, Google.Protobuf.IMessage request, Func<string, WriteRequest, Task<Changed>> change)
     {
         var id = ResourceName.FormulaId(Required(name));
         var problems = new ProblemList();
-        var asked = requests.Read(requestId, request, problems);
+        var asked = requests.Read(requestId, request, problems, isOnlyTried);
         problems.ThrowIfAny();
         name = ResourceName.OfFormula(id);
         return library.Shipped.Find(name) is null ? DoneAsync(change(id, asked), name) : throw FormulaRefusal.Shipped(name);
@@ -235,7 +235,6 @@ internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitche
             throw refusal;
         }
 
-        var now = changed.Now!;
-        return FormulaDocument.Write(now, library.Saved.Find(now.Id, now.Newest)!.Value.Revision);
+        return FormulaDocument.Write(changed.Now!, changed.Newest!);
     }
 }

@@ -7,6 +7,7 @@ using SwapSolver.Service.Faults;
 using SwapSolver.Service.Stored;
 using SwapSolver.Service.Translation;
 using SwapSolver.V1;
+using Reason = SwapSolver.V1.CallFault.Types.Reason;
 using Role = SwapSolver.Service.Access.Role;
 
 namespace SwapSolver.Service.Services;
@@ -53,7 +54,7 @@ internal sealed class KeyService(KitchenRecords records, TimeProvider clock) : V
     {
         var id = request.Name.StartsWith(Keys, StringComparison.Ordinal) ? request.Name[Keys.Length..] : request.Name;
         return Write(await records.Keys.RevokeAsync(id, Moment.Write(clock.GetUtcNow()))
-            ?? throw RichFault.Of(Code.NotFound, $"'{request.Name}' is no key of this kitchen; see them with ListKeys (keys list)", ProblemList.Info("NOT_FOUND", ("name", request.Name))));
+            ?? throw RichFault.Of(Code.NotFound, $"'{request.Name}' is no key of this kitchen; see them with ListKeys (keys list)", RichFault.Info(Reason.NotFound, ("name", request.Name))));
     }
 
     private static Key Write(StoredKey key) => new()

@@ -1,4 +1,7 @@
+using Google.Rpc;
 using Grpc.Core;
+using SwapSolver.Service.Faults;
+using Reason = SwapSolver.V1.CallFault.Types.Reason;
 
 namespace SwapSolver.Service.Services;
 
@@ -11,8 +14,11 @@ internal static class OutOfTime
     {
         if (ranOutOfTime)
         {
-            throw new RpcException(new Status(
-                StatusCode.DeadlineExceeded, "time ran out before any formula was found; give the call a later deadline"));
+            throw Refusal();
         }
     }
+
+    /// <summary>DEADLINE_EXCEEDED.</summary>
+    public static RpcException Refusal() => RichFault.Of(
+        Code.DeadlineExceeded, "time ran out before any formula was found; give the call a later deadline", RichFault.Info(Reason.OutOfTime));
 }

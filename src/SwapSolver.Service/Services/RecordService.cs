@@ -8,6 +8,7 @@ using SwapSolver.Records.Whole;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Whole;
 using SwapSolver.V1;
+using Reason = SwapSolver.V1.CallFault.Types.Reason;
 
 namespace SwapSolver.Service.Services;
 
@@ -42,7 +43,7 @@ internal sealed class RecordService(KitchenRecords records) : V1.RecordService.R
         if (rows.Count > 0 && !records.Whole.IsEmpty)
         {
             throw RichFault.Of(
-                Code.FailedPrecondition, "this kitchen has records already, and nothing was imported; give an empty place by --records, or put a backup in their place with RestoreRecords (records restore)", ProblemList.Info("NOT_EMPTY"));
+                Code.FailedPrecondition, "this kitchen has records already, and nothing was imported; give an empty place by --records, or put a backup in their place with RestoreRecords (records restore)", RichFault.Info(Reason.NotEmpty));
         }
 
         return new ImportRecordsResponse { Records = rows.Count == 0 ? 0 : await Replace(rows) };
@@ -85,7 +86,7 @@ internal sealed class RecordService(KitchenRecords records) : V1.RecordService.R
         var rows = ReadBackup(file);
         if (!mayReplace && !records.Whole.IsEmpty)
         {
-            throw RichFault.Of(Code.InvalidArgument, "this kitchen has records, and a backup would take their place; nothing was restored. Back them up first, and say that they may be replaced (records restore FILE --replace)", ProblemList.Info("NOT_EMPTY"));
+            throw RichFault.Of(Code.FailedPrecondition, "this kitchen has records, and a backup would take their place; nothing was restored. Back them up first, and say that they may be replaced (records restore FILE --replace)", RichFault.Info(Reason.NotEmpty));
         }
 
         return new RestoreRecordsResponse { Records = await Replace(rows) };

@@ -14,6 +14,7 @@ using SwapSolver.Service.Translation;
 using SwapSolver.V1;
 using Domain = SwapSolver.Kitchen.Formulas;
 using Fact = SwapSolver.Kitchen.Ingredients.Fact;
+using Reason = SwapSolver.V1.CallFault.Types.Reason;
 
 namespace SwapSolver.Service.Services;
 
@@ -40,7 +41,7 @@ internal sealed class TrialService(
         }
 
         var baked = new TrialReader(kitchen.Pantry, kitchen.Lines, Bakehouse.Bake, shelf.Measuring, problems).Read(trial, found.Formula);
-        var asked = requests.Read(request.RequestId, request, problems);
+        var asked = requests.Read(request.RequestId, request, problems, request.ValidateOnly);
         problems.ThrowIfAny();
         trial.Revision = (int)revision.Number;
         trial.Foretold = await room.Run(context, (_, _) => Foretell(trial, baked!));
@@ -54,7 +55,7 @@ internal sealed class TrialService(
     {
         var (formula, number) = Parts(request.Name);
         return Task.FromResult(TrialDocument.Read(shelf.Records.Trials.Find(formula, number)
-            ?? throw RichFault.Of(Code.NotFound, $"'{request.Name}' is no trial of this kitchen; see them with ListTrials (trial list)", ProblemList.Info("NOT_FOUND", ("name", request.Name)))));
+            ?? throw RichFault.Of(Code.NotFound, $"'{request.Name}' is no trial of this kitchen; see them with ListTrials (trial list)", RichFault.Info(Reason.NotFound, ("name", request.Name)))));
     }
 
     /// <inheritdoc/>
@@ -100,7 +101,7 @@ internal sealed class TrialService(
         problems.ThrowIfAny();
         var id = LearnedWriter.IdOf(request.Name);
         var known = learning.Find(id) ?? throw RichFault.Of(
-            Code.NotFound, $"nothing was learned of '{request.Name}'; see what was with ListLearnedFacts (trial learned)", ProblemList.Info("NOT_FOUND", ("name", request.Name)));
+            Code.NotFound, $"nothing was learned of '{request.Name}'; see what was with ListLearnedFacts (trial learned)", RichFault.Info(Reason.NotFound, ("name", request.Name)));
         var before = shelf.Records.Trials.Choices().GetValueOrDefault(id) ?? new LearnedChoice(id, 0, string.Empty);
         var chosen = request.Choice switch
         {

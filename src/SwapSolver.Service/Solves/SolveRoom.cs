@@ -1,10 +1,12 @@
 using System.Threading.Channels;
 using System.Threading.RateLimiting;
+using Google.Rpc;
 using Grpc.Core;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Limits;
 using SwapSolver.Service.Services;
 using SwapSolver.Solving.Answers;
+using Reason = SwapSolver.V1.CallFault.Types.Reason;
 
 namespace SwapSolver.Service.Solves;
 
@@ -138,7 +140,7 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
     {
         if (!lease.IsAcquired)
         {
-            throw RichFault.Exhausted("BUSY", "all places for solving are taken, and as many calls wait as may; ask again a little later", FreeAgain);
+            throw RichFault.Later(Code.ResourceExhausted, Reason.Busy, "all places for solving are taken, and as many calls wait as may; ask again a little later", FreeAgain);
         }
     }
 }

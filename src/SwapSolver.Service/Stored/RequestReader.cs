@@ -13,7 +13,11 @@ internal sealed class RequestReader(TimeProvider clock)
     private static readonly TimeSpan Remembered = TimeSpan.FromDays(1);
 
     /// <summary>The request; where problems were added it is not to be used.</summary>
-    public WriteRequest Read(string id, IMessage request, ProblemList problems)
+    /// <param name="id">Its id; empty for none.</param>
+    /// <param name="request">The request.</param>
+    /// <param name="problems">What is wrong with it.</param>
+    /// <param name="isOnlyTried">Whether nothing of it is to be kept.</param>
+    public WriteRequest Read(string id, IMessage request, ProblemList problems, bool isOnlyTried = false)
     {
         if (id.Length > MostLetters || id.Any(letter => letter is < '!' or > '~'))
         {
@@ -22,6 +26,6 @@ internal sealed class RequestReader(TimeProvider clock)
 
         var now = clock.GetUtcNow();
         var fingerprint = $"{request.Descriptor.Name}:{Convert.ToHexStringLower(SHA256.HashData(request.ToByteArray()))}";
-        return new WriteRequest(id, fingerprint, Moment.Write(now), Moment.Write(now - Remembered));
+        return new WriteRequest(id, fingerprint, Moment.Write(now), Moment.Write(now - Remembered), isOnlyTried);
     }
 }

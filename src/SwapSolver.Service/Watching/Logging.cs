@@ -8,6 +8,8 @@ internal static class Logging
     {
         logging.ClearProviders();
         logging.SetMinimumLevel(LogLevel.Warning);
+        // The framework calls every broken message an error of the service: whoever sends junk would fill the log. Our own faults are logged by us.
+        logging.AddFilter("Grpc.AspNetCore.Server.ServerCallHandler", LogLevel.None);
         if (asJson)
         {
             logging.AddJsonConsole(json =>

@@ -26,7 +26,8 @@ internal static class Telemetry
                 .AddAspNetCoreInstrumentation()
                 .AddView("swapsolver.*.duration", new ExplicitBucketHistogramConfiguration { Boundaries = Seconds })
                 .AddView("swapsolver.solve.gap", new ExplicitBucketHistogramConfiguration { Boundaries = Gaps })
-                .AddPrometheusExporter());
+                // Fresh at every look: a look is rare, and whoever cancels wants to see the solver let go.
+                .AddPrometheusExporter(exporter => exporter.ScrapeResponseCacheDurationMilliseconds = 0));
         if (!string.IsNullOrEmpty(builder.Configuration[Collector]))
         {
             telemetry.WithTracing(traces => traces.AddSource(CallMeter.Name).AddAspNetCoreInstrumentation().AddOtlpExporter());

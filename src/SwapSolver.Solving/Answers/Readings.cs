@@ -14,13 +14,13 @@ public static class Readings
     /// <param name="holds">The wishes that narrow or replace default bands.</param>
     /// <param name="formula">The formula that is read.</param>
     /// <param name="reference">The formula that bases are counted on.</param>
-    /// <param name="samples">Samples of the facts of both.</param>
+    /// <param name="samples">Samples of the facts of both; null where a reading is to have no range.</param>
     public static ImmutableArray<Reading> Of(
         IEnumerable<Balance> balances,
         ImmutableArray<Hold> holds,
         Formula formula,
         Formula reference,
-        FactSamples samples) =>
+        FactSamples? samples) =>
     [
         .. balances
             .Where(balance => balance.CanRead(formula) && balance.CanRead(reference))
@@ -28,7 +28,7 @@ public static class Readings
             .Where(read => read.Value is not null)
             .Select(read =>
             {
-                var (low, high) = samples.SpreadOf(read.Balance, formula, reference);
+                var (low, high) = samples?.SpreadOf(read.Balance, formula, reference) ?? (read.Value!.Value, read.Value.Value);
                 var band = holds
                     .Where(hold => hold.Balance == read.Balance)
                     .Aggregate(Band.Open, (kept, hold) => kept.And(hold.Band));

@@ -14,6 +14,9 @@ namespace SwapSolver.Solving.Questions;
 /// <param name="Measured">What lines may weigh that were not weighed; null where all were.</param>
 public sealed record Measurement(Formula Formula, MeasuredLines? Measured = null)
 {
+    /// <summary>The formula around whose readings the bands are laid; null for the formula's own.</summary>
+    public Formula? BandsOf { get; init; }
+
     /// <summary>Reads every balance, and seeks a repair where a fixed band is missed.</summary>
     /// <param name="search">The solving.</param>
     /// <param name="clock">Time left.</param>
@@ -25,7 +28,7 @@ public sealed record Measurement(Formula Formula, MeasuredLines? Measured = null
         var holds = HoldsOf(bakehouse, reference);
         var readings = Read(search);
         var unread = bakehouse.Balances.Ratios.Where(balance => !balance.CanRead(reference)).ToImmutableArray();
-        var repair = unread.IsEmpty && readings.Any(reading => reading.Standing != Standing.Inside)
+        var repair = unread.IsEmpty && IsMissed(bakehouse, reference, holds, readings)
             ? search.Best(Formula, [new Way(Repair(bakehouse, reference, holds), 0, [])], clock, cancel)
             : (null, false);
         return new MeasuredFormula(
@@ -38,8 +41,23 @@ public sealed record Measurement(Formula Formula, MeasuredLines? Measured = null
     {
         var reference = Formula.Merged();
         var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient), Measured, search.Bags);
-        return Readings.Of(search.Bakehouse.Balances.Ratios, HoldsOf(search.Bakehouse, reference), reference, reference, samples);
+        return Readings.Of(search.Bakehouse.Balances.Ratios, HoldsOf(search.Bakehouse, Origin(reference)), reference, reference, samples);
     }
+
+    /// <summary>Every reading against its band with typical facts alone: no kitchens are drawn, so a reading has no range.</summary>
+    /// <param name="search">The solving.</param>
+    public ImmutableArray<Reading> ReadTypical(AnswerSearch search)
+    {
+        var reference = Formula.Merged();
+        return Readings.Of(search.Bakehouse.Balances.Ratios, HoldsOf(search.Bakehouse, Origin(reference)), reference, reference, samples: null);
+    }
+
+    private Formula Origin(Formula reference) => BandsOf?.Merged() ?? reference;
+
+    /// <summary>Whether a band of the formula's own is missed, whatever others it is held against.</summary>
+    private bool IsMissed(Bakehouse bakehouse, Formula reference, ImmutableArray<Hold> holds, ImmutableArray<Reading> readings) =>
+        (BandsOf is null ? readings : Readings.Of(bakehouse.Balances.Ratios, holds, reference, reference, samples: null))
+            .Any(reading => reading.Standing != Standing.Inside);
 
     private static ImmutableArray<Hold> HoldsOf(Bakehouse bakehouse, Formula reference) =>
         StrictLeavening(bakehouse.Balances, HoldList.Around(bakehouse.Balances, reference, []));

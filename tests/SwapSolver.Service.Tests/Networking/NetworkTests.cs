@@ -37,6 +37,23 @@ public sealed class NetworkTests(OpenKitchen kitchen)
     }
 
     [Fact]
+    public async Task A_page_that_was_not_built_says_in_a_sentence_how_to_build_it()
+    {
+        var builder = Microsoft.AspNetCore.Builder.WebApplication.CreateSlimBuilder();
+        Microsoft.AspNetCore.Hosting.WebHostBuilderKestrelExtensions.ConfigureKestrel(builder.WebHost, kestrel => kestrel.Listen(IPAddress.Loopback, 0));
+        await using var app = builder.Build();
+        Pages.Map(app, Path.Combine(AppContext.BaseDirectory, "no-such-folder"));
+        await app.StartAsync();
+        using var client = new HttpClient { BaseAddress = new Uri(app.Urls.Single()) };
+        foreach (var place in new[] { "/", "/kitchen" })
+        {
+            using var response = await client.GetAsync(new Uri(place, UriKind.Relative));
+            Assert.Equal(HttpStatusCode.ServiceUnavailable, response.StatusCode);
+            Assert.Contains("'npm ci' and 'npm run build' in clients/web", await response.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
     public async Task An_answer_forbids_a_browser_to_take_it_for_a_page()
     {
         using var response = await kitchen.Service.Http.GetAsync(new Uri("/v1/ingredients/butter", UriKind.Relative));

@@ -31,6 +31,43 @@ public sealed class BalanceServiceTests(OpenKitchen kitchen)
     }
 
     [Fact]
+    public async Task At_once_the_same_values_come_without_their_ranges()
+    {
+        var (whole, atOnce) = (await Bakes.Balance(kitchen.Service, Bakes.Hazelnut), await kitchen.Service.Balances.BalanceFormulaAsync(new BalanceFormulaRequest { Formula = Bakes.Hazelnut, TypicalOnly = true }));
+        Assert.Equal(whole.Readings.Select(reading => (reading.Balance, reading.Value, reading.Band, reading.Standing)), atOnce.Readings.Select(reading => (reading.Balance, reading.Value, reading.Band, reading.Standing)));
+        Assert.All(atOnce.Readings, reading => Assert.Equal((reading.Value, reading.Value), (reading.Low, reading.High)));
+        Assert.Equal(whole.Nutrition, atOnce.Nutrition);
+        Assert.Contains(whole.Readings, reading => reading.Low < reading.Value && reading.Value < reading.High);
+    }
+
+    [Fact]
+    public async Task Water_poured_on_is_too_much_by_the_bands_of_the_loaf_that_it_was()
+    {
+        var wetter = Bakes.Hazelnut;
+        wetter.Lines.Single(line => line.Ingredient == "ingredients/water").Grams += 80;
+        var asked = new BalanceFormulaRequest { Formula = wetter, BandsOf = new BandOrigin { Formula = Bakes.Hazelnut } };
+        var (before, after, byItself) = (await Bakes.Balance(kitchen.Service, Bakes.Hazelnut), await kitchen.Service.Balances.BalanceFormulaAsync(asked), await Bakes.Balance(kitchen.Service, wetter));
+        Reading Hydration(BalanceFormulaResponse response) => response.Readings.Single(reading => reading.Balance == "hydration");
+        Assert.Equal(Hydration(before).Band, Hydration(after).Band);
+        Assert.Equal(Reading.Types.Standing.Above, Hydration(after).Standing);
+        Assert.Equal(Reading.Types.Standing.Inside, Hydration(byItself).Standing);
+        Assert.Equal(Hydration(byItself).Value, Hydration(after).Value);
+        // The formula's own bands are kept, so there is nothing to mend.
+        Assert.Null(after.Repair);
+        asked.TypicalOnly = true;
+        Assert.Equal(Reading.Types.Standing.Above, Hydration(await kitchen.Service.Balances.BalanceFormulaAsync(asked)).Standing);
+    }
+
+    [Fact]
+    public async Task Bands_of_a_formula_that_cannot_be_read_are_refused_by_its_field()
+    {
+        var asked = new BalanceFormulaRequest { Formula = Bakes.Hazelnut, BandsOf = new BandOrigin { Formula = Bakes.From("""{ "lines": [{ "ingredient": "ingredients/buter", "grams": 1 }] }""") } };
+        var refused = await Assert.ThrowsAsync<RpcException>(async () => await kitchen.Service.Balances.BalanceFormulaAsync(asked));
+        Assert.Equal(StatusCode.InvalidArgument, refused.StatusCode);
+        Assert.Contains("bandsOf.formula.lines[0]", refused.Status.Detail, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_formula_without_flour_has_no_bakers_percentages()
     {
         var custard = Bakes.From("""{ "lines": [{ "ingredient": "ingredients/egg-whole", "count": 2 }, { "ingredient": "ingredients/milk-whole", "grams": 250 }], "slices": 4 }""");

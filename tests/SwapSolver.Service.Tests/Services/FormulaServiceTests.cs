@@ -85,6 +85,30 @@ public sealed class FormulaServiceTests
     }
 
     [Fact]
+    public async Task What_is_only_tried_is_told_as_it_would_be_and_leaves_nothing_behind()
+    {
+        await using var service = await RunningService.Start();
+        var tried = await service.Formulas.CreateFormulaAsync(new CreateFormulaRequest { Formula = Bakes.Hazelnut, FormulaId = "my-loaf", RequestId = "one", ValidateOnly = true });
+        Assert.Equal((Name, 1), (tried.Name, tried.Revision));
+        Assert.Equal(StatusCode.NotFound, (await Refusal.Of(() => service.Formulas.GetFormulaAsync(new GetFormulaRequest { Name = Name }))).Code);
+
+        // What was tried is not taken for done.
+        var saved = await service.Formulas.CreateFormulaAsync(new CreateFormulaRequest { Formula = Bakes.Hazelnut, FormulaId = "my-loaf", RequestId = "one" });
+        Assert.Equal(2, (await service.Formulas.UpdateFormulaAsync(new UpdateFormulaRequest { Formula = Wetter(saved), ValidateOnly = true })).Revision);
+        Assert.True((await service.Formulas.PublishFormulaAsync(new PublishFormulaRequest { Name = Name, ValidateOnly = true })).HasPublishedRevision);
+        Assert.NotNull((await service.Formulas.DeleteFormulaAsync(new DeleteFormulaRequest { Name = Name, ValidateOnly = true })).DeleteTime);
+        Assert.Equal("formulas/other", (await service.Formulas.CopyFormulaAsync(new CopyFormulaRequest { Name = Name, FormulaId = "other", ValidateOnly = true })).Name);
+        Assert.Equal(1, (await service.Trials.AddTrialAsync(new AddTrialRequest { Parent = Name, Trial = new Trial { Minutes = 50 }, ValidateOnly = true })).Revision);
+        Assert.Equal(saved, await service.Formulas.GetFormulaAsync(new GetFormulaRequest { Name = Name }));
+        Assert.Single((await service.Formulas.ListFormulasAsync(new ListFormulasRequest())).Formulas, formula => formula.HasRevision);
+        Assert.Empty((await service.Trials.ListTrialsAsync(new ListTrialsRequest { Parent = Name })).Trials);
+
+        // It fails where the change itself would.
+        Assert.Equal(StatusCode.AlreadyExists, (await Refusal.Of(() => service.Formulas.CreateFormulaAsync(new CreateFormulaRequest { Formula = Bakes.Hazelnut, FormulaId = "my-loaf", ValidateOnly = true }))).Code);
+        Assert.Equal(StatusCode.Aborted, (await Refusal.Of(() => service.Formulas.DeleteFormulaAsync(new DeleteFormulaRequest { Name = Name, Etag = "\"old\"", ValidateOnly = true }))).Code);
+    }
+
+    [Fact]
     public async Task A_formula_that_cannot_be_read_is_not_saved_and_everything_wrong_is_named()
     {
         await using var service = await RunningService.Start();

@@ -115,7 +115,7 @@ public sealed class RecordServiceTests(PostgresServer server) : IClassFixture<Po
         await to.Formulas.CreateFormulaAsync(new CreateFormulaRequest { Formula = Bakes.Hazelnut, FormulaId = "later" });
 
         var (code, words) = await Refused(() => Restore(to, backup, replace: false));
-        Assert.Equal(StatusCode.InvalidArgument, code);
+        Assert.Equal(StatusCode.FailedPrecondition, code);
         Assert.Contains("--replace", words, StringComparison.Ordinal);
         await Restore(to, backup);
         Assert.Equal(Text(before), Text(WithoutKeysOf(await Export(to), before)));

@@ -1,0 +1,9 @@
+// Every journey there is.
+import "./journeys/reader.mjs";
+import "./journeys/reader-states.mjs";
+import "./journeys/kitchen.mjs";
+import "./journeys/kitchen-work.mjs";
+import "./journeys/guards.mjs";
+import "./journeys/speed.mjs";
+
+export { journeys } from "./journey.mjs";
