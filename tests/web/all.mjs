@@ -2,7 +2,6 @@
 import "./journeys/reader.mjs";
 import "./journeys/reader-states.mjs";
 import "./journeys/kitchen.mjs";
-import "./journeys/kitchen-work.mjs";
 import "./journeys/guards.mjs";
 import "./journeys/speed.mjs";
 

@@ -1,4 +1,4 @@
-// The formulas of the kitchen, and the way to its pantry.
+// The formulas of the kitchen.
 import { useState } from "preact/hooks";
 import type { Formula } from "contract/formula_pb";
 import { TextField } from "../parts/Field";
@@ -9,7 +9,7 @@ export function FormulaSide({ shelf, place }: { shelf: readonly Formula[]; place
   const [words, setWords] = useState("");
   const shown = shelf.filter((formula) => `${formula.displayName} ${formula.name}`.toLowerCase().includes(words.trim().toLowerCase()));
   return (
-    <nav aria-label="Formulas and pantry">
+    <nav aria-label="Formulas">
       {shelf.length > 8 && <TextField id="find-formula" label="Find a formula" value={words} onValue={setWords} />}
       <ul class="side-list">
         {shown.map((formula) => (
@@ -21,11 +21,6 @@ export function FormulaSide({ shelf, place }: { shelf: readonly Formula[]; place
           </li>
         ))}
       </ul>
-      <p>
-        <a href="#/pantry" aria-current={place.room === "pantry" ? "page" : undefined}>
-          The pantry
-        </a>
-      </p>
     </nav>
   );
 }

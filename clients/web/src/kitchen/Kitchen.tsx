@@ -12,7 +12,6 @@ import { FaultNote, Waiting } from "../parts/Waiting";
 import { hasKey, KeyDoor } from "./KeyDoor";
 import { FormulaBenches } from "./FormulaBenches";
 import { FormulaSide } from "./FormulaSide";
-import { PantryRoom } from "./PantryRoom";
 import { usePlace } from "./place";
 
 export interface Stock {
@@ -68,11 +67,10 @@ function Inside({ leave }: { leave: () => void }) {
         </p>
       </div>
       <div class="bench-side">
-        {stock.answer && place.room === "pantry" && <PantryRoom pantry={stock.answer.pantry} refresh={refresh} />}
-        {stock.answer && place.room === "formulas" && place.formula && (
-          <FormulaBenches key={place.formula} name={place.formula} bench={place.bench} stock={stock.answer} refresh={refresh} />
+        {stock.answer && place.formula && (
+          <FormulaBenches key={place.formula} name={place.formula} stock={stock.answer} refresh={refresh} />
         )}
-        {stock.answer && place.room === "formulas" && !place.formula && <p class="lead">Choose a formula to work on.</p>}
+        {stock.answer && !place.formula && <p class="lead">Choose a formula to work on.</p>}
       </div>
     </div>
   );
