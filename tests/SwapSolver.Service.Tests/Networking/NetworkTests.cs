@@ -3,6 +3,7 @@ using Grpc.Health.V1;
 using Grpc.Net.Client;
 using Grpc.Net.Client.Web;
 using Grpc.Reflection.V1Alpha;
+using SwapSolver.Service.Networking;
 using SwapSolver.Service.Tests.Running;
 using SwapSolver.V1;
 

@@ -1,6 +1,9 @@
 import { render } from "preact";
+import { enterKitchen } from "../asking/key";
 import "../look/page.css";
+import "../look/kitchen.css";
 import "../look/print.css";
-import { Frame } from "../parts/Frame";
+import { Kitchen } from "./Kitchen";
 
-render(<Frame page="kitchen"><h1>Kitchen</h1></Frame>, document.getElementById("page")!);
+enterKitchen();
+render(<Kitchen />, document.getElementById("page")!);

@@ -1,0 +1,39 @@
+// The formulas of the kitchen, and the way to its pantry.
+import { useState } from "preact/hooks";
+import type { Formula } from "contract/formula_pb";
+import { TextField } from "../parts/Field";
+import { idOf } from "../words/names";
+import { addressOf, type Place } from "./place";
+
+export function FormulaSide({ shelf, place }: { shelf: readonly Formula[]; place: Place }) {
+  const [words, setWords] = useState("");
+  const shown = shelf.filter((formula) => `${formula.displayName} ${formula.name}`.toLowerCase().includes(words.trim().toLowerCase()));
+  return (
+    <nav aria-label="Formulas and pantry">
+      {shelf.length > 8 && <TextField id="find-formula" label="Find a formula" value={words} onValue={setWords} />}
+      <ul class="side-list">
+        {shown.map((formula) => (
+          <li key={formula.name}>
+            <a href={addressOf(formula.name)} aria-current={place.formula === formula.name ? "page" : undefined}>
+              {formula.displayName || idOf(formula.name)}
+            </a>{" "}
+            <small>{standing(formula)}</small>
+          </li>
+        ))}
+      </ul>
+      <p>
+        <a href="#/pantry" aria-current={place.room === "pantry" ? "page" : undefined}>
+          The pantry
+        </a>
+      </p>
+    </nav>
+  );
+}
+
+function standing(formula: Formula): string {
+  if (formula.revision === undefined) {
+    return "shipped";
+  }
+
+  return `revision ${formula.revision}${formula.publishedRevision === undefined ? "" : `, ${formula.publishedRevision} published`}`;
+}
