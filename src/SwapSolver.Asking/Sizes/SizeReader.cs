@@ -46,9 +46,8 @@ internal sealed class SizeReader(QuestionWords words, Phrases sentences)
     public (Tin Tin, string Assumed)? NamedTin(Clause clause)
     {
         var grams = clause.Counts[0] * clause.First(Mass)!.Number(Mass);
-        return words.Tins.FirstOrDefault(tin => Math.Abs(grams - tin.LoafGrams) <= NearLoaf * tin.LoafGrams) is { } found
-            ? (TinOf(found.LengthMillimetres, found.WidthMillimetres, found.HeightMillimetres),
-                sentences.Say("asked-named-tin", ("tin", clause.Words), ("size", Words(found.LengthMillimetres, found.WidthMillimetres, found.HeightMillimetres))))
+        return words.Tins.FirstOrDefault(tin => Math.Abs(grams - tin.Loaf.Value) <= NearLoaf * tin.Loaf.Value) is { Tin: var found }
+            ? (found, sentences.Say("asked-named-tin", ("tin", clause.Words), ("size", Words(found))))
             : null;
     }
 
@@ -64,7 +63,7 @@ internal sealed class SizeReader(QuestionWords words, Phrases sentences)
         }
 
         var sides = counts.Take(2).Select(side => Math.Round(side * unit)).OrderDescending().ToList();
-        var height = counts.Length > 2 ? Math.Round(counts[2] * unit) : formula.Shape is Tin own ? own.Height.Value : words.Tins[^1].HeightMillimetres;
+        var height = counts.Length > 2 ? Math.Round(counts[2] * unit) : formula.Shape is Tin own ? own.Height.Value : words.Tins[^1].Tin.Height.Value;
         if (counts.Length == 2)
         {
             assumed.Add(sentences.Say("asked-tin-height", ("value", height.ToString(CultureInfo.InvariantCulture))));
@@ -88,5 +87,5 @@ internal sealed class SizeReader(QuestionWords words, Phrases sentences)
 
     private static Tin TinOf(double length, double width, double height) => new(new Millimetres(length), new Millimetres(width), new Millimetres(height));
 
-    private static string Words(double length, double width, double height) => string.Create(CultureInfo.InvariantCulture, $"{length} x {width} x {height} mm");
+    private static string Words(Tin tin) => string.Create(CultureInfo.InvariantCulture, $"{tin.Length.Value} x {tin.Width.Value} x {tin.Height.Value} mm");
 }

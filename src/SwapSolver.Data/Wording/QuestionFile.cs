@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using SwapSolver.Data.Files;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Kitchen.Wording;
 
 namespace SwapSolver.Data.Wording;
@@ -28,7 +30,10 @@ public static class QuestionFile
             root.Get("shortNames").Properties.ToImmutableDictionary(pair => pair.Key, pair => pair.Value.Text, StringComparer.Ordinal),
             [
                 .. root.Get("tins").Items.Select(tin => new LoafTin(
-                    tin.Only("loafGrams", "lengthMm", "widthMm", "heightMm").Get("loafGrams").Number, tin.Get("lengthMm").Number, tin.Get("widthMm").Number, tin.Get("heightMm").Number)),
+                    new Grams(tin.Only("loafGrams", "lengthMm", "widthMm", "heightMm").Get("loafGrams").Number),
+                    new Tin(Side(tin, "lengthMm"), Side(tin, "widthMm"), Side(tin, "heightMm")))),
             ]);
     }
+
+    private static Millimetres Side(JsonPlace tin, string name) => new(tin.Get(name).Number);
 }

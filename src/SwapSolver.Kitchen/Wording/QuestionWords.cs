@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Quantities;
 
 namespace SwapSolver.Kitchen.Wording;
 
@@ -29,8 +31,6 @@ public sealed record QuestionWord(string Phrase, string Class, string Means);
 public sealed record QuestionPattern(ImmutableArray<string> Says, string Means);
 
 /// <summary>A tin that is named by the loaf that it holds.</summary>
-/// <param name="LoafGrams">Mass of that loaf [g].</param>
-/// <param name="LengthMillimetres">Inner length [mm].</param>
-/// <param name="WidthMillimetres">Inner width [mm].</param>
-/// <param name="HeightMillimetres">Inner height [mm].</param>
-public sealed record LoafTin(double LoafGrams, double LengthMillimetres, double WidthMillimetres, double HeightMillimetres);
+/// <param name="Loaf">Mass of that loaf.</param>
+/// <param name="Tin">The tin.</param>
+public sealed record LoafTin(Grams Loaf, Tin Tin);

@@ -82,6 +82,16 @@ public sealed partial class MethodRolesTests
                     }
 
                     break;
+                case MethodType.DuplexStreaming:
+                    using (var call = invoker.AsyncDuplexStreamingCall(raw, null, default))
+                    {
+                        await call.RequestStream.CompleteAsync();
+                        while (await call.ResponseStream.MoveNext(CancellationToken.None))
+                        {
+                        }
+                    }
+
+                    break;
                 default:
                     using (var call = invoker.AsyncClientStreamingCall(raw, null, default))
                     {

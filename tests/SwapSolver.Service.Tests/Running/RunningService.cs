@@ -41,6 +41,7 @@ public sealed class RunningService : IAsyncDisposable
         Ingredients = new IngredientService.IngredientServiceClient(invoker);
         Cards = new CardService.CardServiceClient(invoker);
         Measures = new MeasureService.MeasureServiceClient(invoker);
+        Questions = new QuestionService.QuestionServiceClient(invoker);
         Formulas = new FormulaService.FormulaServiceClient(invoker);
         Trials = new TrialService.TrialServiceClient(invoker);
         Whole = new RecordService.RecordServiceClient(invoker);
@@ -75,6 +76,8 @@ public sealed class RunningService : IAsyncDisposable
     public CardService.CardServiceClient Cards { get; }
 
     public MeasureService.MeasureServiceClient Measures { get; }
+
+    public QuestionService.QuestionServiceClient Questions { get; }
 
     public FormulaService.FormulaServiceClient Formulas { get; }
 

@@ -1,0 +1,48 @@
+using SwapSolver.Console.Tests.Running;
+
+namespace SwapSolver.Console.Tests.Verbs;
+
+public sealed class AnswerTests : IDisposable
+{
+    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("swapsolver-tests-");
+
+    [Fact]
+    public async Task Answers_go_on_where_a_stopped_run_ended_without_loss_or_repetition()
+    {
+        var questions = Write("questions.csv", "formula,question\nformulas/hazelnut-tin-loaf,no sesame please\nformulas/hazelnut-tin-loaf,can I freeze it?\nformulas/hazelnut-tin-loaf,no peanuts\n");
+        var answers = Path.Combine(folder.FullName, "answers.jsonl");
+        (await BuiltConsole.Run("answer", questions, "--out", answers)).Ends(1);
+        var whole = await File.ReadAllLinesAsync(answers);
+        Assert.Equal(3, whole.Length);
+        // As a process leaves it that was killed while it wrote the second answer.
+        await File.WriteAllTextAsync(answers, whole[0] + "\n" + whole[1][..20]);
+        (await BuiltConsole.Run("answer", questions, "--out", answers)).Ends(1);
+        Assert.Equal(whole, await File.ReadAllLinesAsync(answers));
+    }
+
+    [Fact]
+    public async Task Answers_to_other_questions_are_noticed_and_left_alone()
+    {
+        var answers = Path.Combine(folder.FullName, "answers.jsonl");
+        (await BuiltConsole.Run("answer", Write("one.csv", "formula,question\nformulas/hazelnut-tin-loaf,no sesame please\n"), "--out", answers)).Ends(0);
+        var before = await File.ReadAllTextAsync(answers);
+        (await BuiltConsole.Run("answer", Write("two.csv", "formula,question\nformulas/hazelnut-tin-loaf,no lupin please\n"), "--out", answers)).Refuses("row 1", "--out");
+        Assert.Equal(before, await File.ReadAllTextAsync(answers));
+    }
+
+    [Fact]
+    public async Task A_table_without_its_columns_is_refused()
+    {
+        (await BuiltConsole.Run("answer", Write("bad.csv", "recipe,question\nx,y\n"))).Refuses("recipe", "formula");
+        (await BuiltConsole.Run("answer", Path.Combine(folder.FullName, "none.csv"))).Refuses("none.csv", "columns");
+    }
+
+    public void Dispose() => folder.Delete(recursive: true);
+
+    private string Write(string name, string text)
+    {
+        var path = Path.Combine(folder.FullName, name);
+        File.WriteAllText(path, text);
+        return path;
+    }
+}

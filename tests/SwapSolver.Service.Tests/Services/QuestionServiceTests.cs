@@ -1,0 +1,109 @@
+using Grpc.Core;
+using SwapSolver.Service.Tests.Running;
+using SwapSolver.V1;
+using Kind = SwapSolver.V1.AskedFor.Types.Kind;
+using Verdict = SwapSolver.V1.AnswerQuestionResponse.Types.Verdict;
+
+namespace SwapSolver.Service.Tests.Services;
+
+[Collection(OpenKitchen.Name)]
+public sealed class QuestionServiceTests(OpenKitchen kitchen)
+{
+    [Fact]
+    public async Task Leaving_the_nuts_out_changes_the_loaf_and_the_reply_carries_every_caution()
+    {
+        var answer = await Ask("Can I make this without nuts, please?");
+        Assert.Equal((Kind.Variant, Verdict.YesWithChanges), (answer.UnderstoodAs.Kind, answer.Verdict));
+        Assert.Equal(["tree-nuts"], answer.UnderstoodAs.Without);
+        Assert.DoesNotContain(answer.Formula.Lines, line => line.Ingredient == "ingredients/hazelnut-flour");
+        Assert.Contains(answer.Changes, change => change is { Ingredient: "ingredients/hazelnut-flour", BeforeGrams: 180, AfterGrams: 0 });
+        Assert.NotEmpty(answer.Cautions);
+        Assert.All(answer.Cautions, caution => Assert.Contains(caution, answer.Reply, StringComparison.Ordinal));
+        Assert.Empty(answer.Problem);
+    }
+
+    [Fact]
+    public async Task What_the_loaf_never_had_changes_nothing()
+    {
+        var answer = await Ask("no sesame please");
+        Assert.Equal(Verdict.Yes, answer.Verdict);
+        Assert.Empty(answer.Changes);
+    }
+
+    [Fact]
+    public async Task A_question_in_words_and_the_same_in_fields_are_answered_alike()
+    {
+        var words = await Ask("swap butter for ghee");
+        var fields = await Ask(new AnswerQuestionRequest { Formula = Bakes.Hazelnut, Fields = new AskedFor { Kind = Kind.Replace, From = "butter", To = "ghee" } });
+        Assert.Equal(Kind.Replace, words.UnderstoodAs.Kind);
+        Assert.Equal(words.Changes, fields.Changes);
+        Assert.Contains(words.Changes, change => change.Ingredient == "ingredients/ghee");
+    }
+
+    [Fact]
+    public async Task Twice_the_loaf_without_butter_is_twice_as_heavy_and_has_no_butter()
+    {
+        var answer = await Ask("double it but leave the butter out");
+        Assert.Equal(Verdict.YesWithChanges, answer.Verdict);
+        Assert.DoesNotContain(answer.Formula.Lines, line => line.Ingredient == "ingredients/butter");
+        // Whole eggs and the mass band of five percent leave it a little room.
+        Assert.InRange(answer.Formula.Lines.Sum(line => line.Grams), 1.9 * Bakes.HazelnutBatterGrams, 2.1 * Bakes.HazelnutBatterGrams);
+    }
+
+    [Fact]
+    public async Task A_cup_is_weighed_and_a_bake_is_timed()
+    {
+        var cup = await Ask("how many grams is a cup of coconut flour");
+        // 112 g by our estimate.
+        Assert.Equal((Kind.Convert, Verdict.Yes), (cup.UnderstoodAs.Kind, cup.Verdict));
+        Assert.Contains("112 g", cup.Reply, StringComparison.Ordinal);
+        var bake = await Ask("how long at 160 C");
+        Assert.Equal((Kind.Bake, 160), (bake.UnderstoodAs.Kind, bake.UnderstoodAs.OvenCelsius));
+        Assert.Contains("minutes", bake.Reply, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_is_not_understood_costs_no_solve_and_says_what_can_be_asked()
+    {
+        var before = kitchen.Solver.Solves;
+        var answer = await Ask("I don't want to leave out the eggs");
+        Assert.Equal((Kind.NotUnderstood, Verdict.NotUnderstood), (answer.UnderstoodAs.Kind, answer.Verdict));
+        Assert.Contains("You can ask", answer.Problem, StringComparison.Ordinal);
+        Assert.Equal(before, kitchen.Solver.Solves);
+    }
+
+    [Fact]
+    public async Task A_formula_that_cannot_be_read_and_nothing_asked_are_refused()
+    {
+        (await Refusal.Of(() => kitchen.Service.Questions.AnswerQuestionAsync(new AnswerQuestionRequest { Question = "no eggs" }))).Names("formula", string.Empty, "give a 'formula'");
+        (await Refusal.Of(() => kitchen.Service.Questions.AnswerQuestionAsync(new AnswerQuestionRequest { Formula = Bakes.Hazelnut }))).Names("question", string.Empty, "in words");
+    }
+
+    [Fact]
+    public async Task A_stream_answers_in_the_order_of_the_questions_and_a_bad_row_ends_nothing()
+    {
+        using var call = kitchen.Service.Questions.AnswerQuestions();
+        var questions = new[] { "no nuts", "can I freeze it?", "20 slices" };
+        for (var row = 0; row < questions.Length; row++)
+        {
+            await call.RequestStream.WriteAsync(new AnswerQuestionRequest { Row = row + 1, Formula = Bakes.Hazelnut, Question = questions[row], Mark = $"mark {row + 1}" });
+        }
+
+        await call.RequestStream.WriteAsync(new AnswerQuestionRequest { Row = 4, Name = "formulas/never-written", Question = "no nuts" });
+        await call.RequestStream.CompleteAsync();
+        var answers = new List<AnswerQuestionResponse>();
+        while (await call.ResponseStream.MoveNext(CancellationToken.None))
+        {
+            answers.Add(call.ResponseStream.Current);
+        }
+
+        Assert.Equal([1, 2, 3, 4], answers.Select(answer => answer.Row));
+        Assert.Equal([Verdict.YesWithChanges, Verdict.NotUnderstood, Verdict.YesWithChanges, Verdict.Failed], answers.Select(answer => answer.Verdict));
+        Assert.Equal("mark 1", answers[0].Mark);
+        Assert.Contains("formulas/never-written", answers[3].Problem, StringComparison.Ordinal);
+    }
+
+    private Task<AnswerQuestionResponse> Ask(string question) => Ask(new AnswerQuestionRequest { Formula = Bakes.Hazelnut, Question = question });
+
+    private async Task<AnswerQuestionResponse> Ask(AnswerQuestionRequest request) => await kitchen.Service.Questions.AnswerQuestionAsync(request);
+}
