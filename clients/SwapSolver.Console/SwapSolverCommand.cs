@@ -55,6 +55,7 @@ internal static class SwapSolverCommand
             Label.Create(errand),
             Card.Create(errand),
             Verbs.Convert.Create(errand),
+            AnswerQuestions.Create(errand),
             Pantry.Create(errand),
             Formulas.Create(errand),
             Trials.Create(errand),

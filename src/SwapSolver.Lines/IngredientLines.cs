@@ -26,6 +26,8 @@ public sealed class IngredientLines
 
     private readonly UnitWords units;
 
+    private readonly Lazy<SpokenNames> spoken;
+
     /// <summary>Makes a reader.</summary>
     /// <param name="tables">What is known of measures.</param>
     /// <param name="pantry">The ingredients.</param>
@@ -33,12 +35,16 @@ public sealed class IngredientLines
     {
         this.tables = tables;
         names = new NameTable(tables.Names, pantry);
+        spoken = new(() => new SpokenNames(tables.Names, pantry, names));
         ids = new PrintedIds(pantry);
         units = new UnitWords(tables);
         var amounts = new AmountReader(units, tables.Words.Numbers);
         reader = new PartReader(units, amounts);
         split = new LineSplit(amounts);
     }
+
+    /// <summary>The same names in running words.</summary>
+    public SpokenNames Spoken => spoken.Value;
 
     /// <summary>What a line says: one reading, or one for each ingredient that a plus joins.</summary>
     /// <param name="line">The line; any text.</param>

@@ -20,6 +20,7 @@ using SwapSolver.Kitchen.Foods;
 using SwapSolver.OrTools;
 using SwapSolver.Records;
 using SwapSolver.Service.Access;
+using SwapSolver.Service.Desk;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Learned;
 using SwapSolver.Service.Limits;
@@ -134,6 +135,7 @@ internal static class ServiceHost
         app.MapGrpcService<TrialService>();
         app.MapGrpcService<RecordService>();
         app.MapGrpcService<CardService>();
+        app.MapGrpcService<QuestionService>();
         if (!isEmbedded)
         {
             Network.Map(app);
@@ -211,5 +213,7 @@ internal static class ServiceHost
         services.AddScoped<KitchenAnchor>();
         services.AddScoped<Subject>();
         services.AddScoped<AnswerCache>();
+        services.AddSingleton(provider => new QuestionReaders(() => QuestionFile.Read(folder, sources), bakehouse.Phrases));
+        services.AddScoped<QuestionDesk>();
     }
 }

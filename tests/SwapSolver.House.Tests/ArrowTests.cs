@@ -15,6 +15,7 @@ public sealed partial class ArrowTests
         ["SwapSolver.Data"] = ["SwapSolver.Kitchen", "SwapSolver.Learning"],
         ["SwapSolver.Learning"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.Lines"] = ["SwapSolver.Kitchen"],
+        ["SwapSolver.Asking"] = ["SwapSolver.Kitchen", "SwapSolver.Lines"],
         ["SwapSolver.Forecasts"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.Tables"] = ["SwapSolver.Kitchen"],
         ["SwapSolver.Records"] = ["SwapSolver.Kitchen"],
@@ -22,7 +23,7 @@ public sealed partial class ArrowTests
         ["SwapSolver.Cards"] = ["SwapSolver.Solving", "SwapSolver.Forecasts", "SwapSolver.Kitchen"],
         ["SwapSolver.Service"] =
         [
-            "SwapSolver.Kitchen", "SwapSolver.Solving", "SwapSolver.OrTools", "SwapSolver.Data", "SwapSolver.Lines", "SwapSolver.Forecasts", "SwapSolver.Tables",
+            "SwapSolver.Kitchen", "SwapSolver.Solving", "SwapSolver.OrTools", "SwapSolver.Data", "SwapSolver.Lines", "SwapSolver.Asking", "SwapSolver.Forecasts", "SwapSolver.Tables",
             "SwapSolver.Records", "SwapSolver.Cards", "SwapSolver.Learning", "SwapSolver.Contract",
         ],
         ["SwapSolver.Console"] = ["SwapSolver.Contract"],

@@ -62,6 +62,23 @@ internal sealed class Errand(SharedOptions shared)
         }
     }
 
+    /// <summary>Opens the service for work that asks it in a way of its own.</summary>
+    /// <returns>The exit code.</returns>
+    public async Task<int> WithServiceAsync(ParseResult parse, Func<IServiceConnection, SharedSettings, Task<int>> work, CancellationToken cancel)
+    {
+        var settings = shared.Read(parse);
+        try
+        {
+            await using var service = Connect(settings, cancel);
+            return await work(service, settings);
+        }
+        catch (ServiceNotReachedException fault)
+        {
+            ServiceFault.Write(fault);
+            return ExitCode.Failed;
+        }
+    }
+
     private static IServiceConnection Connect(SharedSettings settings, CancellationToken cancel) =>
         settings.Server is { } address ? new RemoteService(address, settings.Key) : EmbeddedService.Start(settings.Records, cancel);
 

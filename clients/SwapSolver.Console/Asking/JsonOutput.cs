@@ -10,7 +10,10 @@ internal static class JsonOutput
     private static readonly JsonFormatter OneLine = new(JsonFormatter.Settings.Default.WithFormatDefaultValues(true));
 
     /// <summary>Writes one piece of a longer answer to standard output, on a line of its own.</summary>
-    public static void WriteLine(IMessage piece) => StandardOutput.Write(OneLine.Format(piece) + "\n");
+    public static void WriteLine(IMessage piece) => StandardOutput.Write(Line(piece));
+
+    /// <summary>A piece of a longer answer on a line of its own.</summary>
+    public static string Line(IMessage piece) => OneLine.Format(piece) + "\n";
 
     /// <summary>Writes a response to standard output.</summary>
     public static void Write(IMessage response) => StandardOutput.Write(Formatter.Format(response) + "\n");

@@ -24,7 +24,8 @@ public sealed record Rise(Acidity Acidity, RisePractice Practice, Phrases Phrase
     public RiseForecast Foretell(Formula formula, RiseConditions conditions, Draw draw)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(conditions.Mixing.Value, nameof(conditions));
-        ArgumentOutOfRangeException.ThrowIfNegative(conditions.Bench.Value, nameof(conditions));
+        // Not ThrowIfNegative: a wait of -0 min is none.
+        ArgumentOutOfRangeException.ThrowIfLessThan(conditions.Bench.Value, 0, nameof(conditions));
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(conditions.Oven.Value, nameof(conditions));
         var pressure = StandardAtmosphere.PressureAt(conditions.Altitude);
         var none = Doubts.None();

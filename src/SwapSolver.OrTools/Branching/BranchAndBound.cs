@@ -6,15 +6,16 @@ namespace SwapSolver.OrTools.Branching;
 /// <summary>Finds the best point of a model with whole numbers by cutting its relaxation into parts (Land and Doig 1960), the
 /// column to cut at by pseudo-costs with trial cuts (Achterberg, Koch and Martin 2005). Models of a kitchen have some forty
 /// yes-or-noes and trees of some hundred parts: a warm linear solve a part is quicker than what a large solver does before it
-/// starts, and it can be stopped between any two. Same model, same steps, same point, unless time runs out.</summary>
-/// <remarks>Written for this since the package's own CBC cannot be stopped, and takes twice the time (results/solvers.md).</remarks>
+/// starts, and it can be stopped between any two. What is left out is left out by a bound that is proven from the model. Same model, same steps, same point, unless time runs out.</summary>
+/// <remarks>Written for this since the package's own CBC cannot be stopped, and takes many times as long (results/solvers.md).</remarks>
 internal sealed class BranchAndBound
 {
     /// <summary>How far from whole a value of the relaxation may lie to be tried as whole [1]. What is answered is whole exactly.</summary>
     private const double WholeWithin = 1e-6;
 
-    /// <summary>Parts after which the tree is given up; the largest of the fixed questions has twelve hundred.</summary>
-    private const int MostParts = 3_000;
+    /// <summary>Parts after which the tree is given up; the largest of the fixed questions has some two
+    /// thousand, the whole-step models of a trade-off up to a hundred thousand, and CBC takes longer over those.</summary>
+    private const int MostParts = 120_000;
 
     /// <summary>Columns whose two sides are tried, at most, before one is cut at.</summary>
     private const int MostTrials = 8;
@@ -77,7 +78,7 @@ internal sealed class BranchAndBound
             }
 
             next = null;
-            if (part.Bound < Worth && !TryLook(part, out next) && clock.Elapsed < budget)
+            if (part.Least < Worth && !TryLook(part, out next) && clock.Elapsed < budget)
             {
                 cancel.ThrowIfCancellationRequested();
                 return null;
@@ -89,7 +90,7 @@ internal sealed class BranchAndBound
 
     private double GapOf(Branch? next)
     {
-        var bound = Math.Min(next?.Bound ?? double.PositiveInfinity, open.Count > 0 ? open.Peek().Bound : double.PositiveInfinity);
+        var bound = Math.Min(next?.Least ?? double.PositiveInfinity, open.Count > 0 ? open.Peek().Least : double.PositiveInfinity);
         return Math.Max(0, bestObjective - bound) / Math.Max(1e-9, Math.Abs(bestObjective));
     }
 
@@ -107,7 +108,7 @@ internal sealed class BranchAndBound
             return outcome != LinearOutcome.Unsettled;
         }
 
-        var (bound, values) = (relaxation.Objective, (double[])relaxation.Values.Clone());
+        var (bound, values) = (relaxation.Bound, (double[])relaxation.Values.Clone());
         if (part.Parent is null)
         {
             root = (bound, values, relaxation.ReducedCosts.ToArray());
@@ -123,6 +124,7 @@ internal sealed class BranchAndBound
             return true;
         }
 
+        part = part with { Narrowed = Narrowed(bound, values) };
         var broken = relaxation.Whole.Where(column => Off(values[column]) > WholeWithin).ToList();
         return broken.Count > 0 ? TryCut(part, bound, values, broken, out next) : TryKeep(part, bound, values, out next);
     }
@@ -145,9 +147,9 @@ internal sealed class BranchAndBound
             return false;
         }
 
-        if (outcome == LinearOutcome.Best && relaxation.Objective < bestObjective)
+        if (outcome == LinearOutcome.Best && relaxation.Cost < bestObjective)
         {
-            bestObjective = relaxation.Objective;
+            bestObjective = relaxation.Cost;
             best = relaxation.Point();
             NarrowByRoot();
         }
@@ -187,21 +189,48 @@ internal sealed class BranchAndBound
         }
     }
 
+    /// <summary>The same within a part, by its own costs: limits beyond which a column would cost more than is worth a look.</summary>
+    private List<(int Column, double Low, double High)> Narrowed(double bound, double[] values)
+    {
+        List<(int, double, double)> narrowed = [];
+        if (best is null)
+        {
+            return narrowed;
+        }
+
+        var room = Worth - bound;
+        foreach (var column in relaxation.Whole)
+        {
+            var (cost, least, most) = (relaxation.ReducedCosts[column], relaxation.Low[column], relaxation.High[column]);
+            if (cost > WholeWithin && values[column] <= least + WholeWithin && Math.Floor(least + (room / cost) + WholeWithin) is var limit && limit < most)
+            {
+                narrowed.Add((column, least, limit));
+            }
+            else if (cost < -WholeWithin && values[column] >= most - WholeWithin && Math.Ceiling(most + (room / cost) - WholeWithin) is var limitBelow && limitBelow > least)
+            {
+                narrowed.Add((column, limitBelow, most));
+            }
+        }
+
+        return narrowed;
+    }
+
     private bool TryCut(Branch part, double bound, double[] values, List<int> broken, out Branch? next)
     {
         next = null;
-        (int Column, double Score) choice = (-1, double.NegativeInfinity);
+        (int Column, double Score, double LowerCost, double UpperCost) choice = (-1, double.NegativeInfinity, 0, 0);
         foreach (var column in broken.OrderByDescending(column => costs.Score(column, values[column])).Take(MostTrials))
         {
-            var score = costs.Score(column, values[column]);
+            var (score, lowerCost, upperCost) = (costs.Score(column, values[column]), 0.0, 0.0);
             if (!costs.Knows(column))
             {
                 var (lower, upper) = part.Cut(bound, column, values[column]);
-                if (Tried(lower) is not { } lowerCost || Tried(upper) is not { } upperCost)
+                if (Tried(lower) is not { } triedLower || Tried(upper) is not { } triedUpper)
                 {
                     return false;
                 }
 
+                (lowerCost, upperCost) = (triedLower, triedUpper);
                 var (isLowerOver, isUpperOver) = (bound + lowerCost >= Worth, bound + upperCost >= Worth);
                 if (isLowerOver || isUpperOver)
                 {
@@ -214,7 +243,7 @@ internal sealed class BranchAndBound
 
             if (score > choice.Score)
             {
-                choice = (column, score);
+                choice = (column, score, lowerCost, upperCost);
             }
         }
 
@@ -222,9 +251,11 @@ internal sealed class BranchAndBound
         const double UpperFrom = 0.3;
         var value = values[choice.Column];
         var parts = part.Cut(bound, choice.Column, value);
+        var (below, above) = (parts.Lower with { Least = bound + choice.LowerCost }, parts.Upper with { Least = bound + choice.UpperCost });
         var isUpperFirst = value - Math.Floor(value) > UpperFrom;
-        open.Enqueue(isUpperFirst ? parts.Lower : parts.Upper, bound);
-        next = isUpperFirst ? parts.Upper : parts.Lower;
+        var later = isUpperFirst ? below : above;
+        open.Enqueue(later, later.Least);
+        next = isUpperFirst ? above : below;
         return true;
     }
 
@@ -235,7 +266,7 @@ internal sealed class BranchAndBound
         var outcome = Solve();
         if (outcome == LinearOutcome.Best)
         {
-            var cost = Math.Max(0, relaxation.Objective - part.Bound);
+            var cost = Math.Max(0, relaxation.Bound - part.Bound);
             costs.Learn(part, cost);
             return cost;
         }

@@ -17,6 +17,9 @@ internal sealed class DualSimplex
     /// <summary>Costs nearer to nothing than this have no sign.</summary>
     private const double NoCost = 1e-11;
 
+    /// <summary>A cost that pulls towards an endless side is taken for lost digits below this [1].</summary>
+    private const double SmallCost = 1e-7;
+
     /// <summary>Steps after which a solve is given up; a kitchen's takes some ten, and the first one some hundred.</summary>
     private const int MostSteps = 3_000;
 
@@ -28,8 +31,7 @@ internal sealed class DualSimplex
 
     private readonly ReducedModel model;
     private readonly double[] values;
-    private readonly double[] multipliers;
-    private readonly double[] reduced;
+    private readonly LinearProof proof;
     private readonly bool[] isHigh;
     private readonly (int Place, double Ratio, double Size)[] candidates;
     private readonly CancellationToken cancel;
@@ -46,8 +48,7 @@ internal sealed class DualSimplex
         High = (double[])model.High.Clone();
         values = new double[Low.Length];
         isHigh = new bool[Low.Length];
-        multipliers = new double[model.Rows];
-        reduced = new double[model.Columns];
+        proof = new LinearProof(model, Tableau, Low, High);
         candidates = new (int, double, double)[model.Columns];
     }
 
@@ -64,10 +65,10 @@ internal sealed class DualSimplex
     public ReadOnlySpan<double> Values => values.AsSpan(0, model.Columns);
 
     /// <summary>No point within the limits costs less: proven.</summary>
-    public double Bound { get; private set; }
+    public double Bound => proof.Bound;
 
     /// <summary>What a unit of each column costs at the last best point, beyond what it saves, from the model itself.</summary>
-    public ReadOnlySpan<double> ReducedCosts => reduced;
+    public ReadOnlySpan<double> ReducedCosts => proof.ReducedCosts;
 
     /// <summary>Steps that were taken in all.</summary>
     public long Steps { get; private set; }
@@ -87,6 +88,8 @@ internal sealed class DualSimplex
 
         if (outcome == LinearOutcome.Unsettled)
         {
+            // From the beginning; what is proven may then lie a little below the point that is found.
+            drift = 100_000 * Drift;
             Tableau.Begin();
             outcome = TrySolve(worth);
         }
@@ -110,7 +113,7 @@ internal sealed class DualSimplex
             }
 
             var cost = Cost();
-            if (cost >= worth && Proven() >= worth)
+            if (cost >= worth && proof.Prove() >= worth)
             {
                 return LinearOutcome.TooDear;
             }
@@ -118,14 +121,14 @@ internal sealed class DualSimplex
             var row = Leaving();
             if (row < 0)
             {
-                return IsSound(cost) ? LinearOutcome.Best : LinearOutcome.Unsettled;
+                return proof.IsOf(cost, values, drift) ? LinearOutcome.Best : LinearOutcome.Unsettled;
             }
 
             var isBelow = values[Tableau.Basic[row]] < Low[Tableau.Basic[row]];
             var place = Entering(row, isBelow);
             if (place < 0)
             {
-                return IsNothing(row, isBelow) ? LinearOutcome.Nothing : LinearOutcome.Unsettled;
+                return proof.IsNothing(row, isBelow, within / 2) ? LinearOutcome.Nothing : LinearOutcome.Unsettled;
             }
 
             if (Math.Abs(Tableau[row, place]) < SmallEntry && Tableau.Steps > 0)
@@ -156,7 +159,8 @@ internal sealed class DualSimplex
             var goesHigh = costs[place] < -NoCost || (costs[place] <= NoCost && isHigh[unknown]);
             if (double.IsInfinity(goesHigh ? High[unknown] : Low[unknown]))
             {
-                if (Math.Abs(costs[place]) > NoCost)
+                // In the last digits that is nothing: the proof makes nothing of it either.
+                if (Math.Abs(costs[place]) > SmallCost)
                 {
                     return false;
                 }
@@ -333,70 +337,5 @@ internal sealed class DualSimplex
         {
             Array.Fill(weights, 1);
         }
-    }
-
-    /// <summary>The bound that the multipliers of the tableau prove.</summary>
-    private double Proven()
-    {
-        Array.Clear(multipliers);
-        var costs = Tableau.Costs;
-        for (var place = 0; place < model.Columns; place++)
-        {
-            if (Tableau.Resting[place] >= model.Columns)
-            {
-                multipliers[Tableau.Resting[place] - model.Columns] = costs[place];
-            }
-        }
-
-        return Bound = model.Constant + model.LeastOf(model.Costs, multipliers, Low, High, reduced);
-    }
-
-    /// <summary>Whether no point lies within the limits: the row's own sum of the model's rows, at its best, proves it.</summary>
-    private bool IsNothing(int row, bool isBelow)
-    {
-        Array.Clear(multipliers);
-        var sign = isBelow ? 1 : -1;
-        Multiply(Tableau.Basic[row], sign);
-        var entries = Tableau.Row(row);
-        for (var place = 0; place < model.Columns; place++)
-        {
-            Multiply(Tableau.Resting[place], -sign * entries[place]);
-        }
-
-        return model.LeastOf(null, multipliers, Low, High, reduced) > within / 2;
-
-        void Multiply(int unknown, double factor)
-        {
-            if (unknown >= model.Columns)
-            {
-                multipliers[unknown - model.Columns] = factor;
-            }
-        }
-    }
-
-    /// <summary>Whether the point is what the model itself says of it: its rows, and its cost as the proven bound.</summary>
-    private bool IsSound(double cost)
-    {
-        var apart = drift * Math.Max(1, Math.Abs(cost));
-        if (!(Math.Abs(Proven() - cost) <= apart))
-        {
-            return false;
-        }
-
-        for (var row = 0; row < model.Rows; row++)
-        {
-            double sum = 0;
-            for (var entry = model.RowStarts[row]; entry < model.RowStarts[row + 1]; entry++)
-            {
-                sum += model.Entries[entry] * values[model.EntryColumns[entry]];
-            }
-
-            if (!(Math.Abs(sum - values[model.Columns + row]) <= apart))
-            {
-                return false;
-            }
-        }
-
-        return true;
     }
 }

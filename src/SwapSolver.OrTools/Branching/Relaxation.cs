@@ -33,8 +33,23 @@ internal sealed class Relaxation
     /// <summary>The columns at the point that the last solve found.</summary>
     public double[] Values { get; }
 
+    /// <summary>What that point costs.</summary>
+    public double Cost
+    {
+        get
+        {
+            var sum = reduced.Constant;
+            for (var column = 0; column < Values.Length; column++)
+            {
+                sum += reduced.Costs[column] * Values[column];
+            }
+
+            return sum;
+        }
+    }
+
     /// <summary>No point within the limits of the last solve costs less: proven.</summary>
-    public double Objective => simplex.Bound;
+    public double Bound => simplex.Bound;
 
     /// <summary>What a unit of each column costs at the last point, beyond what it saves.</summary>
     public ReadOnlySpan<double> ReducedCosts => simplex.ReducedCosts;

@@ -10,7 +10,7 @@ internal static class MethodRoles
         [Role.Anonymous] =
         [
             "BalanceFormula", "CheckSwap", "VaryFormula", "ReplaceIngredient", "ChartSwaps", "ResizeFormula", "ReformulateFormula", "TraceFrontier",
-            "BakeFormula", "PredictRise", "PrintCard", "PrintSwapTable", "ConvertLines", "GetIngredient", "ListIngredients", "GetFormula", "ListFormulas", "ListRevisions", "DiffRevisions",
+            "BakeFormula", "PredictRise", "PrintCard", "PrintSwapTable", "ConvertLines", "AnswerQuestion", "AnswerQuestions", "GetIngredient", "ListIngredients", "GetFormula", "ListFormulas", "ListRevisions", "DiffRevisions",
         ],
         [Role.Reader] = ["GetTrial", "ListTrials", "ListLearnedFacts", "SuggestTrials"],
         [Role.Editor] =

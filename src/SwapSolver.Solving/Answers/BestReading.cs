@@ -29,7 +29,12 @@ internal sealed record BestReading(ISolver Solver)
         var level = balance.Read(problem.Reference, problem.Reference, Draws.Typical) ?? new Level(0);
         for (var step = 0; step < MostSteps; step++)
         {
-            var solution = Solver.Solve(objective.In(model, level), clock.Left, cancel);
+            var solution = Solver.Solve(best is null ? objective.In(model, level) : objective.Beyond(model, level), clock.Left, cancel);
+            if (best is not null && solution.Outcome == Outcome.Infeasible)
+            {
+                return (Outcome.Optimal, best);
+            }
+
             if (solution.Outcome != Outcome.Optimal)
             {
                 return (solution.Outcome, best);

@@ -43,6 +43,25 @@ internal sealed record ReadingObjective(Balance Balance, Better Better, Formula 
         };
     }
 
+    /// <summary>The same, of a level that was reached, with a row that lets in nothing worse: a solver then needs no point of its
+    /// own to leave out by, and that there is nothing better is mostly plain at once.</summary>
+    public Model Beyond(FormulaModel model, Level reached)
+    {
+        var better = In(model, reached);
+        return better with
+        {
+            Rows =
+            [
+                .. better.Rows,
+                new ModelRow(
+                    $"no_worse_{better.Rows.Count}",
+                    [.. better.Columns.Select((column, place) => new Term(place, column.Cost)).Where(term => term.Coefficient != 0)],
+                    double.NegativeInfinity,
+                    0),
+            ],
+        };
+    }
+
     /// <summary>Size of the objective, as large as a reference's whole reading. Solvers stop at a gap of about one in ten
     /// thousand million by itself; a hundred keeps that far below a step of the scale.</summary>
     private const double Magnified = 100;

@@ -85,8 +85,9 @@ public static class SolverRace
             # {questions.Length} fixed questions to a proven optimum, each solver against ours (ours = 1)
 
             Written by `dotnet run -c Release --project tests/SwapSolver.Benchmarks -- --race` after `npm ci` in `tests/SwapSolver.Benchmarks/Race`.
-            Ratios of summed times in one run, model by model in turn, the better of two runs. Ours holds the translation of the model; the
-            programs are given as text, and what their start takes on an empty model is taken off. A model that is not proven in
+            Ratios of summed times in one run, model by model in turn, the better of two runs. Ours holds the translation of the model;
+            glpsol and cbc are programs that read a text, and what they take to start, to read the very model and to end is taken off; the
+            HiGHS of npm is started once for all, and its time holds the reading of a text of a few kilobytes. A model that is not proven in
             {IRunner.MostSeconds} s counts as {IRunner.MostSeconds} s and stands in brackets. Above 1 is slower than ours.
 
             | questions | count | {string.Join(" | ", runners.Select(runner => runner.Name))} |

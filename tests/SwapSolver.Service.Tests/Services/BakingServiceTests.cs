@@ -9,6 +9,13 @@ namespace SwapSolver.Service.Tests.Services;
 public sealed class BakingServiceTests(OpenKitchen kitchen)
 {
     [Fact]
+    public async Task A_wait_of_minus_nothing_is_none()
+    {
+        var none = await kitchen.Service.Baking.PredictRiseAsync(new PredictRiseRequest { Formula = Bakes.Hazelnut, WaitMinutes = 0 });
+        Assert.Equal(none, await kitchen.Service.Baking.PredictRiseAsync(new PredictRiseRequest { Formula = Bakes.Hazelnut, WaitMinutes = -0.0 }));
+    }
+
+    [Fact]
     public async Task One_gram_of_soda_fully_used_up_gives_three_tenths_of_a_litre()
     {
         // 1 g / 84.006 g/mol = 11.9 mmol, at 24.465 L/mol (25 °C, one atmosphere) 0.291 L.

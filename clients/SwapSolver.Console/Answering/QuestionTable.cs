@@ -1,0 +1,210 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using System.Security.Cryptography;
+using System.Text;
+using CsvHelper;
+using CsvHelper.Configuration;
+using Google.Protobuf;
+using SwapSolver.Console.Arguments;
+using SwapSolver.Console.Files;
+using SwapSolver.V1;
+using Diet = SwapSolver.V1.VaryFormulaRequest.Types.Diet;
+
+namespace SwapSolver.Console.Answering;
+
+/// <summary>Reads a table of questions a row at a time: the columns formula and question, or columns of fields in place of words.</summary>
+internal sealed class QuestionTable : IDisposable
+{
+    /// <summary>What the columns may be called.</summary>
+    public static readonly IReadOnlyList<string> Columns =
+        ["formula", "question", "without", "diet", "from", "to", "slices", "mass_grams", "factor", "tin", "target"];
+
+    /// <summary>Formulas that are kept read, so that a table of one formula reads its file once.</summary>
+    private const int MostKept = 200;
+
+    private const int MarkLetters = 32;
+
+    private static readonly char[] Between = ['+', ';', '|'];
+
+    private readonly Dictionary<string, Checked<FormulaSubject>> formulas = [];
+
+    private readonly StreamReader text;
+
+    private readonly CsvReader table;
+
+    private QuestionTable(StreamReader text)
+    {
+        this.text = text;
+        table = new CsvReader(text, new CsvConfiguration(CultureInfo.InvariantCulture)
+        {
+            MissingFieldFound = null,
+            BadDataFound = null,
+            TrimOptions = TrimOptions.Trim,
+            PrepareHeaderForMatch = header => header.Header.Trim().ToLowerInvariant(),
+        });
+    }
+
+    /// <summary>Opens a table, or says why it is none.</summary>
+    public static Checked<QuestionTable> Open(string path)
+    {
+        StreamReader text;
+        try
+        {
+            text = new StreamReader(path == FileSource.StandardInput ? System.Console.OpenStandardInput() : File.OpenRead(path), Encoding.UTF8);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            return Checked<QuestionTable>.Bad($"{path}: this table cannot be read: {fault.Message} Give the path of a CSV file with the columns formula and question.");
+        }
+
+        var opened = new QuestionTable(text);
+        return opened.HeaderProblem() is { } problem ? Checked<QuestionTable>.Bad($"{FileSource.PlaceOf(path)}: {problem}") : opened;
+    }
+
+    /// <summary>The rows, in order.</summary>
+    public async IAsyncEnumerable<QuestionRow> RowsAsync([EnumeratorCancellation] CancellationToken cancel)
+    {
+        for (var number = 1; await table.ReadAsync(); number++)
+        {
+            cancel.ThrowIfCancellationRequested();
+            yield return await RowAsync(number, cancel);
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        table.Dispose();
+        text.Dispose();
+    }
+
+    private string? HeaderProblem()
+    {
+        if (!table.Read() || !table.ReadHeader() || table.HeaderRecord is not { } header)
+        {
+            return "this is empty: a line of column names was expected, as formula,question";
+        }
+
+        var names = header.Select(name => name.Trim().TrimStart('\uFEFF').ToLowerInvariant()).ToList();
+        return names.FirstOrDefault(name => !Columns.Contains(name)) is { } other
+            ? $"the column '{other}' is not known; the columns are {string.Join(", ", Columns)}"
+            : !names.Contains("formula") ? "the column formula is missing; write formula,question and a row a question"
+            : names.Count == 1 ? "there is no column beside formula; write formula,question and a row a question"
+            : null;
+    }
+
+    private async Task<QuestionRow> RowAsync(int number, CancellationToken cancel)
+    {
+        var request = new AnswerQuestionRequest { Row = number, Question = Cell("question") };
+        var problems = new List<string>();
+        request.Fields = Fields(problems);
+        var subject = await FormulaAsync(Cell("formula"), cancel);
+        if (subject.IsGood)
+        {
+            subject.Value.PutInto(formula => request.Formula = formula, name => request.Name = name);
+        }
+
+        problems.AddRange(subject.Problems);
+        if (request.Question.Length == 0 && request.Fields is null)
+        {
+            problems.Add("nothing is asked: write a question, or fill a column of fields");
+        }
+
+        var mark = Convert.ToHexString(SHA256.HashData([.. request.ToByteArray(), .. Encoding.UTF8.GetBytes(string.Join('\n', problems))]))[..MarkLetters].ToLowerInvariant();
+        request.Mark = mark;
+        return problems.Count > 0 ? new QuestionRow(number, null, string.Join("; ", problems), mark) : new QuestionRow(number, request, null, mark);
+    }
+
+    /// <summary>The question in fields; null where no column of fields is filled.</summary>
+    private AskedFor? Fields(List<string> problems)
+    {
+        var fields = new AskedFor { From = Cell("from"), To = Cell("to") };
+        fields.Without.AddRange(Cell("without").Split(Between, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
+        if (Cell("diet") is { Length: > 0 } diet)
+        {
+            if (Enum.TryParse<Diet>(diet.Replace("-", string.Empty, StringComparison.Ordinal).Replace("_", string.Empty, StringComparison.Ordinal), ignoreCase: true, out var known) && Enum.IsDefined(known))
+            {
+                fields.Diet = known;
+            }
+            else
+            {
+                problems.Add($"diet: '{diet}' is no diet that is known; write VEGETARIAN, VEGAN or DAIRY_FREE");
+            }
+        }
+
+        if (Number("slices", problems) is { } slices)
+        {
+            fields.Slices = (int)slices;
+            if (slices % 1 != 0)
+            {
+                problems.Add($"slices: '{Cell("slices")}' is no whole number");
+            }
+        }
+
+        if (Number("mass_grams", problems) is { } mass)
+        {
+            fields.MassGrams = mass;
+        }
+
+        if (Number("factor", problems) is { } factor)
+        {
+            fields.Factor = factor;
+        }
+
+        if (Cell("tin") is { Length: > 0 } tin && Good(TinText.Read(tin), "tin", problems) is { } read)
+        {
+            fields.Tin = read;
+        }
+
+        foreach (var target in Cell("target").Split(Between, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        {
+            if (Good(TargetText.Read(target), "target", problems) is { } wanted)
+            {
+                fields.Targets.Add(wanted);
+            }
+        }
+
+        return fields.CalculateSize() > 0 ? fields : null;
+    }
+
+    private double? Number(string column, List<string> problems)
+    {
+        if (Cell(column) is not { Length: > 0 } cell)
+        {
+            return null;
+        }
+
+        var read = Figure.Read(cell);
+        problems.AddRange(read.Problems.Select(problem => $"{column}: {problem}"));
+        return read.IsGood ? read.Value : null;
+    }
+
+    private static T? Good<T>(Checked<T> read, string column, List<string> problems)
+        where T : class
+    {
+        problems.AddRange(read.Problems.Select(problem => $"{column}: {problem}"));
+        return read.IsGood ? read.Value : null;
+    }
+
+    private async Task<Checked<FormulaSubject>> FormulaAsync(string place, CancellationToken cancel)
+    {
+        if (place is "" or FileSource.StandardInput)
+        {
+            return Checked<FormulaSubject>.Bad($"formula: '{place}' names no formula; write the path of a formula file, or a stored one as formulas/ID");
+        }
+
+        if (!formulas.TryGetValue(place, out var known))
+        {
+            if (formulas.Count == MostKept)
+            {
+                formulas.Clear();
+            }
+
+            formulas[place] = known = await FormulaSubject.ReadAsync(place, cancel);
+        }
+
+        return known;
+    }
+
+    private string Cell(string column) => table.GetField(column) ?? string.Empty;
+}

@@ -1,0 +1,32 @@
+using SwapSolver.Console.Asking;
+
+namespace SwapSolver.Console.Answering;
+
+/// <summary>Tells on standard error how many rows are answered, from half a second on.</summary>
+internal sealed class RowCount : IDisposable
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(0.4);
+
+    private static readonly TimeSpan Between = TimeSpan.FromSeconds(2);
+
+    private readonly Timer timer;
+
+    private int told = -1;
+
+    /// <summary>Starts to tell.</summary>
+    /// <param name="answered">How many rows are answered now.</param>
+    public RowCount(Func<int> answered) => timer = new Timer(
+        _ =>
+        {
+            if (answered() is var now && Interlocked.Exchange(ref told, now) != now)
+            {
+                ErrorOutput.Write($"{now} rows answered; Ctrl-C stops it.");
+            }
+        },
+        null,
+        Patience,
+        Between);
+
+    /// <inheritdoc/>
+    public void Dispose() => timer.Dispose();
+}

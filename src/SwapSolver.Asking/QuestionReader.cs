@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using SwapSolver.Asking.Grammar;
+using SwapSolver.Asking.Sizes;
+using SwapSolver.Asking.Text;
+using SwapSolver.Asking.Things;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Wording;
+using SwapSolver.Lines.Names;
+
+namespace SwapSolver.Asking;
+
+/// <summary>Reads questions of readers in words. It never guesses in silence: what it did not read it says, and what it took
+/// for granted too.</summary>
+public sealed class QuestionReader
+{
+    /// <summary>Longest question that is read [characters].</summary>
+    public const int MostLetters = 1000;
+
+    private readonly LexemeFinder lexemes;
+
+    private readonly ClauseReader clauses;
+
+    private readonly ThingWords things;
+
+    private readonly QuestionWords words;
+
+    private readonly Phrases sentences;
+
+    /// <summary>Makes a reader.</summary>
+    /// <param name="words">The words and patterns of questions.</param>
+    /// <param name="names">The names of ingredients.</param>
+    /// <param name="pantry">The ingredients.</param>
+    /// <param name="sentences">The sentences.</param>
+    public QuestionReader(QuestionWords words, SpokenNames names, Pantry pantry, Phrases sentences)
+    {
+        this.words = words;
+        this.sentences = sentences;
+        things = new ThingWords(words, names, pantry);
+        lexemes = new LexemeFinder(words, things, names, sentences);
+        clauses = new ClauseReader(words);
+    }
+
+    /// <summary>How a question is understood.</summary>
+    /// <param name="question">The question; any text.</param>
+    /// <param name="formula">The formula asked about.</param>
+    public Understanding Read(string question, Formula formula)
+    {
+        if (question.Length > MostLetters)
+        {
+            return new Understanding { Problem = sentences.Say("asked-too-long", ("limit", MostLetters.ToString(System.Globalization.CultureInfo.InvariantCulture))) };
+        }
+
+        var (found, spelt) = lexemes.In(question);
+        var (read, unread) = clauses.Read(found);
+        return new Reading(words, sentences, new ThingMeaning(things, formula, sentences), formula, question, found, read, unread, spelt).Understand();
+    }
+}

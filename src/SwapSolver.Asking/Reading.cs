@@ -1,0 +1,284 @@
+using System.Collections.Immutable;
+using SwapSolver.Asking.Grammar;
+using SwapSolver.Asking.Sizes;
+using SwapSolver.Asking.Text;
+using SwapSolver.Asking.Things;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Wording;
+
+namespace SwapSolver.Asking;
+
+/// <summary>Makes one understanding of the clauses of a question.</summary>
+internal sealed class Reading(
+    QuestionWords words,
+    Phrases sentences,
+    ThingMeaning meaning,
+    Formula formula,
+    string question,
+    ImmutableArray<Lexeme> lexemes,
+    ImmutableArray<Clause> clauses,
+    ImmutableArray<Lexeme> notRead,
+    ImmutableArray<string> spelt)
+{
+    /// <summary>Classes of words that turn what is asked: left unread, nothing is sure.</summary>
+    private static readonly ImmutableArray<string> Turning =
+        ["not", "hard", "below", "above", "less", "more", "orless", "ormore", "between", "bigger", "gas", "hold", "howlong", "goal", "free", Lexeme.Count];
+
+    private readonly SizeReader sizes = new(words, sentences);
+
+    private readonly TargetClauses targets = new(sentences);
+
+    private readonly List<string> assumed = [.. spelt];
+
+    private readonly List<string> problems = [];
+
+    private readonly List<Lexeme> unread = [.. notRead];
+
+    private readonly List<AskedTarget> wanted = [];
+
+    private Understanding told = new();
+
+    private bool isTurned;
+
+    /// <summary>How the question is understood.</summary>
+    public Understanding Understand()
+    {
+        foreach (var clause in clauses.Where(clause => clause.IsNegated || clause.Means == "UNSUPPORTED"))
+        {
+            isTurned |= !clause.IsNegated;
+            problems.Add(sentences.Say(clause.IsNegated ? "asked-negated" : "asked-unsupported", ("words", clause.Words)));
+        }
+
+        ReadSizes();
+        ReadTargets();
+        told = told with { Without = [.. All("WITHOUT").SelectMany(clause => clause.All("without")).SelectMany(meaning.LeftOut).DistinctBy(wish => wish.Id)] };
+        told = told with { Diet = All("DIET").Select(clause => clause.First("diet")!.Means("diet")).FirstOrDefault(string.Empty) };
+        ReadSwap();
+        var kind = IsMeasure() ? ReadMeasure() : KindOf();
+        ReadRest();
+        problems.InsertRange(0, meaning.Problems);
+        assumed.AddRange(meaning.Assumed);
+        return kind == QuestionKind.NotUnderstood || isTurned ? NotUnderstood() : told with
+        {
+            Kind = kind,
+            Targets = [.. wanted.DistinctBy(target => target.Name)],
+            Assumed = [.. assumed.Distinct()],
+            Problem = string.Join(' ', problems.Distinct()),
+        };
+    }
+
+    private Understanding NotUnderstood()
+    {
+        problems.Add(sentences.Say("asked-what-can-be"));
+        return new Understanding { Problem = string.Join(' ', problems.Distinct()) };
+    }
+
+    private IEnumerable<Clause> All(params ReadOnlySpan<string> means)
+    {
+        var wantedMeans = means.ToArray();
+        return clauses.Where(clause => !clause.IsNegated && wantedMeans.Contains(clause.Means));
+    }
+
+    private void ReadSizes()
+    {
+        foreach (var clause in All("SLICES", "MASS", "FACTOR", "NAMED_TIN", "TIN", "SQUARE", "OVEN"))
+        {
+            if (!ReadSize(clause))
+            {
+                unread.AddRange(clause.Parts.Select(part => part.Lexeme));
+            }
+        }
+    }
+
+    private bool ReadSize(Clause clause)
+    {
+        switch (clause.Means)
+        {
+            case "SLICES" when told.Slices is null && SizeReader.SlicesOf(clause) is { } slices:
+                told = told with { Slices = slices };
+                return true;
+            case "MASS" when told.MassGrams is null && SizeReader.MassOf(clause) is { } grams:
+                told = told with { MassGrams = grams };
+                return true;
+            case "FACTOR" when told.Factor is null && SizeReader.FactorOf(clause) is > 0 and <= 100 and var factor:
+                told = told with { Factor = factor };
+                return true;
+            case "NAMED_TIN" when told.Tin is null && sizes.NamedTin(clause) is { } named:
+                assumed.Add(named.Assumed);
+                told = told with { Tin = named.Tin };
+                return true;
+            case "TIN" or "SQUARE" when told.Tin is null:
+                var (tin, taken) = sizes.TinOf(clause, formula, clause.Means == "SQUARE");
+                assumed.AddRange(taken);
+                told = told with { Tin = tin };
+                return true;
+            case "OVEN" when told.OvenCelsius is null && clause.First("ovenheat") is not null:
+                var (celsius, scale) = sizes.OvenOf(clause);
+                assumed.AddRange(scale is null ? [] : [scale]);
+                told = told with { OvenCelsius = celsius, Fan = clause.First("fan") is not null };
+                return true;
+            default:
+                return false;
+        }
+    }
+
+    private void ReadTargets()
+    {
+        foreach (var clause in All("TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "EGGS", "EGGS_MOST", "GOAL", "LESS", "MORE"))
+        {
+            var target = clause.Means switch
+            {
+                "GOAL" => new AskedTarget(clause.First("goal")!.Means("goal"), null, null),
+                "LESS" => Word(clause, ["net-carbohydrate:fewer-net-carbs", "sugars:less-sugar", "salt:less-salt", "sodium:less-salt", "energy:less-energy", "fat:less-fat", "price:cheaper", "eggs:fewer-eggs"]),
+                "MORE" => Word(clause, ["protein:more-protein", "fibre:more-fibre"]),
+                "EGGS" or "EGGS_MOST" => TargetClauses.EggsOf(clause),
+                _ => targets.Figures(clause, assumed),
+            };
+            if (target is null)
+            {
+                isTurned = true;
+                problems.Add(sentences.Say("asked-unsupported", ("words", clause.Words)));
+            }
+            else
+            {
+                wanted.Add(target);
+            }
+        }
+    }
+
+    private static AskedTarget? Word(Clause clause, ImmutableArray<string> known)
+    {
+        var reading = $"{clause.First("reading")!.Means("reading")}:";
+        return known.FirstOrDefault(pair => pair.StartsWith(reading, StringComparison.Ordinal)) is { } pair ? new AskedTarget(pair[reading.Length..], null, null) : null;
+    }
+
+    private void ReadSwap()
+    {
+        var swaps = All("REPLACE", "LACK").OrderBy(clause => clause.First("to") is null ? 1 : 0).ToList();
+        // Who has only ghee and no butter asks for ghee in butter's place.
+        if (swaps.Count == 0 && All("TO").FirstOrDefault() is { } only && only.First("only") is not null && All("WITHOUT").ToList() is [var lacked] && lacked.All("without").ToList() is [var lone])
+        {
+            swaps.Add(lacked with { Parts = [new Filled("from", lone)] });
+            told = told with { Without = [] };
+        }
+
+        if (swaps.Count == 0)
+        {
+            return;
+        }
+
+        var first = swaps[0];
+        var outLexeme = first.First("from")!;
+        var inLexeme = first.First("to") ?? All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? LoneThing();
+        // Who writes 'butter for ghee' may mean either way; what the formula has goes out.
+        if (inLexeme?.Thing?.Ingredient is { } maybe && meaning.IsInFormula(maybe.Id) && outLexeme.Thing!.Ingredient is { } other && !meaning.IsInFormula(other.Id))
+        {
+            assumed.Add(sentences.Say("asked-turned-round", ("from", maybe.Name), ("to", other.Name)));
+            (outLexeme, inLexeme) = (inLexeme, outLexeme);
+        }
+
+        var goesOut = meaning.Out(outLexeme);
+        var comesIn = inLexeme is null ? null : meaning.In(inLexeme, goesOut);
+        isTurned |= goesOut is null || (inLexeme is not null && comesIn is null);
+        told = told with { From = goesOut?.Id ?? string.Empty, To = comesIn?.Id ?? string.Empty };
+        foreach (var more in swaps.Skip(1).Where(clause => clause.First("to") is not null || clause.First("from")!.Thing!.Words.SequenceEqual(outLexeme.Thing!.Words) is false))
+        {
+            problems.Add(sentences.Say("asked-not-read", ("words", more.Words)));
+        }
+    }
+
+    /// <summary>The one thing that is named and stands in no clause, as in 'will ghee do?'; it is then no longer unread.</summary>
+    private Lexeme? LoneThing()
+    {
+        var lone = unread.Where(lexeme => lexeme.Thing is not null).ToList();
+        if (lone is not [var only] || !lexemes.Any(lexeme => lexeme.Is("ask")) || (only.Thing!.Ingredient is { } known && meaning.IsInFormula(known.Id)))
+        {
+            return null;
+        }
+
+        unread.Remove(only);
+        return only;
+    }
+
+    private QuestionKind KindOf()
+    {
+        if (All("BAKE").Any() || (All("HOW_LONG").Any() && (All("HOW_LONG").Any(clause => clause.First("bakeword") is not null) || All("BAKE_WORD").Any() || told.OvenCelsius is not null || told.IsSized)))
+        {
+            return QuestionKind.Bake;
+        }
+
+        if (All("HOW_LONG").Any(clause => clause.First("howlong")!.Text != "time") || (told.OvenCelsius is not null && clauses.All(clause => clause.Means is "OVEN" or "BAKE_WORD")))
+        {
+            isTurned = true;
+            problems.Add(sentences.Say("asked-how-long"));
+            return QuestionKind.NotUnderstood;
+        }
+
+        if (told.From.Length > 0)
+        {
+            return told.To.Length > 0 && IsDoubted() ? QuestionKind.Check : QuestionKind.Replace;
+        }
+
+        if (All("TO").FirstOrDefault() is { } only && told.Without.IsEmpty)
+        {
+            problems.Add(sentences.Say("asked-in-place-of-what", ("thing", only.First("to")!.Text)));
+            return QuestionKind.NotUnderstood;
+        }
+
+        return !told.Without.IsEmpty || told.Diet.Length > 0 ? QuestionKind.Variant
+            : told.IsSized ? QuestionKind.Resize
+            : wanted.Count > 0 ? QuestionKind.Reformulate
+            : QuestionKind.NotUnderstood;
+    }
+
+    /// <summary>Whether a swap is asked about, and not asked for.</summary>
+    private bool IsDoubted() => All("TO").Any(clause => clause.First("only") is not null)
+        || (!lexemes.Any(lexeme => lexeme.Is("how")) && (lexemes.Any(lexeme => lexeme.Is("ask")) || question.Contains('?', StringComparison.Ordinal)));
+
+    private bool IsMeasure() =>
+        (All("MEASURE").Any() && (All("CONVERT").Any() || clauses.All(clause => clause.Means is "MEASURE" or "BAKE_WORD")))
+        || (All("CONVERT").Any() && told.From.Length == 0 && told.Without.IsEmpty && unread.Count(lexeme => lexeme.Thing is not null) == 1);
+
+    private QuestionKind ReadMeasure()
+    {
+        if (All("MEASURE").FirstOrDefault() is { } clause)
+        {
+            var many = clause.First(Lexeme.Count)?.Text ?? "1";
+            var measure = clause.First("measure")!.Means("measure");
+            told = told with { Text = char.IsAsciiDigit(measure[0]) ? $"{measure} {clause.First("thing")!.Text}" : $"{many} {measure} {clause.First("thing")!.Text}" };
+            return QuestionKind.Convert;
+        }
+
+        var thing = unread.First(lexeme => lexeme.Thing is not null);
+        var count = unread.FirstOrDefault(lexeme => lexeme.Is(Lexeme.Count));
+        unread.Remove(thing);
+        unread.RemoveAll(lexeme => lexeme == count);
+        told = told with { Text = $"{count?.Text ?? "1"} {thing.Text}" };
+        return QuestionKind.Convert;
+    }
+
+    /// <summary>Says what was not read, and whether it can turn what is asked.</summary>
+    private void ReadRest()
+    {
+        if (All("KEEP").Any())
+        {
+            problems.Add(sentences.Say("asked-keep", ("words", Phrases.List(All("KEEP").Select(clause => clause.Words)))));
+        }
+
+        if (told.OvenCelsius is not null && !All("BAKE", "HOW_LONG").Any())
+        {
+            problems.Add(sentences.Say("asked-not-read", ("words", string.Join(' ', All("OVEN").Select(clause => clause.Words)))));
+        }
+
+        var rest = unread.Where(lexeme => !lexeme.MayBeUnread).ToList();
+        if (rest.Count == 0)
+        {
+            return;
+        }
+
+        // A second thing beside a swap, and a word beside a measure, may belong to it.
+        isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is)) || told.Text.Length > 0 || (told.From.Length > 0 && rest.Any(lexeme => lexeme.Thing is not null));
+        problems.Add(sentences.Say("asked-not-read", ("words", string.Join(", ", rest.Select(lexeme => lexeme.Text)))));
+    }
+}

@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using SwapSolver.Asking.Grammar;
+using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Kitchen.Wording;
+
+namespace SwapSolver.Asking.Sizes;
+
+/// <summary>Reads sizes of loaves, tins and ovens.</summary>
+/// <param name="words">The words of questions.</param>
+/// <param name="sentences">The sentences.</param>
+internal sealed class SizeReader(QuestionWords words, Phrases sentences)
+{
+    private const string Mass = "mass";
+
+    private const string Length = "length";
+
+    /// <summary>Inner lengths up to this are inches where no unit is said; up to the next one centimetres [1].</summary>
+    private const double MostInches = 16;
+
+    private const double MostCentimetres = 60;
+
+    /// <summary>How far the loaf that names a tin may be from the one that is said [1]: 2 lb is 907 g.</summary>
+    private const double NearLoaf = 0.03;
+
+    /// <summary>Less than this is no loaf [g].</summary>
+    private const double LeastLoafGrams = 50;
+
+    /// <summary>A dial above this is in Fahrenheit where no scale is said [degrees].</summary>
+    private const double MostCelsius = 260;
+
+    /// <summary>The mass of a clause; null where it is none of a loaf.</summary>
+    public static double? MassOf(Clause clause) =>
+        clause.Counts[0] * clause.First(Mass)!.Number(Mass) is >= LeastLoafGrams and var grams ? Math.Round(grams, 1) : null;
+
+    /// <summary>The slices of a clause; null where they are no whole number.</summary>
+    public static int? SlicesOf(Clause clause) => clause.Counts is [var count] && count is >= 1 and <= 1000 && count % 1 == 0 ? (int)count : null;
+
+    /// <summary>How many times a clause asks for.</summary>
+    public static double FactorOf(Clause clause) =>
+        clause.First("factor") is { } word ? word.Number("factor") : clause.Counts[0];
+
+    /// <summary>The tin that is named by its loaf; null where none is sold under such a name.</summary>
+    public (Tin Tin, string Assumed)? NamedTin(Clause clause)
+    {
+        var grams = clause.Counts[0] * clause.First(Mass)!.Number(Mass);
+        return words.Tins.FirstOrDefault(tin => Math.Abs(grams - tin.LoafGrams) <= NearLoaf * tin.LoafGrams) is { } found
+            ? (TinOf(found.LengthMillimetres, found.WidthMillimetres, found.HeightMillimetres),
+                sentences.Say("asked-named-tin", ("tin", clause.Words), ("size", Words(found.LengthMillimetres, found.WidthMillimetres, found.HeightMillimetres))))
+            : null;
+    }
+
+    /// <summary>The tin of a clause with its sides, and what was taken for granted.</summary>
+    public (Tin Tin, ImmutableArray<string> Assumed) TinOf(Clause clause, Formula formula, bool isSquare)
+    {
+        var counts = isSquare ? [clause.Counts[0], clause.Counts[0]] : clause.Counts;
+        var assumed = ImmutableArray.CreateBuilder<string>();
+        var unit = clause.All(Length).LastOrDefault()?.Number(Length) ?? Usual(counts.Max());
+        if (clause.First(Length) is null)
+        {
+            assumed.Add(sentences.Say("asked-tin-unit", ("tin", clause.Words), ("unit", sentences.Say(unit > 20 ? "asked-inches" : unit > 1 ? "asked-centimetres" : "asked-millimetres"))));
+        }
+
+        var sides = counts.Take(2).Select(side => Math.Round(side * unit)).OrderDescending().ToList();
+        var height = counts.Length > 2 ? Math.Round(counts[2] * unit) : formula.Shape is Tin own ? own.Height.Value : words.Tins[^1].HeightMillimetres;
+        if (counts.Length == 2)
+        {
+            assumed.Add(sentences.Say("asked-tin-height", ("value", height.ToString(CultureInfo.InvariantCulture))));
+        }
+
+        return (TinOf(sides[0], sides[1], height), assumed.ToImmutable());
+    }
+
+    /// <summary>The dial of a clause [degrees Celsius], and what was taken for granted.</summary>
+    public (double Celsius, string? Assumed) OvenOf(Clause clause)
+    {
+        var dial = clause.First("ovenheat")!.Number("ovenheat");
+        var scale = clause.First("degree")?.Text ?? string.Empty;
+        var isSaid = scale.Contains('f', StringComparison.Ordinal) || scale.Contains('c', StringComparison.Ordinal);
+        var isFahrenheit = isSaid ? scale.Contains('f', StringComparison.Ordinal) : dial > MostCelsius;
+        var celsius = isFahrenheit ? Math.Round(Celsius.OfFahrenheit(dial).Value) : dial;
+        return (celsius, isSaid ? null : sentences.Say(isFahrenheit ? "asked-fahrenheit" : "asked-celsius", ("value", dial.ToString(CultureInfo.InvariantCulture))));
+    }
+
+    private static double Usual(double longest) => longest <= MostInches ? 25.4 : longest <= MostCentimetres ? 10 : 1;
+
+    private static Tin TinOf(double length, double width, double height) => new(new Millimetres(length), new Millimetres(width), new Millimetres(height));
+
+    private static string Words(double length, double width, double height) => string.Create(CultureInfo.InvariantCulture, $"{length} x {width} x {height} mm");
+}

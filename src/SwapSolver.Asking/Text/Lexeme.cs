@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using SwapSolver.Kitchen.Ingredients;
+
+namespace SwapSolver.Asking.Text;
+
+/// <summary>A phrase, name or number of a question.</summary>
+/// <param name="Text">As it was written.</param>
+/// <param name="Classes">What it does in a question, each with what it stands for there.</param>
+/// <param name="Thing">What it names; null where it names nothing.</param>
+internal sealed record Lexeme(string Text, ImmutableDictionary<string, string> Classes, Thing? Thing)
+{
+    /// <summary>Class of numbers.</summary>
+    public const string Count = "count";
+
+    /// <summary>Class of what says nothing of what is asked.</summary>
+    public const string Filler = "filler";
+
+    /// <summary>Class of the end of a sentence.</summary>
+    public const string Stop = "stop";
+
+    /// <summary>Class of a word that is not known.</summary>
+    public const string Unknown = "unknown";
+
+    /// <summary>Whether it is of a class.</summary>
+    public bool Is(string @class) => Classes.ContainsKey(@class);
+
+    /// <summary>What it stands for in a class that it is of.</summary>
+    public string Means(string @class) => Classes[@class];
+
+    /// <summary>The number that it stands for in a class that it is of.</summary>
+    public double Number(string @class) => double.Parse(Classes[@class], CultureInfo.InvariantCulture);
+
+    /// <summary>Whether a reading may pass over it.</summary>
+    public bool MayBeSkipped => Thing is null && Classes.Keys.All(Idle.Contains);
+
+    /// <summary>Whether it says nothing where no clause reads it.</summary>
+    public bool MayBeUnread => Thing is null && (Is(Filler) || Is("soft") || Is("ask"));
+
+    private static readonly ImmutableHashSet<string> Idle = [Filler, Stop, "soft", "ask", "please", "how", "title"];
+}
+
+/// <summary>What words name.</summary>
+/// <param name="Words">The words in their one form.</param>
+/// <param name="Ingredient">The ingredient of which they are the name; null where there is none.</param>
+/// <param name="Assumed">What was taken for granted; null where nothing was.</param>
+/// <param name="Says">Why they name none of ours; null where that is not known.</param>
+/// <param name="LeftOut">The allergen or group word that they are; null where they are none.</param>
+internal sealed record Thing(ImmutableArray<string> Words, Ingredient? Ingredient, string? Assumed, string? Says, string? LeftOut);

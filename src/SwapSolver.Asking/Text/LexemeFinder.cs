@@ -1,0 +1,135 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Globalization;
+using SwapSolver.Asking.Things;
+using SwapSolver.Kitchen.Wording;
+using SwapSolver.Lines.Names;
+
+namespace SwapSolver.Asking.Text;
+
+/// <summary>Finds the phrases, names and numbers of a question; the longest at each place counts.</summary>
+internal sealed class LexemeFinder
+{
+    /// <summary>Class of numbers that an oven can be set to.</summary>
+    private const string OvenHeat = "ovenheat";
+
+    private const double LeastOven = 100;
+
+    private const double MostOven = 500;
+
+    private readonly PhraseTree phrases;
+
+    private readonly ThingWords things;
+
+    private readonly SpokenNames names;
+
+    private readonly Spelling spelling;
+
+    private readonly Phrases sentences;
+
+    /// <summary>Finds these words.</summary>
+    public LexemeFinder(QuestionWords words, ThingWords things, SpokenNames names, Phrases sentences)
+    {
+        phrases = new PhraseTree(words.Words);
+        this.things = things;
+        this.names = names;
+        this.sentences = sentences;
+        spelling = new Spelling(phrases.AllWords.Concat(things.AllWords).ToFrozenSet(StringComparer.Ordinal));
+    }
+
+    /// <summary>The lexemes of a text, and what was taken for granted.</summary>
+    public (ImmutableArray<Lexeme> Lexemes, ImmutableArray<string> Assumed) In(string text)
+    {
+        var assumed = new List<string>();
+        var cuts = WithoutHyphens(WordCutter.Of(text)).Select(cut => Spelt(cut, assumed)).ToList();
+        var words = cuts.Select(cut => cut.Text).ToList();
+        var lexemes = new List<Lexeme>();
+        for (var place = 0; place < cuts.Count;)
+        {
+            var (lexeme, length) = At(cuts, words, place);
+            lexemes.Add(lexeme);
+            place += length;
+        }
+
+        return ([.. Described(lexemes)], [.. assumed]);
+    }
+
+    private (Lexeme Lexeme, int Length) At(List<Cut> cuts, List<string> words, int place)
+    {
+        var (length, classes) = phrases.At(words, place);
+        if (NumberFinder.At(cuts, place) is { } number && number.Length >= length)
+        {
+            return (NumberOf(string.Join(' ', words.Skip(place).Take(number.Length)), number.Value), number.Length);
+        }
+
+        var named = cuts[place].Kind == CutKind.Word ? things.At(cuts, place) : null;
+        // A part of a name is less than a phrase of the same words; a whole name is as much.
+        var isName = named is { } found && (found.Length > length || (found.Length == length && (found.Thing.Ingredient is not null || found.Thing.LeftOut is not null || classes.ContainsKey(Lexeme.Filler))));
+        var taken = isName ? named!.Value.Length : Math.Max(1, length);
+        var said = string.Join(' ', words.Skip(place).Take(taken));
+        if (isName)
+        {
+            return (new Lexeme(said, length == taken ? classes : ImmutableDictionary<string, string>.Empty, named!.Value.Thing), taken);
+        }
+
+        if (length > 0)
+        {
+            return (new Lexeme(said, classes, null), taken);
+        }
+
+        return (new Lexeme(said, Of(cuts[place].Kind switch { CutKind.Stop => Lexeme.Stop, CutKind.Sign => Lexeme.Filler, _ => Lexeme.Unknown }, string.Empty), null), 1);
+    }
+
+    private static Lexeme NumberOf(string said, double value)
+    {
+        var number = value.ToString("R", CultureInfo.InvariantCulture);
+        var classes = Of(Lexeme.Count, number);
+        return new Lexeme(said, value is >= LeastOven and <= MostOven ? classes.Add(OvenHeat, number) : classes, null);
+    }
+
+    /// <summary>Takes words that only describe, as large before eggs, for nothing where a name follows.</summary>
+    private IEnumerable<Lexeme> Described(List<Lexeme> lexemes)
+    {
+        for (var place = lexemes.Count - 2; place >= 0; place--)
+        {
+            var next = lexemes[place + 1];
+            if (lexemes[place].Thing is not null && next.Is("title"))
+            {
+                // The hazelnut loaf is the formula, and no hazelnut is asked about.
+                lexemes[place] = lexemes[place] with { Classes = Of(Lexeme.Filler, string.Empty), Thing = null };
+            }
+            else if (lexemes[place].Is(Lexeme.Unknown) && names.Describes(lexemes[place].Text) && (next.Thing is not null || next.Is(Lexeme.Filler)))
+            {
+                lexemes[place] = lexemes[place] with { Classes = Of(Lexeme.Filler, string.Empty) };
+            }
+        }
+
+        return lexemes;
+    }
+
+    private Cut Spelt(Cut cut, List<string> assumed)
+    {
+        var form = names.FormOf(cut.Text);
+        if (cut.Kind != CutKind.Word || phrases.AllWords.Contains(cut.Text) || things.AllWords.Contains(form) || names.Describes(cut.Text) || names.Of([cut.Text]) is not null)
+        {
+            return cut;
+        }
+
+        var nearest = spelling.Nearest(cut.Text) ?? spelling.Nearest(form);
+        if (nearest is null)
+        {
+            return cut;
+        }
+
+        assumed.Add(sentences.Say("asked-spelt", ("from", cut.Text), ("to", nearest)));
+        return cut with { Text = nearest };
+    }
+
+    /// <summary>The pieces without hyphens between words: nut-free is two words, and 8-10 is not.</summary>
+    private static IEnumerable<Cut> WithoutHyphens(ImmutableArray<Cut> cuts) => cuts.Where((cut, place) =>
+        cut is not { Kind: CutKind.Sign, Text: "-" or "\u2010" or "\u2011" } || place == 0 || place == cuts.Length - 1
+        || cuts[place - 1].Kind == CutKind.Number && cuts[place + 1].Kind == CutKind.Number);
+
+    private static ImmutableDictionary<string, string> Of(string @class, string means) =>
+        ImmutableDictionary.Create<string, string>(StringComparer.Ordinal).Add(@class, means);
+}

@@ -1,0 +1,47 @@
+using System.Collections.Frozen;
+using Quickenshtein;
+
+namespace SwapSolver.Asking.Text;
+
+/// <summary>Finds the word that a slip of the pen stands for. A word that is known is never changed.</summary>
+internal sealed class Spelling(FrozenSet<string> known)
+{
+    /// <summary>Shorter words have too many neighbours [letters].</summary>
+    private const int Shortest = 5;
+
+    /// <summary>From this length on two slips are borne [letters].</summary>
+    private const int TwoSlips = 8;
+
+    private readonly ILookup<char, string> byFirst = known.Where(word => word.Length >= Shortest - 1).ToLookup(word => word[0]);
+
+    /// <summary>The one nearest word; null where the word is known, or too far from each, or as near to several.</summary>
+    public string? Nearest(string word)
+    {
+        if (word.Length < Shortest || known.Contains(word))
+        {
+            return null;
+        }
+
+        var slips = word.Length >= TwoSlips ? 2 : 1;
+        var near = byFirst[word[0]]
+            .Where(other => Math.Abs(other.Length - word.Length) <= slips)
+            .Select(other => (Word: other, Distance: IsTurned(word, other) ? 1 : Levenshtein.GetDistance(word, other)))
+            .Where(pair => pair.Distance <= slips)
+            .OrderBy(pair => pair.Distance)
+            .Take(2)
+            .ToList();
+        return near.Count == 0 || (near.Count == 2 && near[0].Distance == near[1].Distance) ? null : near[0].Word;
+    }
+
+    /// <summary>Whether two letters that stand side by side changed places, which is one slip of the hand.</summary>
+    private static bool IsTurned(string word, string other)
+    {
+        if (word.Length != other.Length)
+        {
+            return false;
+        }
+
+        var place = word.Zip(other).TakeWhile(pair => pair.First == pair.Second).Count();
+        return place + 1 < word.Length && word[place] == other[place + 1] && word[place + 1] == other[place] && word[(place + 2)..] == other[(place + 2)..];
+    }
+}

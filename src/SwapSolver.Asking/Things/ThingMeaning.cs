@@ -1,0 +1,166 @@
+using System.Collections.Immutable;
+using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Wording;
+
+namespace SwapSolver.Asking.Things;
+
+/// <summary>Tells what a name means in a formula. What is not sure is a problem, and never guessed.</summary>
+/// <param name="words">The names.</param>
+/// <param name="formula">The formula asked about.</param>
+/// <param name="sentences">The sentences.</param>
+internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases sentences)
+{
+    private const int MostListed = 5;
+
+    private readonly List<string> assumed = [];
+
+    private readonly List<string> problems = [];
+
+    /// <summary>What was taken for granted.</summary>
+    public IEnumerable<string> Assumed => assumed.Distinct();
+
+    /// <summary>What is not sure.</summary>
+    public IEnumerable<string> Problems => problems.Distinct();
+
+    /// <summary>Whether an ingredient is in the formula.</summary>
+    public bool IsInFormula(string id) => formula.Lines.Any(line => line.Ingredient.Id == id);
+
+    /// <summary>What is to be left out.</summary>
+    public IEnumerable<LeftOutWish> LeftOut(Lexeme lexeme)
+    {
+        var thing = lexeme.Thing!;
+        if (thing.LeftOut is { } word)
+        {
+            return [new LeftOutWish(IdOf(word), word)];
+        }
+
+        if (thing.Ingredient is { } exact)
+        {
+            var meant = IsInFormula(exact.Id) ? exact : OwnLike(thing) ?? exact;
+            Note(lexeme, thing, meant);
+            return [new LeftOutWish(meant.Id, meant.Id)];
+        }
+
+        var ids = words.Pantry.Ids.Where(id => thing.Words.All(words.WordsOf(id).Contains)).ToList();
+        if (thing.Says is { } says && OwnLike(thing) is null)
+        {
+            problems.Add(sentences.Say("asked-other-thing", ("thing", lexeme.Text), ("reason", says)));
+            return [];
+        }
+
+        return (thing.Says is null ? ids : [OwnLike(thing)!.Id]).Select(id => new LeftOutWish(id, id));
+    }
+
+    /// <summary>What goes out; null where that is not sure.</summary>
+    public Ingredient? Out(Lexeme lexeme)
+    {
+        var thing = lexeme.Thing!;
+        if (thing.Ingredient is { } exact && IsInFormula(exact.Id))
+        {
+            Note(lexeme, thing, exact);
+            return exact;
+        }
+
+        var own = Own(thing).ToList();
+        if (own.Count == 0 && thing.Ingredient is null && thing.LeftOut is { } word)
+        {
+            own = [.. Ingredients.Where(one => one.Groups.Contains(word) || one.Allergens.Carries(IdOf(word)))];
+        }
+
+        if (own is [var only])
+        {
+            Note(lexeme, thing, only);
+            return only;
+        }
+
+        if (own.Count > 1)
+        {
+            problems.Add(sentences.Say("asked-several", ("thing", lexeme.Text), ("names", Phrases.List(own.Select(one => one.Name).Take(MostListed)))));
+            return null;
+        }
+
+        problems.Add(thing.Says is { } says
+            ? sentences.Say("asked-other-thing", ("thing", lexeme.Text), ("reason", says))
+            : sentences.Say("asked-not-in-formula", ("thing", lexeme.Text)));
+        return null;
+    }
+
+    /// <summary>What comes in; null where that is not sure. Of several that a word may mean, only those of the role of what goes
+    /// out are thought of.</summary>
+    public Ingredient? In(Lexeme lexeme, Ingredient? outgoing)
+    {
+        var thing = lexeme.Thing!;
+        if (thing.Ingredient is { } exact)
+        {
+            Note(lexeme, thing, exact);
+            return exact;
+        }
+
+        if (thing.Says is { } says)
+        {
+            problems.Add(sentences.Say("asked-other-thing", ("thing", lexeme.Text), ("reason", says)));
+            return null;
+        }
+
+        var all = words.Pantry.Ids.Where(id => thing.Words.All(words.WordsOf(id).Contains)).Select(Found).ToList();
+        var likely = all.Where(one => outgoing is not null && one.Role == outgoing.Role).ToList();
+        if (words.ShortFor(thing) is { } usual && likely.FirstOrDefault(one => one.Id == usual) is { } meant)
+        {
+            likely = [meant];
+        }
+
+        if (likely.Count == 0)
+        {
+            likely = all;
+        }
+
+        if (likely is [var only])
+        {
+            Note(lexeme, thing, only);
+            return only;
+        }
+
+        if (likely.Count == 0)
+        {
+            problems.Add(sentences.Say("asked-group", ("thing", lexeme.Text)));
+            return null;
+        }
+
+        problems.Add(sentences.Say("asked-several", ("thing", lexeme.Text), ("names", Phrases.List(likely.Select(one => one.Name).Take(MostListed)))));
+        return null;
+    }
+
+    private IEnumerable<Ingredient> Ingredients => formula.Lines.Select(line => line.Ingredient).Distinct();
+
+    /// <summary>The one line of the formula that a name is likely to mean which nothing there bears; null where there is none, or several.</summary>
+    private Ingredient? OwnLike(Thing thing) => Own(thing).ToList() is [var only] ? only : null;
+
+    /// <summary>Lines with all words of the name; else those of which the first word of the name is the first.</summary>
+    private List<Ingredient> Own(Thing thing)
+    {
+        var whole = Ingredients.Where(one => thing.Words.All(words.WordsOf(one.Id).Contains)).ToList();
+        return whole.Count > 0 || thing.Words.Length < 2 ? whole
+            : [.. Ingredients.Where(one => thing.Ingredient is null || one.Role == thing.Ingredient.Role).Where(one => words.WordsOf(one.Id).First() == thing.Words[0])];
+    }
+
+    private void Note(Lexeme lexeme, Thing thing, Ingredient meant)
+    {
+        if (thing.Ingredient?.Id != meant.Id)
+        {
+            assumed.Add(sentences.Say(IsInFormula(meant.Id) ? "asked-own-line" : "asked-taken-for", ("thing", lexeme.Text), ("ingredient", meant.Name)));
+        }
+        else if (thing.Assumed is { } taken)
+        {
+            assumed.Add(sentences.Say("asked-taken-for", ("thing", lexeme.Text), ("ingredient", taken == meant.Name ? taken : $"{meant.Name} ({taken})")));
+        }
+    }
+
+    private Ingredient Found(string id) => words.Pantry.TryGet(id, out var found) ? found : throw new ArgumentException($"no ingredient '{id}'", nameof(id));
+
+    private string IdOf(string word) =>
+        words.Pantry.Allergens.FirstOrDefault(one => one.Id == word || one.Also.Contains(word))?.Id
+        ?? words.Pantry.Groups.FirstOrDefault(one => one.Id == word || one.Also.Contains(word))?.Id
+        ?? word;
+}

@@ -1,0 +1,93 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Wording;
+using SwapSolver.Lines.Names;
+
+namespace SwapSolver.Asking.Things;
+
+/// <summary>Finds names of ingredients, groups and allergens in running words.</summary>
+internal sealed class ThingWords
+{
+    private const int MostWords = 6;
+
+    private const string Free = "free";
+
+    private readonly SpokenNames names;
+
+    private readonly FrozenDictionary<string, string> leftOut;
+
+    private readonly FrozenDictionary<string, string> shortNames;
+
+    private readonly FrozenSet<string> telling;
+
+    /// <summary>Finds names of this pantry.</summary>
+    public ThingWords(QuestionWords words, SpokenNames names, Pantry pantry)
+    {
+        this.names = names;
+        Pantry = pantry;
+        var said = pantry.Allergens.SelectMany(one => one.Also.Append(one.Name).Append(one.Id).Select(word => (Word: word, Id: word == one.Name ? one.Id : word)))
+            .Concat(pantry.Groups.SelectMany(one => one.Also.Append(one.Name).Append(one.Id).Select(word => (Word: word, Id: word == one.Name ? one.Id : word))));
+        leftOut = words.LeftOut.Select(pair => (Word: pair.Key, Id: pair.Value)).Concat(said)
+            .DistinctBy(pair => Key(pair.Word)).ToFrozenDictionary(pair => Key(pair.Word), pair => pair.Id, StringComparer.Ordinal);
+        shortNames = words.ShortNames.ToFrozenDictionary(pair => Key(pair.Key), pair => pair.Value, StringComparer.Ordinal);
+        telling = pantry.Ids.SelectMany(WordsOf).Where(word => !words.TooPlain.Contains(word)).ToFrozenSet(StringComparer.Ordinal);
+        AllWords = telling.Concat(leftOut.Keys.SelectMany(key => key.Split(' '))).ToFrozenSet(StringComparer.Ordinal);
+    }
+
+    /// <summary>The ingredients.</summary>
+    public Pantry Pantry { get; }
+
+    /// <summary>Every word that tells what is named.</summary>
+    public FrozenSet<string> AllWords { get; }
+
+    /// <summary>The longest name at a place, and how many words it takes; null where none stands there.</summary>
+    public (Thing Thing, int Length)? At(IReadOnlyList<Cut> cuts, int place)
+    {
+        var most = 0;
+        while (most < MostWords && place + most < cuts.Count && cuts[place + most] is { Kind: CutKind.Word, Text: not Free })
+        {
+            most++;
+        }
+
+        for (var length = most; length > 0; length--)
+        {
+            if (Of([.. cuts.Skip(place).Take(length).Select(cut => cut.Text)]) is { } thing)
+            {
+                return (thing, length);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The id that a short name stands for; null where it is none.</summary>
+    public string? ShortFor(Thing thing) => shortNames.GetValueOrDefault(string.Join(' ', thing.Words));
+
+    /// <summary>The words of an id, in their one form.</summary>
+    public IEnumerable<string> WordsOf(string id) => id.Split('-').Select(names.FormOf);
+
+    private Thing? Of(ImmutableArray<string> words)
+    {
+        ImmutableArray<string> forms = [.. words.Select(names.FormOf)];
+        var group = leftOut.GetValueOrDefault(string.Join(' ', forms));
+        var named = names.Of(words);
+        if (named is not null || group is not null)
+        {
+            // A short name, as almond, is no more than a part of a name, whatever a line of ingredients means by it.
+            return shortNames.ContainsKey(string.Join(' ', forms)) && Pantry.Ids.Any(id => forms.All(WordsOf(id).Contains))
+                ? new Thing(forms, null, null, null, group)
+                : new Thing(forms, named?.Ingredient, named?.Assumed, named?.Says, group);
+        }
+
+        if (forms.All(word => telling.Contains(word) || shortNames.ContainsKey(word)) && Pantry.Ids.Any(id => forms.All(WordsOf(id).Contains)))
+        {
+            return new Thing(forms, null, null, null, null);
+        }
+
+        return shortNames.TryGetValue(string.Join(' ', forms), out var only) && Pantry.TryGet(only, out var meant) ? new Thing(forms, meant, meant.Name, null, null) : null;
+    }
+
+    private string Key(string words) => string.Join(' ', words.Split([' ', '-'], StringSplitOptions.RemoveEmptyEntries).Select(names.FormOf));
+}

@@ -1,0 +1,102 @@
+using SwapSolver.Asking;
+using SwapSolver.V1;
+using Kind = SwapSolver.V1.AskedFor.Types.Kind;
+
+namespace SwapSolver.Service.Desk;
+
+/// <summary>Writes how a question was understood, and reads one that was asked in fields.</summary>
+internal static class AskedForWriter
+{
+    /// <summary>What is written.</summary>
+    public static AskedFor Write(Understanding told)
+    {
+        var written = new AskedFor
+        {
+            Kind = told.Kind switch
+            {
+                QuestionKind.Variant => Kind.Variant,
+                QuestionKind.Replace => Kind.Replace,
+                QuestionKind.Check => Kind.Check,
+                QuestionKind.Resize => Kind.Resize,
+                QuestionKind.Reformulate => Kind.Reformulate,
+                QuestionKind.Bake => Kind.Bake,
+                QuestionKind.Convert => Kind.Convert,
+                _ => Kind.NotUnderstood,
+            },
+            From = told.From,
+            To = told.To,
+            Diet = told.Diet switch
+            {
+                "VEGAN" => VaryFormulaRequest.Types.Diet.Vegan,
+                "VEGETARIAN" => VaryFormulaRequest.Types.Diet.Vegetarian,
+                _ => VaryFormulaRequest.Types.Diet.Unspecified,
+            },
+            Fan = told.Fan,
+            Measure = told.Text,
+        };
+        written.Without.AddRange(told.Without.Select(wish => wish.Id));
+        written.Targets.AddRange(told.Targets.Select(Write));
+        written.Assumed.AddRange(told.Assumed);
+        if (told.Slices is { } slices)
+        {
+            written.Slices = slices;
+        }
+
+        if (told.MassGrams is { } mass)
+        {
+            written.MassGrams = mass;
+        }
+
+        if (told.Factor is { } factor)
+        {
+            written.Factor = factor;
+        }
+
+        if (told.OvenCelsius is { } oven)
+        {
+            written.OvenCelsius = oven;
+        }
+
+        if (told.Tin is { } tin)
+        {
+            written.Tin = new Tin { LengthMm = tin.Length.Value, WidthMm = tin.Width.Value, HeightMm = tin.Height.Value };
+        }
+
+        return written;
+    }
+
+    /// <summary>A question in fields with its kind: the one that is said, or the one that its fields tell.</summary>
+    public static AskedFor WithKind(AskedFor fields)
+    {
+        var told = new AskedFor(fields);
+        told.Assumed.Clear();
+        if (told.Kind == Kind.Unspecified)
+        {
+            told.Kind = told.From.Length > 0 ? (told.To.Length > 0 ? Kind.Check : Kind.Replace)
+                : told.Without.Count > 0 || told.Diet != VaryFormulaRequest.Types.Diet.Unspecified ? Kind.Variant
+                : told.HasOvenCelsius ? Kind.Bake
+                : told.HasSlices || told.HasMassGrams || told.HasFactor || told.Tin is not null ? Kind.Resize
+                : told.Targets.Count > 0 ? Kind.Reformulate
+                : told.Measure.Length > 0 ? Kind.Convert
+                : Kind.NotUnderstood;
+        }
+
+        return told;
+    }
+
+    private static Target Write(AskedTarget target)
+    {
+        var written = new Target { Name = target.Name };
+        if (target.Low is { } low)
+        {
+            written.Low = low;
+        }
+
+        if (target.High is { } high)
+        {
+            written.High = high;
+        }
+
+        return written;
+    }
+}

@@ -1,0 +1,62 @@
+using System.Globalization;
+using SwapSolver.Kitchen.Wording;
+using SwapSolver.V1;
+
+namespace SwapSolver.Service.Desk;
+
+/// <summary>Words to answer a reader with.</summary>
+/// <param name="phrases">The sentences.</param>
+internal sealed class DeskWords(Phrases phrases)
+{
+    /// <summary>Changes in one breath.</summary>
+    public string Of(IEnumerable<Change> changes) => Phrases.List(changes.Select(Of));
+
+    /// <summary>A sentence with its gaps filled.</summary>
+    public string Say(string id, params ReadOnlySpan<(string Gap, string Filling)> fillings) => phrases.Say(id, fillings);
+
+    /// <summary>A number for a sentence.</summary>
+    public static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+
+    /// <summary>Minutes with their range.</summary>
+    public string Minutes(Estimate estimate) => phrases.Say(
+        "desk-minutes", ("value", Number(Math.Round(estimate.Value))), ("low", Number(Math.Floor(estimate.Low))), ("high", Number(Math.Ceiling(estimate.High))));
+
+    /// <summary>The size that was asked for.</summary>
+    public string Size(AskedFor asked)
+    {
+        var parts = new List<string>();
+        if (asked.Tin is { } tin)
+        {
+            parts.Add(phrases.Say("desk-size-tin", ("size", $"{Number(tin.LengthMm)} x {Number(tin.WidthMm)} x {Number(tin.HeightMm)} mm")));
+        }
+
+        if (asked.HasMassGrams)
+        {
+            parts.Add(phrases.Say("desk-size-mass", ("grams", Number(asked.MassGrams))));
+        }
+
+        if (asked.HasFactor)
+        {
+            parts.Add(phrases.Say("desk-size-factor", ("value", Number(asked.Factor))));
+        }
+
+        if (asked.HasSlices)
+        {
+            parts.Add(phrases.Say("desk-size-slices", ("count", Number(asked.Slices))));
+        }
+
+        return Phrases.List(parts);
+    }
+
+    private string Of(Change change)
+    {
+        var name = change.DisplayName;
+        return change.BeforeGrams == 0 ? phrases.Say("desk-comes-in", ("ingredient", name), ("after", After(change)))
+            : change.AfterGrams == 0 ? phrases.Say("desk-goes-out", ("ingredient", name), ("before", Number(change.BeforeGrams)))
+            : phrases.Say("desk-changes", ("ingredient", name), ("before", Number(change.BeforeGrams)), ("after", After(change)));
+    }
+
+    private string After(Change change) => change.HasAfterCount
+        ? phrases.Say("desk-counted", ("count", Number(change.AfterCount)), ("grams", Number(change.AfterGrams)))
+        : phrases.Say("desk-grams", ("grams", Number(change.AfterGrams)));
+}

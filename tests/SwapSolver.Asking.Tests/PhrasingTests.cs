@@ -1,0 +1,34 @@
+using SwapSolver.Loaves;
+
+namespace SwapSolver.Asking.Tests;
+
+/// <summary>Readers' phrasings, each with what is meant by it.</summary>
+public sealed class PhrasingTests
+{
+    private static readonly ReferenceTable Known = ReferenceTable.Read("Reference/phrasings.csv");
+
+    private static readonly ReferenceTable Unseen = ReferenceTable.Read("Reference/phrasings-written-before.csv");
+
+    public static TheoryData<string> Phrasings => [.. Known.Names];
+
+    [Theory]
+    [MemberData(nameof(Phrasings))]
+    public void A_phrasing_is_understood_as_it_is_meant(string row) => Assert.Equal(Known[row]["understood"], Understood(Known[row]));
+
+    [Fact]
+    public void Of_phrasings_that_the_grammar_was_not_written_by_nine_in_ten_are_understood()
+    {
+        var missed = Unseen.Rows.Where(row => Understood(row) != row["understood"]).ToList();
+        Assert.True(missed.Count <= Unseen.Rows.Length / 10, string.Join('\n', missed.Select(row => $"{row.Text}: {Understood(row)}")));
+    }
+
+    [Fact]
+    public void What_is_understood_otherwise_than_it_is_meant_says_so()
+    {
+        var silent = Unseen.Rows.Concat(Known.Rows)
+            .Where(row => Understood(row) != row["understood"] && TestQuestions.Read(row["formula"], row["question"]).Problem.Length == 0);
+        Assert.Empty(silent.Select(row => $"{row.Text}: {Understood(row)}"));
+    }
+
+    private static string Understood(ReferenceRow row) => TestQuestions.Words(TestQuestions.Read(row["formula"], row["question"]));
+}
