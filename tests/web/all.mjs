@@ -1,7 +1,6 @@
 // Every journey there is.
 import "./journeys/reader.mjs";
 import "./journeys/reader-states.mjs";
-import "./journeys/kitchen.mjs";
 import "./journeys/guards.mjs";
 import "./journeys/speed.mjs";
 

@@ -34,7 +34,9 @@ journey("The policy of a page forbids script and style written into it, and the 
   page.problems.length = 0;
 });
 
-journey("What is hashed by name is kept, packed, and told as what it is", {}, async ({ base }) => {
+journey("What is hashed by name is kept, packed, and told as what it is", {}, async ({ page, base }) => {
+  await page.goto("/");
+  await page.getByRole("radio", { name: "Hazelnut tin loaf" }).waitFor();
   const text = await (await fetch(new URL("/", base))).text();
   const files = [...text.matchAll(/(?:src|href)="(\/assets\/[^"]+)"/g)].map((match) => match[1]);
   holds(files.length >= 3, `the page names ${files.length} files`);
