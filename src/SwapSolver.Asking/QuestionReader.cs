@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using SwapSolver.Asking.Grammar;
-using SwapSolver.Asking.Sizes;
 using SwapSolver.Asking.Text;
 using SwapSolver.Asking.Things;
 using SwapSolver.Kitchen.Formulas;

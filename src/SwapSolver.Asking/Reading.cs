@@ -4,7 +4,6 @@ using SwapSolver.Asking.Sizes;
 using SwapSolver.Asking.Text;
 using SwapSolver.Asking.Things;
 using SwapSolver.Kitchen.Formulas;
-using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Wording;
 
 namespace SwapSolver.Asking;

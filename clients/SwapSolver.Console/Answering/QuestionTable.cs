@@ -1,9 +1,7 @@
-using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Security.Cryptography;
 using System.Text;
 using CsvHelper;
-using CsvHelper.Configuration;
 using Google.Protobuf;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Files;
@@ -28,43 +26,35 @@ internal sealed class QuestionTable : IDisposable
 
     private readonly Dictionary<string, Checked<FormulaSubject>> formulas = [];
 
-    private readonly StreamReader text;
+    private readonly Dictionary<string, int> places = [];
 
     private readonly CsvReader table;
 
-    private QuestionTable(StreamReader text)
-    {
-        this.text = text;
-        table = new CsvReader(text, new CsvConfiguration(CultureInfo.InvariantCulture)
-        {
-            MissingFieldFound = null,
-            BadDataFound = null,
-            TrimOptions = TrimOptions.Trim,
-            PrepareHeaderForMatch = header => header.Header.Trim().ToLowerInvariant(),
-        });
-    }
+    private QuestionTable(CsvReader table) => this.table = table;
 
     /// <summary>Opens a table, or says why it is none.</summary>
     public static Checked<QuestionTable> Open(string path)
     {
-        StreamReader text;
+        var options = new CsvReaderOptions { HasHeader = false, TrimWhitespace = true };
+        CsvReader table;
         try
         {
-            text = new StreamReader(path == FileSource.StandardInput ? System.Console.OpenStandardInput() : File.OpenRead(path), Encoding.UTF8);
+            // A file is read a row at a time, however long it is; what is piped in is read whole.
+            table = path == FileSource.StandardInput ? CsvReader.FromText(System.Console.In.ReadToEnd(), options) : CsvReader.FromFile(path, options, FileOptions.SequentialScan);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             return Checked<QuestionTable>.Bad($"{path}: this table cannot be read: {fault.Message} Give the path of a CSV file with the columns formula and question.");
         }
 
-        var opened = new QuestionTable(text);
+        var opened = new QuestionTable(table);
         return opened.HeaderProblem() is { } problem ? Checked<QuestionTable>.Bad($"{FileSource.PlaceOf(path)}: {problem}") : opened;
     }
 
     /// <summary>The rows, in order.</summary>
     public async IAsyncEnumerable<QuestionRow> RowsAsync([EnumeratorCancellation] CancellationToken cancel)
     {
-        for (var number = 1; await table.ReadAsync(); number++)
+        for (var number = 1; await table.ReadAsync(cancel); number++)
         {
             cancel.ThrowIfCancellationRequested();
             yield return await RowAsync(number, cancel);
@@ -75,17 +65,21 @@ internal sealed class QuestionTable : IDisposable
     public void Dispose()
     {
         table.Dispose();
-        text.Dispose();
     }
 
     private string? HeaderProblem()
     {
-        if (!table.Read() || !table.ReadHeader() || table.HeaderRecord is not { } header)
+        if (!table.Read())
         {
             return "this is empty: a line of column names was expected, as formula,question";
         }
 
-        var names = header.Select(name => name.Trim().TrimStart('\uFEFF').ToLowerInvariant()).ToList();
+        var names = Enumerable.Range(0, table.FieldCount).Select(place => table.GetString(place).Trim().TrimStart('\uFEFF').ToLowerInvariant()).ToList();
+        for (var place = 0; place < names.Count; place++)
+        {
+            places.TryAdd(names[place], place);
+        }
+
         return names.FirstOrDefault(name => !Columns.Contains(name)) is { } other
             ? $"the column '{other}' is not known; the columns are {string.Join(", ", Columns)}"
             : !names.Contains("formula") ? "the column formula is missing; write formula,question and a row a question"
@@ -206,5 +200,5 @@ internal sealed class QuestionTable : IDisposable
         return known;
     }
 
-    private string Cell(string column) => table.GetField(column) ?? string.Empty;
+    private string Cell(string column) => places.TryGetValue(column, out var place) && place < table.FieldCount ? table.GetString(place).Trim() : string.Empty;
 }

@@ -62,7 +62,7 @@ internal sealed class AnswerQuestions
     private static Action<AnswerQuestionResponse> Telling(string? path, SharedSettings settings) =>
         settings.Json ? JsonOutput.WriteLine
         : path is not null ? _ => { }
-        : answer => StandardOutput.Write(CleanText.Of($"{answer.Row}. {(answer.Reply.Length > 0 ? answer.Reply : answer.Problem)}") + "\n");
+    : answer => StandardOutput.Write(CleanText.Of($"{answer.Row}. {(answer.Reply.Length > 0 ? answer.Reply : answer.Problem)}") + "\n");
 
     private static async Task<int> RunAsync(AnswerRun run, IServiceConnection service, string? path, CancellationToken cancel)
     {

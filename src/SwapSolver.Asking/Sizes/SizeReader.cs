@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using SwapSolver.Asking.Grammar;
-using SwapSolver.Asking.Text;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Kitchen.Wording;

@@ -88,7 +88,7 @@ internal sealed class LexemeFinder
     }
 
     /// <summary>Takes words that only describe, as large before eggs, for nothing where a name follows.</summary>
-    private IEnumerable<Lexeme> Described(List<Lexeme> lexemes)
+    private List<Lexeme> Described(List<Lexeme> lexemes)
     {
         for (var place = lexemes.Count - 2; place >= 0; place--)
         {

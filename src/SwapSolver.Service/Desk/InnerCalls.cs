@@ -1,7 +1,6 @@
 using Grpc.Core;
 using SwapSolver.Service.Access;
 using SwapSolver.V1;
-using Services = SwapSolver.Service.Services;
 
 namespace SwapSolver.Service.Desk;
 

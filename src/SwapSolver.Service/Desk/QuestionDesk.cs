@@ -5,7 +5,6 @@ using SwapSolver.Service.Faults;
 using SwapSolver.Service.Records;
 using SwapSolver.Service.Translation;
 using SwapSolver.V1;
-using Domain = SwapSolver.Kitchen.Formulas;
 using Kind = SwapSolver.V1.AskedFor.Types.Kind;
 using Verdict = SwapSolver.V1.AnswerQuestionResponse.Types.Verdict;
 

@@ -1,4 +1,3 @@
-using Grpc.Core;
 using SwapSolver.Service.Tests.Running;
 using SwapSolver.V1;
 using Kind = SwapSolver.V1.AskedFor.Types.Kind;
