@@ -16,6 +16,8 @@ namespace SwapSolver.Service.Tests.Running;
 /// <summary>The service as it is shipped, on loopback ports of its own; only the solver may be another.</summary>
 public sealed class RunningService : IAsyncDisposable
 {
+    private static readonly Lock Building = new();
+
     private readonly WebApplication app;
 
     private readonly GrpcChannel channel;
@@ -92,6 +94,15 @@ public sealed class RunningService : IAsyncDisposable
 
     public Grpc.Health.V1.Health.HealthClient Health { get; }
 
+    /// <summary>One host is built at a time: the event by which a solver is replaced is raised for the whole process.</summary>
+    private static WebApplication Built(ServiceOptions options, Dictionary<string, string?> given, ISolver? solver)
+    {
+        lock (Building)
+        {
+            return solver is null ? ServiceHost.Build(options, given) : OtherSolver.In(() => ServiceHost.Build(options, given), solver);
+        }
+    }
+
     public static async Task<RunningService> Start(ISolver? solver = null, string? place = null, params (string Name, string Value)[] settings)
     {
         // Records of its own: what a developer's kitchen measured must not move a test.
@@ -99,7 +110,7 @@ public sealed class RunningService : IAsyncDisposable
         var options = new ServiceOptions(0, 0, null, Path.Combine(AppContext.BaseDirectory, "data"), place ?? records.FullName);
         // A test asks more often than any caller does.
         var given = settings.Prepend((Name: "Limits:CallerBurst", Value: "100000")).GroupBy(one => one.Name).ToDictionary(group => group.Key, group => (string?)group.Last().Value);
-        var app = solver is null ? ServiceHost.Build(options, given) : OtherSolver.In(() => ServiceHost.Build(options, given), solver);
+        var app = Built(options, given, solver);
         await app.StartAsync();
         // As a kitchen's owner makes the first key on the service's own machine.
         var (kept, key) = ApiKey.Make("tests", Role.Owner, "2026-01-01T00:00:00.000Z");
