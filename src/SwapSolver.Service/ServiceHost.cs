@@ -204,7 +204,7 @@ internal static class ServiceHost
         services.AddScoped(provider => provider.GetRequiredService<Caller>().SeesOnlyPublished
             ? provider.GetRequiredService<KitchenShelf>().OnlyShipped
             : provider.GetRequiredService<KitchenShelf>().Today());
-        services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Search with { Bags = new Bags() });
+        services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Search);
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Pantry);
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Lines);
         services.AddScoped<FormulaLibrary>();

@@ -29,7 +29,10 @@ public abstract record Balance(BalanceSettings Settings)
     /// <summary>What one gram of an ingredient adds to the numerator, in the unit that the rule names.</summary>
     public abstract PerGram Numerator(FactSheet facts);
 
-    /// <summary>What the numerator is counted on.</summary>
+    /// <summary>What is read, as parts that are added, each the least of its sums over the grams: one part of one sum for most rules.</summary>
+    public virtual ImmutableArray<ImmutableArray<Func<FactSheet, PerGram>>> Parts => [[Numerator]];
+
+    /// <summary>What the numerator is counted on. What a gram adds to it does not hang on the reference, only its fixed part may.</summary>
     /// <param name="reference">The formula that is known to work; of the formula asked about, its slices.</param>
     public abstract Basis Basis(Formula reference);
 
@@ -44,7 +47,13 @@ public abstract record Balance(BalanceSettings Settings)
     public virtual Func<FactSheet, PerGram> Anchor(Formula reference, Draw draw) => Numerator;
 
     /// <summary>The band that a variant of the reference must stay in.</summary>
-    public virtual Band Band(Formula reference, Draw draw) => Settings.Around(Read(reference, reference, draw));
+    public Band Band(Formula reference, Draw draw) => Around(() => Read(reference, reference, draw), reference, draw);
+
+    /// <summary>The band that a variant of the reference must stay in, given the reference's own reading.</summary>
+    /// <param name="own">The reference's reading, null where it has none; not asked for by a rule whose band does not hang on it.</param>
+    /// <param name="reference">The reference.</param>
+    /// <param name="draw">Which sheet of each ingredient is read.</param>
+    public virtual Band Around(Func<Level?> own, Formula reference, Draw draw) => Settings.Around(own());
 
     /// <summary>The linear rows that keep the reading in a band.</summary>
     public virtual ImmutableArray<Row> Rows(Formula reference, Band band, Draw draw)

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.InteropServices;
 
 namespace SwapSolver.Kitchen.Ingredients;
 
@@ -9,10 +8,21 @@ public sealed class FactSheet
 {
     private readonly ImmutableArray<double> perGram;
 
+    private readonly FactSheets? several;
+
+    private readonly int place;
+
     private FactSheet(Ingredient ingredient, ImmutableArray<double> perGram)
     {
         Ingredient = ingredient;
         this.perGram = perGram;
+    }
+
+    internal FactSheet(Ingredient ingredient, FactSheets several, int place)
+    {
+        Ingredient = ingredient;
+        this.several = several;
+        this.place = place;
     }
 
     /// <summary>The ingredient whose facts these are.</summary>
@@ -25,34 +35,9 @@ public sealed class FactSheet
     {
         get
         {
-            var value = perGram[fact.Index];
+            var value = several is null ? perGram[fact.Index] : several.PerGram(fact, place);
             return double.IsNaN(value) ? throw new MissingFactException(Ingredient.Id, fact) : value;
         }
-    }
-
-    /// <summary>Several sheets of one ingredient at once, each fact standing where its shares say.</summary>
-    /// <param name="ingredient">The ingredient.</param>
-    /// <param name="count">How many sheets.</param>
-    /// <param name="shares">Where a fact that has a range stands on each sheet, 0 (low) over one half (typical) to 1 (high).</param>
-    public static ImmutableArray<FactSheet> Several(Ingredient ingredient, int count, Func<Fact, double[]> shares)
-    {
-        var values = new double[count][];
-        for (var sheet = 0; sheet < count; sheet++)
-        {
-            values[sheet] = new double[Fact.All.Length];
-        }
-
-        foreach (var fact in Fact.All)
-        {
-            var range = ingredient.RangeOf(fact);
-            var stands = range is { } wide && wide.Low < wide.High ? shares(fact) : null;
-            for (var sheet = 0; sheet < count; sheet++)
-            {
-                values[sheet][fact.Index] = range is { } known ? known.At(stands is null ? 0.5 : stands[sheet]) * fact.PerGramFactor : double.NaN;
-            }
-        }
-
-        return [.. values.Select(facts => new FactSheet(ingredient, ImmutableCollectionsMarshal.AsImmutableArray(facts)))];
     }
 
     /// <summary>A sheet whose facts stand where <paramref name="share"/> says, from 0 (low) over one half (typical) to 1 (high).</summary>

@@ -12,7 +12,7 @@ namespace SwapSolver.Solving.Answers;
 /// <param name="Solver">The solver.</param>
 public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
 {
-    /// <summary>The kitchens of the question that is asked; a new question draws them anew and alike.</summary>
+    /// <summary>The kitchens in which answers are tried.</summary>
     public Bags Bags { get; init; } = new();
 
     private FormulaSolve Solve => new(Solver);
@@ -90,7 +90,7 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
             isBestSoFar ? way.Notes.Add(phrases.Say("note-best-so-far")) : way.Notes,
             isBestSoFar)
         {
-            Decisive = new DecisiveFacts(phrases).Of(samples, balances),
+            Decisive = new DecisiveFacts(phrases).Of(samples, balances, problem.Holds),
         };
     }
 

@@ -1,5 +1,7 @@
 using System.Collections.Frozen;
-using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 
 namespace SwapSolver.Solving.Answers;
@@ -7,11 +9,12 @@ namespace SwapSolver.Solving.Answers;
 /// <summary>One ingredient as it comes in many kitchens.</summary>
 public sealed class Bag
 {
-    private readonly Ingredient ingredient;
-
     private readonly int kitchens;
 
-    private readonly Lazy<ImmutableArray<FactSheet>> sheets;
+    private readonly FactSheets sheets;
+
+    // Held as long as the balance is: a wish of one question goes with the question.
+    private readonly ConditionalWeakTable<Balance, SampledCoefficients> coefficients = [];
 
     /// <summary>Draws the facts that have a range.</summary>
     /// <param name="ingredient">The ingredient.</param>
@@ -19,23 +22,35 @@ public sealed class Bag
     /// <param name="draw">Where a fact stands in its range, by kitchen: 0 (low) to 1 (high).</param>
     public Bag(Ingredient ingredient, int kitchens, Func<Fact, double[]> draw)
     {
-        this.ingredient = ingredient;
+        Ingredient = ingredient;
         this.kitchens = kitchens;
         Shares = Fact.All
             .Where(fact => ingredient.RangeOf(fact) is { } range && range.Low < range.High)
             .ToDictionary(fact => fact, draw)
             .ToFrozenDictionary();
-        sheets = new(() => FactSheet.Several(ingredient, this.kitchens, fact => Shares[fact]));
+        sheets = new FactSheets(ingredient, Shares.GetValueOrDefault);
     }
+
+    /// <summary>The ingredient.</summary>
+    public Ingredient Ingredient { get; }
 
     /// <summary>Where each fact that has a range stands in it, by kitchen: 0 (low) to 1 (high).</summary>
     public FrozenDictionary<Fact, double[]> Shares { get; }
 
-    /// <summary>The facts, a sheet a kitchen.</summary>
-    public ImmutableArray<FactSheet> Sheets => sheets.Value;
+    /// <summary>The facts in one kitchen.</summary>
+    public FactSheet In(int kitchen) => sheets.At(kitchen);
 
-    /// <summary>The facts in one kitchen, where the other kitchens are not asked for.</summary>
-    public FactSheet In(int kitchen) => sheets.IsValueCreated
-        ? sheets.Value[kitchen]
-        : FactSheet.Drawn(ingredient, fact => Shares.TryGetValue(fact, out var stands) ? stands[kitchen] : 0.5);
+    /// <summary>What one gram adds to a balance, in all kitchens; worked out once.</summary>
+    /// <param name="balance">The balance.</param>
+    /// <param name="reference">A formula that the balance may be counted on; a gram's part does not hang on which.</param>
+    internal SampledCoefficients Of(Balance balance, Formula reference)
+    {
+        if (!coefficients.TryGetValue(balance, out var known))
+        {
+            var differs = balance.Reads.Any(Shares.ContainsKey);
+            known = coefficients.GetValue(balance, rule => SampledCoefficients.Of(rule, reference, sheets, differs ? kitchens : 1));
+        }
+
+        return known;
+    }
 }

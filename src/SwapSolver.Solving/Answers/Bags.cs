@@ -3,8 +3,8 @@ using SwapSolver.Kitchen.Ingredients;
 
 namespace SwapSolver.Solving.Answers;
 
-/// <summary>Seeded Latin-hypercube samples of the facts, drawn once for all answers of a question. One bag is one draw: an
-/// ingredient is drawn alike whatever else is in the bowl.</summary>
+/// <summary>Seeded Latin-hypercube samples of the facts, drawn once for all questions: to draw them anew takes longer than to solve.
+/// One bag is one draw: an ingredient is drawn alike whatever else is in the bowl.</summary>
 /// <param name="batch">Which batch: another number draws other bags of the same kind.</param>
 public sealed class Bags(int batch = 0)
 {
@@ -17,26 +17,36 @@ public sealed class Bags(int batch = 0)
     /// <summary>Spoons and cups have draws of their own, so that the facts are drawn alike whether or not a line was weighed.</summary>
     private const int SeedOfMeasures = 31_013;
 
-    /// <summary>Most ingredients that are kept drawn; one takes about 2 MB.</summary>
-    private const int MostKept = 96;
+    /// <summary>Most ingredients that are kept drawn, the cupboard of some ten loaves; one takes between one and two megabytes.</summary>
+    private const int MostKept = 48;
 
-    private readonly ConcurrentDictionary<Ingredient, Bag> drawn = new();
+    /// <summary>How many of them make room for new ones, those that were asked for longest ago.</summary>
+    private const int MakeRoom = 12;
+
+    // By object, not by id: what a kitchen measured anew is another bag.
+    private readonly ConcurrentDictionary<Ingredient, Kept> drawn = new(ReferenceEqualityComparer.Instance);
+
+    private long asked;
 
     /// <summary>The bags of an ingredient.</summary>
     public Bag Of(Ingredient ingredient)
     {
-        if (drawn.TryGetValue(ingredient, out var bag))
+        if (!drawn.TryGetValue(ingredient, out var kept))
         {
-            return bag;
+            if (drawn.Count >= MostKept)
+            {
+                foreach (var (old, _) in drawn.OrderBy(pair => pair.Value.Asked).Take(MakeRoom))
+                {
+                    drawn.TryRemove(old, out _);
+                }
+            }
+
+            var random = RandomOf(ingredient, Seed);
+            kept = drawn.GetOrAdd(ingredient, new Kept(new Bag(ingredient, Kitchens, _ => Strata(random))));
         }
 
-        if (drawn.Count >= MostKept)
-        {
-            drawn.Clear();
-        }
-
-        var random = RandomOf(ingredient, Seed);
-        return drawn[ingredient] = new Bag(ingredient, Kitchens, _ => Strata(random));
+        kept.Asked = Interlocked.Increment(ref asked);
+        return kept.Bag;
     }
 
     /// <summary>How full the spoons and cups of an ingredient are, by kitchen: 0 (least) to 1 (most).</summary>
@@ -57,5 +67,12 @@ public sealed class Bags(int batch = 0)
 
         random.Shuffle(strata);
         return strata;
+    }
+
+    private sealed class Kept(Bag bag)
+    {
+        public Bag Bag { get; } = bag;
+
+        public long Asked { get; set; }
     }
 }

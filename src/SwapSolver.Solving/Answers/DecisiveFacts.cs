@@ -3,6 +3,7 @@ using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Panels;
 using SwapSolver.Kitchen.Wording;
+using SwapSolver.Solving.Wishes;
 
 namespace SwapSolver.Solving.Answers;
 
@@ -23,7 +24,8 @@ public sealed record DecisiveFacts(Phrases Phrases)
     /// <summary>The facts, the most decisive first; none where the formula balances everywhere or nowhere.</summary>
     /// <param name="samples">The kitchens.</param>
     /// <param name="balances">Whether the formula balances, by kitchen.</param>
-    public ImmutableArray<DecisiveFact> Of(FactSamples samples, bool[] balances)
+    /// <param name="holds">What must be kept for it to balance: only what these read can decide.</param>
+    public ImmutableArray<DecisiveFact> Of(FactSamples samples, bool[] balances, ImmutableArray<Hold> holds)
     {
         var chance = balances.Count(keeps => keeps) / (double)balances.Length;
         if (chance is 0 or 1)
@@ -31,9 +33,11 @@ public sealed record DecisiveFacts(Phrases Phrases)
             return [];
         }
 
+        var readFacts = holds.SelectMany(hold => hold.Balance.Reads).ToHashSet();
         return
         [
             .. samples.Shares
+                .Where(one => readFacts.Contains(one.Fact))
                 .Select(one => (one.Ingredient, one.Fact, Share: Explained(one.Shares, balances, chance)))
                 .Where(one => one.Share >= LeastShare)
                 .OrderByDescending(one => one.Share)

@@ -1,10 +1,10 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using MathNet.Numerics.Statistics;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
-using SwapSolver.Solving.Models;
 using SwapSolver.Solving.Wishes;
 
 namespace SwapSolver.Solving.Answers;
@@ -17,11 +17,12 @@ public sealed class FactSamples
 {
     private readonly FrozenDictionary<Ingredient, Bag> bags;
 
-    private readonly ImmutableArray<Draw> draws;
-
     private readonly MeasuredLines measured;
 
     private readonly FrozenDictionary<Ingredient, double[]> fillings;
+
+    // Of one answer: its bands and its readings ask for the same.
+    private readonly Dictionary<(Balance Balance, Formula Formula, Formula Reference), double[]> read = new(SameObjects.Instance);
 
     /// <summary>Draws the samples for some ingredients.</summary>
     /// <param name="ingredients">The ingredients.</param>
@@ -33,8 +34,6 @@ public sealed class FactSamples
         this.measured = measured ?? MeasuredLines.None;
         fillings = this.measured.MayWeigh.Keys.ToFrozenDictionary(ingredient => ingredient, drawn.FillingsOf);
         bags = ingredients.Distinct().ToFrozenDictionary(ingredient => ingredient, drawn.Of);
-        var sheets = bags.ToFrozenDictionary(pair => pair.Key, pair => pair.Value.Sheets);
-        draws = [.. Enumerable.Range(0, Bags.Kitchens).Select(kitchen => (Draw)(ingredient => sheets[ingredient][kitchen]))];
     }
 
     /// <summary>Where each fact that has a range stands in it, by ingredient and kitchen.</summary>
@@ -47,42 +46,88 @@ public sealed class FactSamples
 
     /// <summary>Whether a formula keeps every band, by kitchen. Bands that hang on the reference are taken from the
     /// reference in the same kitchen.</summary>
-    public bool[] Balances(ImmutableArray<Hold> holds, Formula reference, Formula formula) =>
-        [.. draws.Select(draw => holds.All(hold => Keeps(hold, reference, formula, draw)))];
+    public bool[] Balances(ImmutableArray<Hold> holds, Formula reference, Formula formula)
+    {
+        var keeps = Enumerable.Repeat(true, Bags.Kitchens).ToArray();
+        foreach (var hold in holds)
+        {
+            var levels = Levels(hold.Balance, formula, reference);
+            var bandIn = BandsOf(hold, reference);
+            for (var kitchen = 0; kitchen < keeps.Length; kitchen++)
+            {
+                keeps[kitchen] = keeps[kitchen] && (double.IsNaN(levels[kitchen]) || bandIn(kitchen).Of(new Level(levels[kitchen])) == Standing.Inside);
+            }
+
+            if (!keeps.Contains(true))
+            {
+                break;
+            }
+        }
+
+        return keeps;
+    }
 
     /// <summary>By how much a reading passes the worse end of its band, by kitchen, counted in half widths of the band with
     /// typical facts; negative where it is inside; none where there is no band or no reading.</summary>
     public double[] Passed(Hold hold, Formula reference, Formula formula)
     {
-        var unit = HalfWidth(Scenario.BandOf(hold, reference, Draws.Typical));
-        return unit is null ? [] : [.. draws.Select(draw => Passed(hold, reference, formula, draw) / unit.Value)];
+        if (HalfWidth(Models.Scenario.BandOf(hold, reference, Draws.Typical)) is not { } unit)
+        {
+            return [];
+        }
+
+        var levels = Levels(hold.Balance, formula, reference);
+        var bandIn = BandsOf(hold, reference);
+        return
+        [
+            .. levels.Select((level, kitchen) => double.IsNaN(level) ? double.NegativeInfinity : Passed(bandIn(kitchen), level) / unit),
+        ];
     }
 
     /// <summary>The 5th and the 95th percentile of a reading; its typical value where it has no spread. Lines that were not
     /// weighed are drawn too, so both formulas have one line an ingredient where there are such lines.</summary>
     public (Level Low, Level High) SpreadOf(Balance balance, Formula formula, Formula reference)
     {
-        double[] levels =
-        [
-            .. draws.Select((draw, kitchen) => balance.Read(Filled(formula, kitchen), Filled(reference, kitchen), draw)).OfType<Level>().Select(level => level.Value).Order(),
-        ];
+        double[] levels = [.. (measured.MayWeigh.Count == 0 ? Levels(balance, formula, reference) : Filled(balance, formula, reference)).Where(level => !double.IsNaN(level))];
         return levels.Length == 0
             ? (new Level(0), new Level(0))
-            : (new Level(levels[levels.Length / 20]), new Level(levels[levels.Length - 1 - (levels.Length / 20)]));
+            : (new Level(ArrayStatistics.OrderStatisticInplace(levels, (levels.Length / 20) + 1)), new Level(ArrayStatistics.OrderStatisticInplace(levels, levels.Length - (levels.Length / 20))));
     }
+
+    private double[] Levels(Balance balance, Formula formula, Formula reference)
+    {
+        var key = (balance, formula, reference);
+        return read.TryGetValue(key, out var levels)
+            ? levels
+            : read[key] = SampledReading.Of(balance, formula, reference, ingredient => bags[ingredient], Bags.Kitchens);
+    }
+
+    /// <summary>A reading by kitchen where each kitchen fills its cups in its own way.</summary>
+    private IEnumerable<double> Filled(Balance balance, Formula formula, Formula reference) => Enumerable.Range(0, Bags.Kitchens)
+        .Select(kitchen => balance.Read(Filled(formula, kitchen), Filled(reference, kitchen), In(kitchen))?.Value ?? double.NaN);
 
     private Formula Filled(Formula formula, int kitchen) => measured.Filled(formula, (ingredient, grams) => grams.At(fillings[ingredient][kitchen]));
 
-    private static bool Keeps(Hold hold, Formula reference, Formula formula, Draw draw) =>
-        hold.Balance.Read(formula, reference, draw) is not { } level || Scenario.BandOf(hold, reference, draw).Of(level) == Standing.Inside;
+    private Draw In(int kitchen) => ingredient => bags[ingredient].In(kitchen);
 
-    private static double Passed(Hold hold, Formula reference, Formula formula, Draw draw)
+    /// <summary>The band of a hold by kitchen, as <see cref="Models.Scenario.BandOf"/>: one that hangs on the reference's reading moves with it.</summary>
+    private Func<int, Band> BandsOf(Hold hold, Formula reference)
     {
-        var band = Scenario.BandOf(hold, reference, draw);
-        return hold.Balance.Read(formula, reference, draw) is { } level
-            ? Math.Max(band.Low?.Value - level.Value ?? double.NegativeInfinity, level.Value - band.High?.Value ?? double.NegativeInfinity)
-            : double.NegativeInfinity;
+        if (hold.Share is null && !hold.IsAnchored)
+        {
+            return _ => hold.Band;
+        }
+
+        var ownLevels = new Lazy<double[]>(() => Levels(hold.Balance, reference, reference));
+        return kitchen =>
+        {
+            Level? Own() => ownLevels.Value[kitchen] is var own && double.IsNaN(own) ? null : new Level(own);
+            return hold.Share is { } share ? share.Of(Own()) : hold.Balance.Around(Own, reference, In(kitchen));
+        };
     }
+
+    private static double Passed(Band band, double level) =>
+        Math.Max(band.Low?.Value - level ?? double.NegativeInfinity, level - band.High?.Value ?? double.NegativeInfinity);
 
     private static double? HalfWidth(Band band) => band switch
     {

@@ -127,7 +127,7 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, Bags Bags, Immu
             IsBestSoFar: false)
         {
             Replaced = details,
-            Decisive = new DecisiveFacts(Bakehouse.Phrases).Of(samples, balances),
+            Decisive = new DecisiveFacts(Bakehouse.Phrases).Of(samples, balances, holds),
         };
     }
 

@@ -73,6 +73,37 @@ public sealed class BalanceLaws
     }
 
     [Theory]
+    [MemberData(nameof(Every))]
+    public void A_reading_is_the_sum_of_its_parts_each_the_least_of_its_sums_by_its_basis(string id)
+    {
+        var balance = EveryBalance.Find(id);
+        Gen.Select(AnyBowl.Pair, Gen.Double.Unit).Sample(
+            (pair, share) =>
+            {
+                FactSheet Drawn(Ingredient ingredient) => FactSheet.Drawn(ingredient, _ => share);
+                double Sum(Func<FactSheet, PerGram> ofOneGram) => pair.Variant.Lines.Sum(line => ofOneGram(Drawn(line.Ingredient)).Value * line.Grams.Value);
+                var basis = balance.Basis(pair.Reference);
+                var bottom = basis.Constant + Sum(basis.PerGram);
+                AssertSame(
+                    bottom == 0 ? null : balance.Parts.Sum(sums => sums.Min(Sum)) / bottom,
+                    balance.Read(pair.Variant, pair.Reference, Drawn)?.Value);
+            },
+            iter: Tries);
+    }
+
+    [Theory]
+    [MemberData(nameof(Every))]
+    public void What_a_gram_adds_to_the_basis_does_not_hang_on_the_reference(string id)
+    {
+        var balance = EveryBalance.Find(id);
+        AnyBowl.Pair.Sample(
+            pair => Assert.All(
+                pair.Variant.Lines,
+                line => Assert.Equal(balance.Basis(pair.Reference).PerGram(line.Ingredient.Typical), balance.Basis(pair.Variant).PerGram(line.Ingredient.Typical))),
+            iter: Tries);
+    }
+
+    [Theory]
     [MemberData(nameof(EveryThatReadsFacts))]
     public void A_fact_that_is_not_known_is_not_taken_for_nothing(string id)
     {

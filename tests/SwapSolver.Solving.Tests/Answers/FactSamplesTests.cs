@@ -56,6 +56,42 @@ public sealed class FactSamplesTests
     }
 
     [Fact]
+    public void All_kitchens_at_once_are_read_as_they_are_one_by_one()
+    {
+        var bags = new Bags();
+        var balances = TestKitchen.Bakehouse.Balances;
+        foreach (var (_, formula) in Loaf.All)
+        {
+            var reference = Loaf.Walnut;
+            foreach (var balance in balances.All.Where(one => one.CanRead(formula) && one.CanRead(reference)))
+            {
+                var levels = SampledReading.Of(balance, formula, reference, bags.Of, Kitchens);
+                foreach (var kitchen in new[] { 0, 1, 4095, Kitchens - 1 })
+                {
+                    var alone = balance.Read(formula, reference, ingredient => bags.Of(ingredient).In(kitchen))?.Value ?? double.NaN;
+                    Assert.Equal(alone, levels[kitchen]);
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void A_bag_that_made_room_for_others_is_drawn_alike_again()
+    {
+        var bags = new Bags();
+        var walnut = TestKitchen.Ingredient("walnut-meal");
+        var first = bags.Of(walnut);
+        foreach (var other in TestKitchen.Bakehouse.Pantry.Ingredients.Where(one => one != walnut))
+        {
+            bags.Of(other);
+        }
+
+        var again = bags.Of(walnut);
+        Assert.NotSame(first, again);
+        Assert.Equal(first.Shares[Fact.Fat], again.Shares[Fact.Fat]);
+    }
+
+    [Fact]
     public void A_loaf_that_did_not_change_balances_in_every_bag()
     {
         foreach (var (_, formula) in Loaf.All)
@@ -138,7 +174,7 @@ public sealed class FactSamplesTests
 
     private static List<double> Drawn(Ingredient ingredient, Fact fact, MeasuredLines measured, params Ingredient[] others)
     {
-        var probe = new Probe(TestKitchen.Bakehouse.Balances.NetCarbohydrate.Settings, ingredient, fact);
+        var probe = new Probe(TestKitchen.Bakehouse.Balances.NetCarbohydrate.Settings, fact);
         var bowl = new Formula("bowl", [new Line(ingredient, new Grams(1))], 1, null, null, null);
         new FactSamples([ingredient, .. others], measured).SpreadOf(probe, bowl, bowl);
         Assert.Equal(Kitchens, probe.Seen.Count);
@@ -154,22 +190,20 @@ public sealed class FactSamplesTests
     }
 
     /// <summary>A rule that notes what it is shown.</summary>
-    private sealed record Probe(BalanceSettings Settings, Ingredient Of, Fact Fact) : Balance(Settings)
+    private sealed record Probe(BalanceSettings Settings, Fact Fact) : Balance(Settings)
     {
         public List<double> Seen { get; } = [];
 
         public override ImmutableArray<Fact> Reads => [Fact];
 
-        public override PerGram Numerator(FactSheet facts) => PerGram.None;
-
-        public override Basis Basis(Formula reference) => Kitchen.Balances.Basis.Batter;
-
-        public override Level? Read(Formula formula, Formula reference, Draw draw)
+        public override PerGram Numerator(FactSheet facts)
         {
             // Sheets hold g/g where the pantry holds g/100 g.
-            Seen.Add(draw(Of)[Fact] * (Fact.Unit == "g/100 g" ? 100 : 1));
-            return new Level(0);
+            Seen.Add(facts[Fact] * (Fact.Unit == "g/100 g" ? 100 : 1));
+            return PerGram.None;
         }
+
+        public override Basis Basis(Formula reference) => Kitchen.Balances.Basis.Batter;
     }
 
     /// <summary>A rule that notes what the bowl weighs.</summary>

@@ -23,7 +23,7 @@ public sealed record EggCount(BalanceSettings Settings) : Balance(Settings)
         .Max()));
 
     /// <summary>Open: limits are the caller's to set.</summary>
-    public override Band Band(Formula reference, Draw draw) => Settings.Fixed;
+    public override Band Around(Func<Level?> own, Formula reference, Draw draw) => Settings.Fixed;
 
     /// <inheritdoc/>
     public override ImmutableArray<Row> Rows(Formula reference, Band band, Draw draw) =>

@@ -16,16 +16,16 @@ public sealed record Gas(BalanceSettings Settings) : Balance(Settings)
     /// <summary>Carbon dioxide from hexose, two molecules each: 2000 / 180.156 [mmol/g]; iupac-atomic-masses.</summary>
     private const double CarbonDioxidePerHexose = 2000 / 180.156;
 
-    private static readonly ImmutableArray<Func<FactSheet, double>> FromSoda =
+    private static readonly ImmutableArray<Func<FactSheet, PerGram>> FromSoda =
     [
-        static facts => facts[Fact.Base],
-        static facts => (facts[Fact.Acid] + facts[Fact.Base]) / 2,
+        static facts => new(facts[Fact.Base]),
+        static facts => new((facts[Fact.Acid] + facts[Fact.Base]) / 2),
     ];
 
-    private static readonly ImmutableArray<Func<FactSheet, double>> FromYeast =
+    private static readonly ImmutableArray<Func<FactSheet, PerGram>> FromYeast =
     [
-        static facts => facts[Fact.YeastGas],
-        static facts => facts[Fact.Fermentable] * CarbonDioxidePerHexose,
+        static facts => new(facts[Fact.YeastGas]),
+        static facts => new(facts[Fact.Fermentable] * CarbonDioxidePerHexose),
     ];
 
     /// <inheritdoc/>
@@ -34,7 +34,10 @@ public sealed record Gas(BalanceSettings Settings) : Balance(Settings)
     /// <summary>Gas of the ingredient if nothing else were in the bowl [mmol CO2/g]. The reading of a formula is not
     /// the sum of these: acid and soda need each other.</summary>
     public override PerGram Numerator(FactSheet facts) =>
-        new(FromSoda.Min(term => term(facts)) + FromYeast.Min(term => term(facts)));
+        new(FromSoda.Min(term => term(facts).Value) + FromYeast.Min(term => term(facts).Value));
+
+    /// <inheritdoc/>
+    public override ImmutableArray<ImmutableArray<Func<FactSheet, PerGram>>> Parts => [FromSoda, FromYeast];
 
     /// <inheritdoc/>
     public override Basis Basis(Formula reference) => Balances.Basis.Batter;
@@ -50,15 +53,15 @@ public sealed record Gas(BalanceSettings Settings) : Balance(Settings)
 
     /// <summary>Around the reference's own reading; open where the reference gives no gas, for then something other than
     /// gas raises it, or nothing does.</summary>
-    public override Band Band(Formula reference, Draw draw) =>
-        Read(reference, reference, draw) is { Value: > 0 } ? base.Band(reference, draw) : Balances.Band.Open;
+    public override Band Around(Func<Level?> own, Formula reference, Draw draw) =>
+        own() is { Value: > 0 } ? base.Around(own, reference, draw) : Balances.Band.Open;
 
     /// <summary>The terms that are smaller in the reference.</summary>
     public override Func<FactSheet, PerGram> Anchor(Formula reference, Draw draw)
     {
         var soda = FromSoda.MinBy(term => Sum(term, reference, draw))!;
         var yeast = FromYeast.MinBy(term => Sum(term, reference, draw))!;
-        return facts => new PerGram(soda(facts) + yeast(facts));
+        return facts => new PerGram(soda(facts).Value + yeast(facts).Value);
     }
 
     /// <summary>Floor: one exact row for each pair of terms. Ceiling: on the terms that are smaller in the reference,
@@ -72,7 +75,7 @@ public sealed record Gas(BalanceSettings Settings) : Balance(Settings)
             {
                 foreach (var yeast in FromYeast)
                 {
-                    rows.Add(Floor(facts => new PerGram(soda(facts) + yeast(facts)), Balances.Basis.Batter, low, exact: true));
+                    rows.Add(Floor(facts => new PerGram(soda(facts).Value + yeast(facts).Value), Balances.Basis.Batter, low, exact: true));
                 }
             }
         }
@@ -85,9 +88,9 @@ public sealed record Gas(BalanceSettings Settings) : Balance(Settings)
         return rows.ToImmutable();
     }
 
-    private static double Least(ImmutableArray<Func<FactSheet, double>> terms, Formula formula, Draw draw) =>
+    private static double Least(ImmutableArray<Func<FactSheet, PerGram>> terms, Formula formula, Draw draw) =>
         terms.Min(term => Sum(term, formula, draw));
 
-    private static double Sum(Func<FactSheet, double> term, Formula formula, Draw draw) =>
-        formula.Lines.Sum(line => term(draw(line.Ingredient)) * line.Grams.Value);
+    private static double Sum(Func<FactSheet, PerGram> term, Formula formula, Draw draw) =>
+        formula.Lines.Sum(line => term(draw(line.Ingredient)).Value * line.Grams.Value);
 }

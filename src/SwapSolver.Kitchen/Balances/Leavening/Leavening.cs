@@ -20,19 +20,19 @@ public sealed record Leavening(BalanceSettings Settings) : Balance(Settings)
 
     /// <summary>The fixed band, stretched to a reference that lies outside it: a variant need not be better leavened
     /// than the loaf that is known to work, and may not be worse.</summary>
-    public override Band Band(Formula reference, Draw draw)
+    public override Band Around(Func<Level?> own, Formula reference, Draw draw)
     {
-        if (Read(reference, reference, draw) is not { } own)
+        if (own() is not { } level)
         {
             // No base: acid for taste alone lies infinitely far above 1, and the loaf that works keeps it.
             var hasAcid = reference.Lines.Any(line => line.Grams > Grams.None && Numerator(draw(line.Ingredient)).Value > 0);
             return hasAcid ? Settings.Fixed with { High = null } : Settings.Fixed;
         }
 
-        return Settings.Fixed.Of(own) switch
+        return Settings.Fixed.Of(level) switch
         {
-            Standing.Below => Settings.Fixed with { Low = own },
-            Standing.Above => Settings.Fixed with { High = own },
+            Standing.Below => Settings.Fixed with { Low = level },
+            Standing.Above => Settings.Fixed with { High = level },
             _ => Settings.Fixed,
         };
     }

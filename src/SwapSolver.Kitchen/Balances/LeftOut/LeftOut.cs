@@ -29,5 +29,5 @@ public sealed record LeftOut(BalanceSettings Settings, Func<Ingredient, bool> Ca
     public override Basis Basis(Formula reference) => Balances.Basis.Batter;
 
     /// <summary>Nothing is let in, whatever the reference holds.</summary>
-    public override Band Band(Formula reference, Draw draw) => Balances.Band.Nothing;
+    public override Band Around(Func<Level?> own, Formula reference, Draw draw) => Balances.Band.Nothing;
 }

@@ -29,5 +29,5 @@ public sealed record NetCarbohydrate(BalanceSettings Settings, NetCarbohydrateCo
     public override Basis Basis(Formula reference) => Balances.Basis.Slices(reference.Slices);
 
     /// <summary>Open: a cap is the caller's to set.</summary>
-    public override Band Band(Formula reference, Draw draw) => Settings.Fixed;
+    public override Band Around(Func<Level?> own, Formula reference, Draw draw) => Settings.Fixed;
 }

@@ -25,5 +25,5 @@ public sealed record PerPortion(BalanceSettings Settings, Fact Fact, PortionSize
         Size == PortionSize.Slice ? Balances.Basis.Slices(reference.Slices) : Balances.Basis.Loaf;
 
     /// <summary>Open: limits are the caller's to set.</summary>
-    public override Band Band(Formula reference, Draw draw) => Settings.Fixed;
+    public override Band Around(Func<Level?> own, Formula reference, Draw draw) => Settings.Fixed;
 }

@@ -22,5 +22,5 @@ public sealed record Salt(BalanceSettings Settings) : Balance(Settings)
     public override Basis Basis(Formula reference) => Balances.Basis.Batter;
 
     /// <summary>Open: limits on salt are the caller's to set.</summary>
-    public override Band Band(Formula reference, Draw draw) => Settings.Fixed;
+    public override Band Around(Func<Level?> own, Formula reference, Draw draw) => Settings.Fixed;
 }

@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
+
+namespace SwapSolver.Solving.Answers;
+
+/// <summary>What one gram of an ingredient adds to a balance, by kitchen; one figure where all kitchens have the same.</summary>
+/// <param name="Parts">The sums of each part of the balance, as its own <see cref="Balance.Parts"/>.</param>
+/// <param name="Basis">What it is counted on.</param>
+internal sealed record SampledCoefficients(ImmutableArray<ImmutableArray<double[]>> Parts, double[] Basis)
+{
+    /// <summary>The coefficients, by the same functions that measure a formula and constrain the solver.</summary>
+    public static SampledCoefficients Of(Balance balance, Formula reference, FactSheets sheets, int kitchens) => new(
+        [.. balance.Parts.Select(sums => sums.Select(sum => ByKitchen(sum, sheets, kitchens)).ToImmutableArray())],
+        ByKitchen(balance.Basis(reference).PerGram, sheets, kitchens));
+
+    private static double[] ByKitchen(Func<FactSheet, PerGram> ofOneGram, FactSheets sheets, int kitchens)
+    {
+        var values = new double[kitchens];
+        var isSame = true;
+        for (var kitchen = 0; kitchen < kitchens; kitchen++)
+        {
+            values[kitchen] = ofOneGram(sheets.At(kitchen)).Value;
+            isSame &= values[kitchen].Equals(values[0]);
+        }
+
+        return isSame ? [values[0]] : values;
+    }
+}
