@@ -33,7 +33,6 @@ using SwapSolver.Service.Stored;
 using SwapSolver.Service.Translation;
 using SwapSolver.Service.Watching;
 using SwapSolver.Solving;
-using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Models;
 using SwapSolver.Tables;
 
