@@ -12,6 +12,7 @@ import { FaultNote, Waiting } from "../parts/Waiting";
 import { hasKey, KeyDoor } from "./KeyDoor";
 import { FormulaBenches } from "./FormulaBenches";
 import { FormulaSide } from "./FormulaSide";
+import { PantryBench } from "./PantryBench";
 import { usePlace } from "./place";
 
 export interface Stock {
@@ -68,9 +69,10 @@ function Inside({ leave }: { leave: () => void }) {
       </div>
       <div class="bench-side">
         {stock.answer && place.formula && (
-          <FormulaBenches key={place.formula} name={place.formula} stock={stock.answer} refresh={refresh} />
+          <FormulaBenches key={place.formula} name={place.formula} bench={place.bench} stock={stock.answer} refresh={refresh} />
         )}
-        {stock.answer && !place.formula && <p class="lead">Choose a formula to work on.</p>}
+        {stock.answer && place.isPantry && <PantryBench stock={stock.answer} refresh={refresh} />}
+        {stock.answer && !place.formula && !place.isPantry && <p class="lead">Choose a formula to work on, or look into the pantry.</p>}
       </div>
     </div>
   );
