@@ -99,12 +99,11 @@ const fared: Partial<Record<Standing, string>> = {
 
 function Differences({ found }: { found: DiffRevisionsResponse }) {
   const moved = found.readings.filter((reading) => reading.before !== reading.after || !reading.balance.endsWith("-mass"));
-  const [before, after] = [found.nutritionBefore?.perSlice, found.nutritionAfter?.perSlice];
   return (
     <>
       <SideBySide
-        caption="Lines"
-        rows={everyLine(found).map((line) => ({ ...line, unit: "g" }))}
+        caption="Lines, in grams"
+        rows={everyLine(found)}
         write={grams}
       />
       <SideBySide
@@ -112,21 +111,6 @@ function Differences({ found }: { found: DiffRevisionsResponse }) {
         rows={moved.map(({ balance, title, unit, before: first, after: second }) => ({ key: balance, title, unit, before: first, after: second }))}
         write={(figure) => (Math.abs(figure) < 1 ? trimmed(figure, 3) : trimmed(figure, 2))}
       />
-      {before && after && (
-        <SideBySide
-          caption="In a slice"
-          rows={[
-            { key: "mass", title: "mass", unit: "g", before: before.massG, after: after.massG },
-            { key: "energy", title: "energy", unit: "kcal", before: before.energyKcal, after: after.energyKcal },
-            { key: "fat", title: "fat", unit: "g", before: before.fatG, after: after.fatG },
-            { key: "fibre", title: "fibre", unit: "g", before: before.fibreG, after: after.fibreG },
-            { key: "protein", title: "protein", unit: "g", before: before.proteinG, after: after.proteinG },
-            { key: "net", title: "net carbs", unit: "g", before: before.netCarbsG, after: after.netCarbsG },
-            { key: "sodium", title: "sodium", unit: "mg", before: before.sodiumMg, after: after.sodiumMg },
-          ]}
-          write={(figure) => trimmed(figure, 2)}
-        />
-      )}
       {found.goals.length > 0 && (
         <>
           <h4>Goals of the second</h4>
@@ -149,6 +133,7 @@ function everyLine(found: DiffRevisionsResponse) {
   return [...after, ...before.filter((line) => after.every((one) => one.ingredient !== line.ingredient))].map((line) => ({
     key: line.ingredient,
     title: line.displayName || line.ingredient,
+    unit: "",
     before: before.find((one) => one.ingredient === line.ingredient)?.grams,
     after: after.find((one) => one.ingredient === line.ingredient)?.grams,
   }));

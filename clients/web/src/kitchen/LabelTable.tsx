@@ -31,9 +31,11 @@ export function LabelTable({ label, lines }: { label: Label | undefined; lines: 
           ))}
         </tbody>
       </table>
-      <p class="small">
-        {label.energyMethodWords} {label.carbohydrateWords} {label.notes.join(" ")}
-      </p>
+      <ul class="small">
+        {[`Energy: ${label.energyMethodWords}`, `Carbohydrate: ${label.carbohydrateWords}`, ...label.notes].map((words) => (
+          <li key={words}>{words}</li>
+        ))}
+      </ul>
     </>
   );
 }

@@ -27,7 +27,7 @@ export function LearnedFacts() {
       <ul class="plain-list">
         {listing.answer?.map((fact) => (
           <li key={fact.name} data-fact={fact.name}>
-            <strong>{fact.title}</strong> <span class="unit">[{fact.unit}]</span>
+            <strong>{fact.title}</strong> {fact.unit !== "1" && <span class="unit">[{fact.unit}]</span>}
             {!fact.used && <em> turned off</em>}
             <small>
               before {range(fact.prior)}; now {range(fact.now)}; measured {fact.evidence.length} {fact.evidence.length === 1 ? "time" : "times"}

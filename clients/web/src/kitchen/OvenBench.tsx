@@ -41,20 +41,23 @@ export function OvenBench({ draft }: BenchProps) {
   return (
     <>
       <form
-        class="row"
         onSubmit={(event) => {
           event.preventDefault();
           ask();
         }}
       >
+        <div class="fields">
         <TextField id="altitude" label="Kitchen above the sea" unit="m" numeric value={kitchen.altitude} onValue={(altitude) => setKitchen({ ...kitchen, altitude })} hint="empty: 0" />
         <TextField id="wait" label="From mixing to the oven" unit="min" numeric value={kitchen.wait} onValue={(wait) => setKitchen({ ...kitchen, wait })} hint="empty: 3" />
         <TextField id="core" label="Core to bake to" unit="°C" numeric value={kitchen.core} onValue={(core) => setKitchen({ ...kitchen, core })} hint="empty: 4 below boiling" wrong={wrong || undefined} />
+        </div>
         <label class="check">
           <input type="checkbox" checked={kitchen.isCold} onChange={(event) => setKitchen({ ...kitchen, isCold: event.currentTarget.checked })} />
           into a cold oven
         </label>
-        <button type="submit">Work it out</button>
+        <p class="share">
+          <button type="submit">Work it out</button>
+        </p>
       </form>
       <div class="stations">
         <Station of="bowl" title="Rise" id="rise">

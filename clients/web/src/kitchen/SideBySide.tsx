@@ -21,7 +21,7 @@ export function SideBySide({ caption, rows, write }: { caption: string; rows: re
       </thead>
       <tbody>
         {rows.map((row) => (
-          <tr key={row.key} class={row.before === row.after ? undefined : "moved"} data-row={row.key} data-before={row.before} data-after={row.after}>
+          <tr key={row.key} class={difference(row, write) === "same" ? undefined : "moved"} data-row={row.key} data-before={row.before} data-after={row.after}>
             <th scope="row">
               {row.title} {row.unit && <small>{row.unit}</small>}
             </th>

@@ -27,8 +27,7 @@ export function SwapBench({ draft }: BenchProps) {
             void charting.start((signal) => substitutions.chartSwaps({ subject: subjectOf(draft), ingredients: chosen }, { signal }));
           }}
         >
-          <fieldset class="chips">
-            <legend class="unseen">Lines to look at</legend>
+          <fieldset class="chips" aria-label="Lines to look at">
             {draft.lines.map((line) => (
               <label key={line.id} class="chip">
                 <input

@@ -131,8 +131,7 @@ function tradeOf({ reading, better }: Traded) {
 function TradedFields({ id, label, traded, change }: { id: string; label: string; traded: Traded; change: (traded: Traded) => void }) {
   const named = namedReadings.find((one) => one.id === traded.reading);
   return (
-    <fieldset class="traded">
-      <legend class="unseen">{label}</legend>
+    <fieldset class="traded" aria-label={label}>
       <Choice
         id={`${id}-reading`}
         label={label}
