@@ -50,7 +50,7 @@ export function Plot({ words, x, y, series = [], dots = [], rules = [], fromZero
   const { place, room } = useRoom();
   const { width, letter } = room;
   const height = Math.round(Math.min(26 * letter, Math.max(14 * letter, width * 0.5)));
-  const edge = { left: 3.6 * letter, right: letter, top: 1.2 * letter, bottom: 3.4 * letter };
+  const edge = { left: 3.6 * letter, right: letter, top: 2 * letter, bottom: 3.4 * letter };
   const all = [...series.flatMap((one) => one.points), ...dots.map((dot) => [dot.x, dot.y] as const)];
   const across = scaleLinear().domain(span(all.map(([at]) => at).concat(levels(rules, "x")), fromZero)).nice().range([edge.left, width - edge.right]);
   const up = scaleLinear().domain(span(all.map(([, at]) => at).concat(levels(rules, "y")), fromZero)).nice().range([height - edge.bottom, edge.top]);

@@ -33,8 +33,8 @@ export function LearnedFacts() {
               before {range(fact.prior)}; now {range(fact.now)}; measured {fact.evidence.length} {fact.evidence.length === 1 ? "time" : "times"}
             </small>
             <p class="share">
-              <button type="button" onClick={() => choose(fact.name, fact.used ? Choice.TURN_OFF : Choice.USE)} aria-label={`${fact.used ? "Turn off" : "Go by"} ${fact.title}`}>
-                {fact.used ? "Turn off" : "Go by it"}
+              <button type="button" onClick={() => choose(fact.name, fact.used ? Choice.TURN_OFF : Choice.USE)} aria-label={`${fact.used ? "Turn off" : "Turn on"} ${fact.title}`}>
+                {fact.used ? "Turn off" : "Turn on"}
               </button>
               <button type="button" class="quiet" onClick={() => choose(fact.name, Choice.FORGET)} aria-label={`Forget what was measured of ${fact.title}`}>
                 Forget what was measured

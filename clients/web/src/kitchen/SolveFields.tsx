@@ -99,8 +99,8 @@ function Towards({ wanted, change }: FieldsProps) {
             <div class="row">
               <TextField id={`aim-low-${one.reading}`} label="at least" numeric value={one.low} onValue={(low) => aim(place, { low })} />
               <TextField id={`aim-high-${one.reading}`} label="at most" numeric value={one.high} onValue={(high) => aim(place, { high })} />
-              <button type="button" aria-label={`Leave ${named?.title} alone`} onClick={() => change({ ...wanted, aims: wanted.aims.filter((_, at) => at !== place) })}>
-                leave alone
+              <button type="button" onClick={() => change({ ...wanted, aims: wanted.aims.filter((_, at) => at !== place) })}>
+                Leave {named?.title} alone
               </button>
             </div>
           </fieldset>

@@ -85,8 +85,8 @@ function SwapTable({ pairs, hidesNo }: { pairs: readonly ChartSwapsResponse[]; h
       {shown.length === 0 ? (
         <p>Nothing that was judged so far balances.</p>
       ) : (
-        <div class="wide" tabIndex={0} role="region" aria-label={`Swaps for ${name}`}>
-          <table class="swaps">
+        <div class="wide">
+          <table class="swaps" aria-label={`Swaps for ${name}`}>
             <thead>
               <tr>
                 <th scope="col">What</th>
@@ -102,7 +102,7 @@ function SwapTable({ pairs, hidesNo }: { pairs: readonly ChartSwapsResponse[]; h
                   <th scope="row">{pair.replacement ? pair.replacementDisplayName : "nothing"}</th>
                   <td>{verdicts[pair.verdict]}</td>
                   <td class="figure">{pair.doseGrams !== undefined && pair.replacement ? `${grams(pair.doseGrams)} g` : ""}</td>
-                  <td class="figure">{kitchens(pair.chanceOfBalance)}</td>
+                  <td class="figure sure">{kitchens(pair.chanceOfBalance)}</td>
                   <td>
                     {pair.reason}
                     {pair.changes.length > 0 && <small>Besides: {pair.changes.map((change) => `${change.displayName} ${grams(change.beforeGrams)} to ${grams(change.afterGrams)} g`).join(", ")}.</small>}

@@ -24,13 +24,14 @@ interface Traded {
 export function TradeBench({ draft, take }: BenchProps) {
   const [first, setFirst] = useState<Traded>({ reading: "net-carbohydrate", better: "" });
   const [second, setSecond] = useState<Traded>({ reading: "protein", better: "" });
+  const [most, setMost] = useState("9");
   const [chosen, setChosen] = useState(1);
   const tracing = useStream<TraceFrontierResponse>();
   const isSame = first.reading === second.reading;
   const trace = () => {
     setChosen(1);
     void tracing.start((signal) =>
-      reformulations.traceFrontier({ subject: subjectOf(draft), trades: [tradeOf(first), tradeOf(second)], habits: { answers: 1 } }, { signal }),
+      reformulations.traceFrontier({ subject: subjectOf(draft), trades: [tradeOf(first), tradeOf(second)], mostPoints: Number(most), habits: { answers: 1 } }, { signal }),
     );
   };
   const found = [...tracing.pieces].sort((one, other) => (one.first?.value ?? 0) - (other.first?.value ?? 0));
@@ -47,13 +48,20 @@ export function TradeBench({ draft, take }: BenchProps) {
         >
           <TradedFields id="first" label="One reading" traded={first} change={setFirst} />
           <TradedFields id="second" label="Against" traded={second} change={setSecond} />
+          <Choice id="most-points" label="Loaves, at most" value={most} onValue={setMost}>
+            {["3", "5", "9", "15", "25"].map((count) => (
+              <option key={count} value={count}>
+                {count}
+              </option>
+            ))}
+          </Choice>
           <button type="submit" class="main" disabled={isSame}>
             Trace it
           </button>
         </form>
         {isSame && <p class="wrong">Choose two different readings.</p>}
       </Station>
-      <Waiting asking={tracing} what={`Tracing: ${found.length} of at most ${found[0]?.mostPoints ?? 9} loaves found.`} />
+      <Waiting asking={tracing} what={`Tracing: ${found.length} of at most ${found[0]?.mostPoints ?? most} loaves found.`} />
       <FaultNote fault={tracing.fault} again={tracing.again} />
       {tracing.stage === "answered" && found.length === 0 && <p>No loaf keeps the limits.</p>}
       {point && (
@@ -144,7 +152,7 @@ function TradedFields({ id, label, traded, change }: { id: string; label: string
           </option>
         ))}
       </Choice>
-      <Choice id={`${id}-better`} label={`Better for '${named?.title ?? ""}' is`} value={traded.better || (named?.better ?? "lower")} onValue={(better: string) => change({ ...traded, better: better as Traded["better"] })}>
+      <Choice id={`${id}-better`} label="Better is" value={traded.better || (named?.better ?? "lower")} onValue={(better: string) => change({ ...traded, better: better as Traded["better"] })}>
         <option value="lower">less</option>
         <option value="higher">more</option>
       </Choice>
