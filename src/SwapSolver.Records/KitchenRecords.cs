@@ -6,6 +6,7 @@ using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Records.Formulas;
+using SwapSolver.Records.Jobs;
 using SwapSolver.Records.Keys;
 using SwapSolver.Records.Storage;
 using SwapSolver.Records.Trials;
@@ -30,6 +31,8 @@ public sealed class KitchenRecords(string place) : IDisposable
 
     private TrialRecords? trials;
 
+    private JobRecords? jobs;
+
     /// <summary>The formulas and their revisions.</summary>
     public FormulaRecords Formulas => formulas ??= new FormulaRecords(database);
 
@@ -38,6 +41,9 @@ public sealed class KitchenRecords(string place) : IDisposable
 
     /// <summary>What was baked and measured.</summary>
     public TrialRecords Trials => trials ??= new TrialRecords(database);
+
+    /// <summary>Work that goes on by itself.</summary>
+    public JobRecords Jobs => jobs ??= new JobRecords(database);
 
     /// <summary>The keys to this kitchen.</summary>
     public KeyRecords Keys => keys ??= new KeyRecords(database);
