@@ -22,6 +22,7 @@ using SwapSolver.Records;
 using SwapSolver.Service.Access;
 using SwapSolver.Service.Desk;
 using SwapSolver.Service.Faults;
+using SwapSolver.Service.Jobs;
 using SwapSolver.Service.Learned;
 using SwapSolver.Service.Limits;
 using SwapSolver.Service.Networking;
@@ -136,6 +137,7 @@ internal static class ServiceHost
         app.MapGrpcService<RecordService>();
         app.MapGrpcService<CardService>();
         app.MapGrpcService<QuestionService>();
+        app.MapGrpcService<JobService>();
         if (!isEmbedded)
         {
             Network.Map(app);
@@ -215,5 +217,7 @@ internal static class ServiceHost
         services.AddScoped<AnswerCache>();
         services.AddSingleton(provider => new QuestionReaders(() => QuestionFile.Read(folder, sources), bakehouse.Phrases));
         services.AddScoped<QuestionDesk>();
+        services.AddSingleton<JobRunner>();
+        services.AddHostedService(provider => provider.GetRequiredService<JobRunner>());
     }
 }
