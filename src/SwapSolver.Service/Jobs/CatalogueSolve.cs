@@ -8,6 +8,7 @@ using SwapSolver.Solving.Questions;
 using SwapSolver.Solving.Wishes;
 using SwapSolver.V1;
 using Diet = SwapSolver.V1.VaryFormulaRequest.Types.Diet;
+using Habits = SwapSolver.Solving.Wishes.Habits;
 
 namespace SwapSolver.Service.Jobs;
 

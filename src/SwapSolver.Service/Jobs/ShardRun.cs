@@ -14,6 +14,12 @@ namespace SwapSolver.Service.Jobs;
 /// every few seconds, and says meanwhile that it lives.</summary>
 /// <param name="taken">The shard.</param>
 /// <param name="turn">Which of the places for jobs this is, from 0: all but the first make way for callers.</param>
+/// <param name="records">Holds the shard.</param>
+/// <param name="scopes">Opens the kitchen.</param>
+/// <param name="room">Says whether callers wait.</param>
+/// <param name="limits">How long a shard is held, and how long an item may take.</param>
+/// <param name="time">The clock.</param>
+/// <param name="logger">Told of what goes wrong.</param>
 internal sealed partial class ShardRun(
     HeldShard taken, int turn, KitchenRecords records, IServiceScopeFactory scopes, SolveRoom room, ServiceLimits limits, TimeProvider time, ILogger logger) : IDisposable
 {
@@ -56,7 +62,11 @@ internal sealed partial class ShardRun(
         {
             // Told to stop.
         }
-        catch (Exception fault) when (fault is not RecordsFaultException)
+        catch (RecordsFaultException fault)
+        {
+            RecordsAway(logger, shard.Job, fault.Message);
+        }
+        catch (Exception fault)
         {
             ShardFailed(logger, shard.Job, shard.Number, fault);
             // Left as it is until its time is over: the next attempt counts, so that it ends some day.
@@ -98,7 +108,12 @@ internal sealed partial class ShardRun(
             else
             {
                 WaitForItsTurn();
-                done.Add(Answered(solve, item, part.Formula));
+                if (Answered(solve, item, part.Formula) is not { } answered)
+                {
+                    break;
+                }
+
+                done.Add(answered);
             }
 
             if (isCareful || time.GetElapsedTime(written) >= WriteEvery || shard.Written + done.Count == shard.Items)
@@ -111,28 +126,32 @@ internal sealed partial class ShardRun(
         Write(done);
     }
 
-    private NewResult Answered(CatalogueSolve solve, CatalogueItem item, string formula)
+    /// <summary>What became of an item; null where it was stopped before that.</summary>
+    private NewResult? Answered(CatalogueSolve solve, CatalogueItem item, string formula)
     {
         JobItem answer;
         try
         {
             answer = solve.Answer(item, new Deadline(time, time.GetUtcNow() + TimeSpan.FromSeconds(limits.CallSeconds)), stopping.Token);
-            // A solve that was stopped may have given what it had.
-            stopping.Token.ThrowIfCancellationRequested();
+        }
+        catch (OperationCanceledException)
+        {
+            return null;
         }
         catch (RpcException fault)
         {
             answer = item.Named(formula);
             answer.Problem = fault.Status.Detail;
         }
-        catch (Exception fault) when (fault is not (OperationCanceledException or RecordsFaultException))
+        catch (Exception fault) when (fault is not RecordsFaultException)
         {
             ItemFailed(logger, shard.Job, shard.FirstItem + shard.Written, fault);
             answer = item.Named(formula);
             answer.Problem = "a fault of the service; it has been logged";
         }
 
-        return new NewResult(answer.Problem.Length > 0, JobDocument.Write(answer));
+        // A solve that was stopped may have given what it had by then.
+        return stopping.IsCancellationRequested ? null : new NewResult(answer.Problem.Length > 0, JobDocument.Write(answer));
     }
 
     /// <summary>Callers who wait go first; one place of the jobs goes on, so that no job stands still.</summary>
