@@ -1,3 +1,4 @@
+using System.Globalization;
 using Google.Protobuf;
 using SwapSolver.Records.Jobs;
 using SwapSolver.Service.Stored;
@@ -43,11 +44,14 @@ internal static class JobDocument
     };
 
     /// <summary>The result.</summary>
-    public static JobItem Read(StoredResult stored)
+    /// <param name="job">Id of its job.</param>
+    /// <param name="stored">The result.</param>
+    public static JobItem Read(string job, StoredResult stored)
     {
         var item = Parser.Parse<JobItem>(stored.Document);
         item.Place = (int)stored.Place;
         item.Item = (int)stored.Item;
+        item.Name = string.Create(CultureInfo.InvariantCulture, $"{Jobs}{job}/items/{stored.Item}");
         return item;
     }
 }

@@ -128,7 +128,7 @@ internal sealed class JobService(
         {
             foreach (var result in some.TakeWhile(_ => letters < PageLetters))
             {
-                response.Items.Add(JobDocument.Read(result));
+                response.Items.Add(JobDocument.Read(job.Id, result));
                 (after, letters) = (result.Place, letters + result.Document.Length);
             }
         }
