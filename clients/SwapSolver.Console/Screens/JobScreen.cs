@@ -44,9 +44,12 @@ internal static class JobScreen
 
     private static string Wishes(Catalogue catalogue)
     {
-        var wishes = catalogue.Diets.Select(diet => diet.ToString().ToLowerInvariant()).Concat(catalogue.Without.Select(word => $"without {word}")).ToList();
+        var wishes = catalogue.Diets.Select(Word).Concat(catalogue.Without.Select(word => $"without {word}")).ToList();
         return catalogue.Parts.Contains(Catalogue.Types.Part.Variants) && wishes.Count > 0 ? $": {string.Join(", ", wishes)}" : string.Empty;
     }
+
+    private static string Word(VaryFormulaRequest.Types.Diet diet) =>
+        VaryFormulaRequest.Descriptor.EnumTypes[0].FindValueByNumber((int)diet)?.Name.Replace('_', '-').ToLowerInvariant() ?? string.Empty;
 
     private static string Word(Job job) => job.State.ToString().ToLowerInvariant();
 }
