@@ -34,7 +34,6 @@ using SwapSolver.Service.Stored;
 using SwapSolver.Service.Translation;
 using SwapSolver.Service.Watching;
 using SwapSolver.Solving;
-using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Models;
 using SwapSolver.Tables;
 

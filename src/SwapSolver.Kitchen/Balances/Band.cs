@@ -5,7 +5,7 @@ namespace SwapSolver.Kitchen.Balances;
 /// <summary>The limits of a reading, ends included. A side that is null is open.</summary>
 /// <param name="Low">Lowest level that is inside.</param>
 /// <param name="High">Highest level that is inside.</param>
-public sealed record Band(Level? Low, Level? High)
+public readonly record struct Band(Level? Low, Level? High)
 {
     /// <summary>No limit on either side.</summary>
     public static readonly Band Open = new(null, null);

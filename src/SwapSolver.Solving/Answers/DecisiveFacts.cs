@@ -33,12 +33,15 @@ public sealed record DecisiveFacts(Phrases Phrases)
             return [];
         }
 
+        // The fewer of those that balance and those that do not tell as much, and are counted sooner.
+        var isRare = chance <= 0.5;
+        int[] rare = [.. Enumerable.Range(0, balances.Length).Where(kitchen => balances[kitchen] == isRare)];
         var readFacts = holds.SelectMany(hold => hold.Balance.Reads).ToHashSet();
         return
         [
             .. samples.Shares
                 .Where(one => readFacts.Contains(one.Fact))
-                .Select(one => (one.Ingredient, one.Fact, Share: Explained(one.Shares, balances, chance)))
+                .Select(one => (one.Ingredient, one.Fact, Share: Explained(one.Shares, rare)))
                 .Where(one => one.Share >= LeastShare)
                 .OrderByDescending(one => one.Share)
                 .ThenBy(one => one.Ingredient.Id, StringComparer.Ordinal)
@@ -49,25 +52,26 @@ public sealed record DecisiveFacts(Phrases Phrases)
     }
 
     /// <summary>Variance between the parts of a range by all variance, less what chance alone would show.</summary>
-    private static double Explained(double[] shares, bool[] balances, double chance)
+    /// <param name="shares">Where the fact stands, by kitchen; every part of its range is drawn from equally often.</param>
+    /// <param name="rare">The kitchens that are told from the others.</param>
+    private static double Explained(double[] shares, int[] rare)
     {
-        var kept = new int[Parts];
-        var all = new int[Parts];
-        for (var kitchen = 0; kitchen < balances.Length; kitchen++)
+        Span<int> inPart = stackalloc int[Parts];
+        foreach (var kitchen in rare)
         {
-            var part = Math.Min(Parts - 1, (int)(shares[kitchen] * Parts));
-            all[part]++;
-            kept[part] += balances[kitchen] ? 1 : 0;
+            inPart[Math.Min(Parts - 1, (int)(shares[kitchen] * Parts))]++;
         }
 
+        var ofAPart = shares.Length / (double)Parts;
+        var chance = rare.Length / (double)shares.Length;
         double between = 0;
-        for (var part = 0; part < Parts; part++)
+        foreach (var count in inPart)
         {
-            var apart = all[part] == 0 ? 0 : (kept[part] / (double)all[part]) - chance;
-            between += all[part] * apart * apart;
+            var apart = (count / ofAPart) - chance;
+            between += apart * apart / Parts;
         }
 
-        return Math.Max(0, (between / balances.Length / (chance * (1 - chance))) - ((Parts - 1) / (double)balances.Length));
+        return Math.Max(0, (between / (chance * (1 - chance))) - ((Parts - 1) / (double)shares.Length));
     }
 
     private string Say(Ingredient ingredient, Fact fact)

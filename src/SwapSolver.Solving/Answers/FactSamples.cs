@@ -52,10 +52,21 @@ public sealed class FactSamples
         foreach (var hold in holds)
         {
             var levels = Levels(hold.Balance, formula, reference);
+            if (levels is [var single] && BandOfAll(hold, reference) is { } same)
+            {
+                if (!double.IsNaN(single) && same.Of(new Level(single)) != Standing.Inside)
+                {
+                    return new bool[Bags.Kitchens];
+                }
+
+                continue;
+            }
+
             var bandIn = BandsOf(hold, reference);
             for (var kitchen = 0; kitchen < keeps.Length; kitchen++)
             {
-                keeps[kitchen] = keeps[kitchen] && (double.IsNaN(levels[kitchen]) || bandIn(kitchen).Of(new Level(levels[kitchen])) == Standing.Inside);
+                var level = At(levels, kitchen);
+                keeps[kitchen] = keeps[kitchen] && (double.IsNaN(level) || bandIn(kitchen).Of(new Level(level)) == Standing.Inside);
             }
 
             if (!keeps.Contains(true))
@@ -78,17 +89,23 @@ public sealed class FactSamples
 
         var levels = Levels(hold.Balance, formula, reference);
         var bandIn = BandsOf(hold, reference);
-        return
-        [
-            .. levels.Select((level, kitchen) => double.IsNaN(level) ? double.NegativeInfinity : Passed(bandIn(kitchen), level) / unit),
-        ];
+        var passed = new double[Bags.Kitchens];
+        for (var kitchen = 0; kitchen < passed.Length; kitchen++)
+        {
+            var level = At(levels, kitchen);
+            passed[kitchen] = double.IsNaN(level) ? double.NegativeInfinity : Passed(bandIn(kitchen), level) / unit;
+        }
+
+        return passed;
     }
 
     /// <summary>The 5th and the 95th percentile of a reading; its typical value where it has no spread. Lines that were not
     /// weighed are drawn too, so both formulas have one line an ingredient where there are such lines.</summary>
     public (Level Low, Level High) SpreadOf(Balance balance, Formula formula, Formula reference)
     {
-        double[] levels = [.. (measured.MayWeigh.Count == 0 ? Levels(balance, formula, reference) : Filled(balance, formula, reference)).Where(level => !double.IsNaN(level))];
+        var all = measured.MayWeigh.Count == 0 ? Levels(balance, formula, reference) : Filled(balance, formula, reference);
+        // A copy, for it is put in order.
+        double[] levels = all.Any(double.IsNaN) ? [.. all.Where(level => !double.IsNaN(level))] : [.. all];
         return levels.Length == 0
             ? (new Level(0), new Level(0))
             : (new Level(ArrayStatistics.OrderStatisticInplace(levels, (levels.Length / 20) + 1)), new Level(ArrayStatistics.OrderStatisticInplace(levels, levels.Length - (levels.Length / 20))));
@@ -103,12 +120,23 @@ public sealed class FactSamples
     }
 
     /// <summary>A reading by kitchen where each kitchen fills its cups in its own way.</summary>
-    private IEnumerable<double> Filled(Balance balance, Formula formula, Formula reference) => Enumerable.Range(0, Bags.Kitchens)
-        .Select(kitchen => balance.Read(Filled(formula, kitchen), Filled(reference, kitchen), In(kitchen))?.Value ?? double.NaN);
+    private double[] Filled(Balance balance, Formula formula, Formula reference) =>
+    [
+        .. Enumerable.Range(0, Bags.Kitchens)
+            .Select(kitchen => balance.Read(Filled(formula, kitchen), Filled(reference, kitchen), In(kitchen))?.Value ?? double.NaN),
+    ];
 
     private Formula Filled(Formula formula, int kitchen) => measured.Filled(formula, (ingredient, grams) => grams.At(fillings[ingredient][kitchen]));
 
     private Draw In(int kitchen) => ingredient => bags[ingredient].In(kitchen);
+
+    /// <summary>The band of a hold where all kitchens have the same; null where they may differ.</summary>
+    private Band? BandOfAll(Hold hold, Formula reference) =>
+        hold.Share is null && !hold.IsAnchored ? hold.Band
+        : Levels(hold.Balance, reference, reference) is [var own] && !double.IsNaN(own) ? BandsOf(hold, reference)(0)
+        : null;
+
+    private static double At(double[] levels, int kitchen) => levels.Length == 1 ? levels[0] : levels[kitchen];
 
     /// <summary>The band of a hold by kitchen, as <see cref="Models.Scenario.BandOf"/>: one that hangs on the reference's reading moves with it.</summary>
     private Func<int, Band> BandsOf(Hold hold, Formula reference)
@@ -118,11 +146,15 @@ public sealed class FactSamples
             return _ => hold.Band;
         }
 
+        // Made once and moved from kitchen to kitchen: thousands of small objects would cost more than what they compute.
+        var at = 0;
         var ownLevels = new Lazy<double[]>(() => Levels(hold.Balance, reference, reference));
+        Func<Level?> own = () => At(ownLevels.Value, at) is var level && double.IsNaN(level) ? null : new Level(level);
+        Draw draw = ingredient => bags[ingredient].In(at);
         return kitchen =>
         {
-            Level? Own() => ownLevels.Value[kitchen] is var own && double.IsNaN(own) ? null : new Level(own);
-            return hold.Share is { } share ? share.Of(Own()) : hold.Balance.Around(Own, reference, In(kitchen));
+            at = kitchen;
+            return hold.Share is { } share ? share.Of(own()) : hold.Balance.Around(own, reference, draw);
         };
     }
 

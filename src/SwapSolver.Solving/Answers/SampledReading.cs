@@ -2,86 +2,67 @@ using System.Buffers;
 using System.Numerics.Tensors;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 
 namespace SwapSolver.Solving.Answers;
 
-/// <summary>Reads a balance of a formula in all kitchens at once: the same sums as <see cref="Balance.Read"/>, a row of kitchens at a
-/// time instead of a kitchen at a time.</summary>
+/// <summary>Reads a balance of a formula in all kitchens at once: the same sums as <see cref="Balance.Read"/>, some kitchens at a
+/// time instead of one; what is the same in all kitchens is added once.</summary>
 internal static class SampledReading
 {
-    /// <summary>The reading by kitchen; not a number where there is none.</summary>
+    /// <summary>Kitchens that are summed up together: their sums stay in the processor's nearest memory.</summary>
+    private const int AtATime = 1024;
+
+    /// <summary>The reading by kitchen, not a number where there is none; one figure where all kitchens read the same.</summary>
     /// <param name="balance">The balance.</param>
     /// <param name="formula">The formula that is measured.</param>
     /// <param name="reference">The formula that the basis is taken from.</param>
     /// <param name="bagOf">The bags.</param>
     /// <param name="kitchens">How many kitchens there are.</param>
-    public static double[] Of(Balance balance, Formula formula, Formula reference, Func<Kitchen.Ingredients.Ingredient, Bag> bagOf, int kitchens)
+    public static double[] Of(Balance balance, Formula formula, Formula reference, Func<Ingredient, Bag> bagOf, int kitchens)
     {
         (double Grams, SampledCoefficients PerGram)[] lines =
             [.. formula.Lines.Where(line => line.Grams > Grams.None).Select(line => (line.Grams.Value, bagOf(line.Ingredient).Of(balance, reference)))];
-        var pool = ArrayPool<double>.Shared;
-        var (bottom, least, sum) = (pool.Rent(kitchens), pool.Rent(kitchens), pool.Rent(kitchens));
-        try
+        var basis = new SampledSum(balance.Basis(reference).Constant, lines.Select(line => (line.Grams, line.PerGram.Basis)));
+        SampledSum[][] parts =
+        [
+            .. balance.Parts.Select((sums, part) => sums
+                .Select((_, sum) => new SampledSum(0, lines.Select(line => (line.Grams, line.PerGram.Parts[part][sum]))))
+                .ToArray()),
+        ];
+        var count = basis.IsSame && parts.All(sums => sums.All(sum => sum.IsSame)) ? 1 : kitchens;
+        var levels = GC.AllocateUninitializedArray<double>(count);
+        var pooled = ArrayPool<double>.Shared.Rent(3 * AtATime);
+        for (var from = 0; from < count; from += AtATime)
         {
-            var below = bottom.AsSpan(0, kitchens);
-            below.Fill(balance.Basis(reference).Constant);
-            foreach (var (grams, perGram) in lines)
-            {
-                Add(perGram.Basis, grams, below);
-            }
-
-            var levels = new double[kitchens];
-            var parts = balance.Parts;
-            for (var part = 0; part < parts.Length; part++)
-            {
-                var smallest = least.AsSpan(0, kitchens);
-                for (var term = 0; term < parts[part].Length; term++)
-                {
-                    var of = sum.AsSpan(0, kitchens);
-                    of.Clear();
-                    foreach (var (grams, perGram) in lines)
-                    {
-                        Add(perGram.Parts[part][term], grams, of);
-                    }
-
-                    if (term == 0)
-                    {
-                        of.CopyTo(smallest);
-                    }
-                    else
-                    {
-                        TensorPrimitives.Min(smallest, of, smallest);
-                    }
-                }
-
-                TensorPrimitives.Add(levels, smallest, levels);
-            }
-
-            for (var kitchen = 0; kitchen < kitchens; kitchen++)
-            {
-                levels[kitchen] = below[kitchen] == 0 ? double.NaN : levels[kitchen] / below[kitchen];
-            }
-
-            return levels;
+            var size = Math.Min(AtATime, count - from);
+            Read(basis, parts, from, levels.AsSpan(from, size), pooled.AsSpan(0, size), pooled.AsSpan(AtATime, size), pooled.AsSpan(2 * AtATime, size));
         }
-        finally
-        {
-            pool.Return(bottom);
-            pool.Return(least);
-            pool.Return(sum);
-        }
+
+        ArrayPool<double>.Shared.Return(pooled);
+        return levels;
     }
 
-    private static void Add(double[] perGram, double grams, Span<double> sum)
+    private static void Read(SampledSum basis, SampledSum[][] parts, int from, Span<double> levels, Span<double> least, Span<double> other, Span<double> bottom)
     {
-        if (perGram.Length == 1)
+        levels.Clear();
+        foreach (var sums in parts)
         {
-            TensorPrimitives.Add(sum, perGram[0] * grams, sum);
+            sums[0].Of(from, least);
+            foreach (var sum in sums.AsSpan(1))
+            {
+                sum.Of(from, other);
+                TensorPrimitives.Min(least, other, least);
+            }
+
+            TensorPrimitives.Add(levels, least, levels);
         }
-        else
+
+        basis.Of(from, bottom);
+        for (var kitchen = 0; kitchen < levels.Length; kitchen++)
         {
-            TensorPrimitives.MultiplyAdd(perGram, grams, sum, sum);
+            levels[kitchen] = bottom[kitchen] == 0 ? double.NaN : levels[kitchen] / bottom[kitchen];
         }
     }
 }

@@ -1,0 +1,48 @@
+using System.Numerics.Tensors;
+
+namespace SwapSolver.Solving.Answers;
+
+/// <summary>A sum over the lines of a formula, by kitchen: what all kitchens have alike, and the lines that differ.</summary>
+internal readonly struct SampledSum
+{
+    private readonly double alike;
+
+    private readonly (double Grams, double[] PerGram)[] differing;
+
+    /// <summary>Adds up lines.</summary>
+    /// <param name="constant">What is there whatever the grams are.</param>
+    /// <param name="lines">The lines, each with what one gram adds: by kitchen, or one figure for all.</param>
+    public SampledSum(double constant, IEnumerable<(double Grams, double[] PerGram)> lines)
+    {
+        alike = constant;
+        var others = new List<(double Grams, double[] PerGram)>();
+        foreach (var (grams, perGram) in lines)
+        {
+            if (perGram.Length == 1)
+            {
+                alike += grams * perGram[0];
+            }
+            else
+            {
+                others.Add((grams, perGram));
+            }
+        }
+
+        differing = [.. others];
+    }
+
+    /// <summary>Whether all kitchens have the same sum.</summary>
+    public bool IsSame => differing.Length == 0;
+
+    /// <summary>The sums of some kitchens.</summary>
+    /// <param name="from">The first of them.</param>
+    /// <param name="sums">One a kitchen.</param>
+    public void Of(int from, Span<double> sums)
+    {
+        sums.Fill(alike);
+        foreach (var (grams, perGram) in differing)
+        {
+            TensorPrimitives.MultiplyAdd(perGram.AsSpan(from, sums.Length), grams, sums, sums);
+        }
+    }
+}
