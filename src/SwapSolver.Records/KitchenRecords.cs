@@ -62,6 +62,23 @@ public sealed class KitchenRecords(string place) : IDisposable
         }
     }
 
+    /// <summary>Tells these records from any other for as long as they are kept in their place; null where nothing was ever written.</summary>
+    public string? Identity()
+    {
+        const string find = "SELECT id FROM records_identity ORDER BY id LIMIT 1";
+        if (!database.Exists)
+        {
+            return null;
+        }
+
+        return database.Read((connection, transaction) => connection.QuerySingleOrDefault<string>(find, transaction: transaction)) ?? database.Write((connection, transaction) =>
+        {
+            connection.Execute(
+                "INSERT INTO records_identity (id) SELECT @id WHERE NOT EXISTS (SELECT 1 FROM records_identity)", new { id = Guid.NewGuid().ToString("N") }, transaction);
+            return (true, connection.QuerySingle<string>(find, transaction: transaction));
+        });
+    }
+
     /// <summary>Everything that was written down, as it stood at one moment.</summary>
     /// <param name="before">What was read before: a food that stands there in the same words is taken over as it is, with
     /// what was read of it. Null: nothing was.</param>

@@ -1,5 +1,6 @@
 using Google.Protobuf.Reflection;
 using Google.Rpc;
+using Microsoft.Extensions.Caching.Distributed;
 using Microsoft.Extensions.Caching.Hybrid;
 using Microsoft.Extensions.Caching.Memory;
 using SwapSolver.Cards;
@@ -97,6 +98,12 @@ internal static class ServiceHost
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(limits.DrainSeconds));
         builder.Services.AddSingleton(limits);
         AddRooms(builder.Services, options);
+        if (!isEmbedded && SharedCacheSettings.Read(builder.Configuration) is { } shared)
+        {
+            builder.Services.AddSingleton<IDistributedCache>(provider => new SharedCache(
+                shared, options.DataPath, provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ILogger<SharedCache>>()));
+        }
+
         var grpc = builder.Services.AddGrpc(server =>
         {
             server.Interceptors.Add<CallWatch>();

@@ -147,6 +147,18 @@ public abstract class JobRecordsTests(IRecordsEngine engine)
     }
 
     [Fact]
+    public async Task Records_are_told_from_any_other_and_stay_who_they_are()
+    {
+        using var records = new KitchenRecords(place);
+        Assert.Null(records.Identity());
+        await records.Jobs.CreateAsync(Job("a"), "1", Asked());
+        var identity = records.Identity();
+        Assert.NotEmpty(identity!);
+        using var same = new KitchenRecords(place);
+        Assert.Equal(identity, same.Identity());
+    }
+
+    [Fact]
     public async Task Two_kitchens_programs_at_once_write_every_item_once()
     {
         using var first = new KitchenRecords(place);
