@@ -1,4 +1,3 @@
-using System.CommandLine;
 using Grpc.Core;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
