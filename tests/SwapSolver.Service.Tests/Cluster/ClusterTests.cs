@@ -12,7 +12,7 @@ using State = SwapSolver.V1.Job.Types.State;
 namespace SwapSolver.Service.Tests.Cluster;
 
 /// <summary>Three services as processes of their own, with a real PostgreSQL and a real Redis, and what may happen to each of them.</summary>
-public sealed class ClusterTests : IAsyncLifetime
+public sealed class ClusterTests : IAsyncLifetime, IDisposable
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(120);
 
@@ -44,12 +44,15 @@ public sealed class ClusterTests : IAsyncLifetime
 
     public async Task DisposeAsync()
     {
-        channel?.Dispose();
         foreach (var service in services)
         {
             await service.DisposeAsync();
         }
+    }
 
+    public void Dispose()
+    {
+        channel?.Dispose();
         redis.Dispose();
         server.Dispose();
     }
