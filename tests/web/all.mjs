@@ -1,6 +1,7 @@
 // Every journey there is.
 import "./journeys/reader.mjs";
 import "./journeys/reader-states.mjs";
+import "./journeys/kitchen.mjs";
 import "./journeys/guards.mjs";
 import "./journeys/speed.mjs";
 
