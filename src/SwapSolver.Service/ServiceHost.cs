@@ -1,6 +1,5 @@
 using Google.Protobuf.Reflection;
 using Google.Rpc;
-using Microsoft.Extensions.Caching.Distributed;
 using Microsoft.Extensions.Caching.Hybrid;
 using Microsoft.Extensions.Caching.Memory;
 using SwapSolver.Cards;
@@ -98,10 +97,9 @@ internal static class ServiceHost
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(limits.DrainSeconds));
         builder.Services.AddSingleton(limits);
         AddRooms(builder.Services, options);
-        if (!isEmbedded && SharedCacheSettings.Read(builder.Configuration) is { } shared)
+        if (!isEmbedded)
         {
-            builder.Services.AddSingleton<IDistributedCache>(provider => new SharedCache(
-                shared, options.DataPath, provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ILogger<SharedCache>>()));
+            SharedCacheSettings.Add(builder, options.DataPath);
         }
 
         var grpc = builder.Services.AddGrpc(server =>

@@ -1,5 +1,7 @@
-using SwapSolver.Service.Limits;
+using Microsoft.Extensions.Caching.Distributed;
 using StackExchange.Redis;
+using SwapSolver.Records;
+using SwapSolver.Service.Limits;
 
 namespace SwapSolver.Service.Solves;
 
@@ -16,28 +18,38 @@ internal sealed record SharedCacheSettings(ConfigurationOptions Server)
     /// <summary>A server that does not answer within this time is gone on without [ms].</summary>
     private const int Patience = 250;
 
-    /// <summary>Reads the settings; null where nothing is shared.</summary>
+    /// <summary>Adds the shared cache where the configuration names one.</summary>
     /// <exception cref="SettingFaultException">A setting cannot be what it says.</exception>
-    public static SharedCacheSettings? Read(IConfiguration configuration)
+    public static void Add(WebApplicationBuilder builder, string dataPath)
     {
-        var section = configuration.GetSection(Section);
+        var section = builder.Configuration.GetSection(Section);
         foreach (var setting in section.GetChildren().Where(child => !child.Key.Equals(Redis, StringComparison.OrdinalIgnoreCase)))
         {
             throw new SettingFaultException($"{Section}:{setting.Key}", setting.Value, $"is no setting of the shared cache; there is {Section}:{Redis}");
         }
 
-        var text = section[Redis];
-        if (string.IsNullOrWhiteSpace(text))
+        if (section[Redis] is { } text && !string.IsNullOrWhiteSpace(text))
         {
-            return null;
+            // Apart, so that a process on its own does not even load what speaks to the server.
+            AddServer(builder.Services, text, dataPath);
         }
+    }
 
+    private static void AddServer(IServiceCollection services, string text, string dataPath)
+    {
+        var settings = Read(text);
+        services.AddSingleton<IDistributedCache>(provider => new SharedCache(
+            settings, dataPath, provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ILogger<SharedCache>>()));
+    }
+
+    private static SharedCacheSettings Read(string text)
+    {
         try
         {
             var server = ConfigurationOptions.Parse(text);
             if (server.EndPoints.Count == 0)
             {
-                throw new ArgumentException("it names no server", nameof(configuration));
+                throw new ArgumentException("it names no server", nameof(text));
             }
 
             // A server that is away costs nothing: what would wait for it fails at once, and it is looked for behind the calls.

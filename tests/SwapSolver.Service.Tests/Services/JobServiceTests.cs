@@ -1,4 +1,8 @@
 using Grpc.Core;
+using SwapSolver.Records;
+using SwapSolver.Records.Formulas;
+using SwapSolver.Records.Jobs;
+using SwapSolver.Service.Jobs;
 using SwapSolver.Service.Tests.Running;
 using SwapSolver.V1;
 using Diet = SwapSolver.V1.VaryFormulaRequest.Types.Diet;
@@ -10,6 +14,8 @@ namespace SwapSolver.Service.Tests.Services;
 /// <summary>Charts and variants of a catalogue, as a job that goes on by itself.</summary>
 public sealed class JobServiceTests : IAsyncLifetime
 {
+    private const string Noon = "2026-05-01T12:00:00.000Z";
+
     private const string Loaf = "formulas/hazelnut-tin-loaf", Rolls = "formulas/almond-rolls";
 
     private RunningService? service;
@@ -83,13 +89,73 @@ public sealed class JobServiceTests : IAsyncLifetime
     [Fact]
     public async Task One_formula_that_cannot_be_solved_is_a_problem_of_its_own_and_what_is_saved_later_moves_nothing()
     {
-        await service!.Formulas.CopyFormulaAsync(new CopyFormulaRequest { Name = Rolls, FormulaId = "mine" });
-        await service.Formulas.CopyFormulaAsync(new CopyFormulaRequest { Name = Rolls, FormulaId = "gone" });
-        var paused = await Jobs.CreateCatalogueJobAsync(Variants("formulas/mine", "formulas/gone"));
-        await service.Formulas.DeleteFormulaAsync(new DeleteFormulaRequest { Name = "formulas/gone" });
-        var items = await Items(await Ended(paused));
-        Assert.Equal(["formulas/mine/revisions/1"], items.Where(item => item.Problem.Length == 0).Select(item => item.Formula).Distinct());
-        Assert.All(items.Where(item => item.Formula.Contains("gone", StringComparison.Ordinal) && item.Problem.Length > 0), item => Assert.Contains("put away", item.Problem, StringComparison.Ordinal));
+        var (started, goOn) = (new TaskCompletionSource(), new TaskCompletionSource());
+        var solver = new StandInSolver
+        {
+            Instead = (solution, _) =>
+            {
+                started.TrySetResult();
+                goOn.Task.Wait(TimeSpan.FromSeconds(60));
+                return solution;
+            },
+        };
+        await using var one = await RunningService.Start(solver, null, ("Limits:JobSolvesAtOnce", "1"));
+        var jobs = new JobService.JobServiceClient(one.With(one.Key));
+        await one.Formulas.CopyFormulaAsync(new CopyFormulaRequest { Name = Rolls, FormulaId = "mine" });
+        await one.Formulas.CopyFormulaAsync(new CopyFormulaRequest { Name = Rolls, FormulaId = "gone" });
+        var job = await jobs.CreateCatalogueJobAsync(Variants("formulas/mine", "formulas/gone"));
+        await started.Task;
+        // The first is being solved; the second waits for its turn.
+        await one.Formulas.DeleteFormulaAsync(new DeleteFormulaRequest { Name = "formulas/gone" });
+        var newer = new Formula(await one.Formulas.GetFormulaAsync(new GetFormulaRequest { Name = "formulas/mine" }));
+        newer.Lines[0].Grams += 5;
+        await one.Formulas.UpdateFormulaAsync(new UpdateFormulaRequest { Formula = newer });
+        goOn.SetResult();
+
+        using var watch = jobs.WatchJob(new WatchJobRequest { Name = job.Name });
+        await foreach (var seen in watch.ResponseStream.ReadAllAsync())
+        {
+            job = seen;
+        }
+
+        var items = (await jobs.ListJobItemsAsync(new ListJobItemsRequest { Parent = job.Name })).Items;
+        Assert.Equal((State.Done, 4, 2), (job.State, job.Done, job.Failed));
+        Assert.All(items.Take(2), item => Assert.Equal(("formulas/mine/revisions/1", string.Empty), (item.Formula, item.Problem)));
+        Assert.All(items.Skip(2), item => Assert.Contains("put away", item.Problem, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task An_item_that_ends_process_after_process_is_given_up_and_the_others_are_not()
+    {
+        var folder = Directory.CreateTempSubdirectory("kitchen-jobs-");
+        var (kept, asked) = (new StoredJob("dark", string.Empty, JobDocument.Write(Variants(Rolls).Catalogue), JobState.Running, 0, 0, 0, 0, Noon, null), new WriteRequest(string.Empty, string.Empty, Noon, Noon));
+        using (var records = new KitchenRecords(folder.FullName))
+        {
+            await records.Jobs.CreateAsync(kept, CatalogueCount.Start, asked);
+            var counting = records.Jobs.Shards.Take("one", TimeSpan.FromMinutes(1))!;
+            records.Jobs.Shards.Count(counting, [.. CatalogueShard.Cut(Rolls, [CatalogueItem.OfWithout("egg"), CatalogueItem.OfDiet(Diet.DairyFree)])], null, Noon);
+            // Five processes took it, and no more was heard of them.
+            for (var died = 0; died < 5; died++)
+            {
+                Assert.NotNull(records.Jobs.Shards.Take("one", TimeSpan.FromSeconds(-1)));
+            }
+        }
+
+        await using (var next = await RunningService.Start(place: folder.FullName))
+        {
+            var jobs = new JobService.JobServiceClient(next.With(next.Key));
+            using var watch = jobs.WatchJob(new WatchJobRequest { Name = "jobs/dark" });
+            await foreach (var seen in watch.ResponseStream.ReadAllAsync())
+            {
+                Assert.InRange(seen.Failed, 0, 1);
+            }
+
+            var items = (await jobs.ListJobItemsAsync(new ListJobItemsRequest { Parent = "jobs/dark" })).Items;
+            Assert.Contains("5 times", items[0].Problem, StringComparison.Ordinal);
+            Assert.Equal((2, string.Empty), (items.Count, items[1].Problem));
+        }
+
+        folder.Delete(recursive: true);
     }
 
     [Fact]
