@@ -7,6 +7,7 @@ using SwapSolver.Records.Tests.Engines;
 using SwapSolver.Service.Access;
 using SwapSolver.Service.Tests.Cluster;
 using SwapSolver.V1;
+using Caller = SwapSolver.Benchmarks.Load.Caller;
 using Part = SwapSolver.V1.Catalogue.Types.Part;
 using Role = SwapSolver.Service.Access.Role;
 using ServiceProcess = SwapSolver.Service.Tests.Cluster.ServiceProcess;

@@ -92,10 +92,10 @@ public sealed class JobServiceTests : IAsyncLifetime
         var (started, goOn) = (new TaskCompletionSource(), new TaskCompletionSource());
         var solver = new StandInSolver
         {
-            Instead = (solution, _) =>
+            Instead = (solution, cancel) =>
             {
                 started.TrySetResult();
-                goOn.Task.Wait(TimeSpan.FromSeconds(60));
+                goOn.Task.Wait(TimeSpan.FromSeconds(60), cancel);
                 return solution;
             },
         };
