@@ -182,7 +182,7 @@ internal sealed partial class ShardRun(
     /// that memory stays as it is. Whoever took the shard over in that time goes on with it.</summary>
     private void Persist(Func<Hold> write)
     {
-        for (var isTold = false; ; )
+        for (var isTold = false; ;)
         {
             try
             {

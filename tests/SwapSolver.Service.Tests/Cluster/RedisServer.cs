@@ -18,8 +18,8 @@ internal sealed class RedisServer : IDisposable
             Port = ((IPEndPoint)listener.LocalEndpoint).Port;
         }
 
-        process = Process.Start(new ProcessStartInfo(
-            "redis-server", ["--port", $"{Port}", "--bind", "127.0.0.1", "--save", "", "--appendonly", "no", "--dir", Path.GetTempPath()]) { RedirectStandardOutput = true })!;
+        string[] words = ["--port", $"{Port}", "--bind", "127.0.0.1", "--save", "", "--appendonly", "no", "--dir", Path.GetTempPath()];
+        process = Process.Start(new ProcessStartInfo("redis-server", words) { RedirectStandardOutput = true })!;
         process.OutputDataReceived += (_, _) => { };
         process.BeginOutputReadLine();
     }
