@@ -182,7 +182,8 @@ internal static class ServiceHost
         var panels = PanelRulesFile.Read(folder, sources);
         services.AddSingleton(panels);
         var laws = LawFiles.Read(folder, sources, panels);
-        services.AddSingleton(new CardRoom(laws, PhraseFile.ReadCard(folder), measures, OvenDialFile.Read(folder, sources), LocaleFile.Read(folder, sources, laws)));
+        var dials = OvenDialFile.Read(folder, sources);
+        services.AddSingleton(new CardRoom(laws, PhraseFile.ReadCard(folder), measures, dials, LocaleFile.Read(folder, sources, laws)));
         services.AddSingleton<CardPrinter>();
         services.AddSingleton(new FoodTable(foods.Rules, TableRulesFile.Read(folder, sources), bakehouse.Pantry));
         services.AddSingleton(_ => new KitchenRecords(options.RecordsPath));
@@ -219,7 +220,7 @@ internal static class ServiceHost
         services.AddScoped<KitchenAnchor>();
         services.AddScoped<Subject>();
         services.AddScoped<AnswerCache>();
-        services.AddSingleton(provider => new QuestionReaders(() => QuestionFile.Read(folder, sources), bakehouse.Phrases));
+        services.AddSingleton(new QuestionReaders(() => QuestionFile.Read(folder, sources), dials, bakehouse.Phrases));
         services.AddScoped<QuestionDesk>();
         services.AddSingleton<JobRunner>();
         services.AddHostedService(provider => provider.GetRequiredService<JobRunner>());
