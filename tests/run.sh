@@ -17,6 +17,8 @@ command -v glpsol >/dev/null || missing+=(glpk-utils)
 command -v cbc >/dev/null || missing+=(coinor-cbc)
 # A real server for the storage tests; they start and stop one of their own.
 { command -v pg_ctl || ls /usr/lib/postgresql/*/bin/pg_ctl; } >/dev/null 2>&1 || missing+=(postgresql)
+# A real Redis for services that share their answers; the tests start and stop one of their own.
+command -v redis-server >/dev/null || missing+=(redis-server)
 # A browser, to look at printed cards with.
 command -v chromium >/dev/null || missing+=(chromium)
 if [ "${#missing[@]}" -gt 0 ]; then

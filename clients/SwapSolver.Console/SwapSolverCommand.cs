@@ -60,6 +60,7 @@ internal static class SwapSolverCommand
             Formulas.Create(errand),
             Trials.Create(errand),
             Keys.Create(errand),
+            Jobs.Create(errand),
             WholeRecords.Create(errand),
         };
         shared.AddTo(root);

@@ -3,6 +3,7 @@ using SwapSolver.Asking.Text;
 using SwapSolver.Asking.Things;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Practice;
 using SwapSolver.Kitchen.Wording;
 using SwapSolver.Lines.Names;
 
@@ -23,16 +24,20 @@ public sealed class QuestionReader
 
     private readonly QuestionWords words;
 
+    private readonly OvenDials dials;
+
     private readonly Phrases sentences;
 
     /// <summary>Makes a reader.</summary>
     /// <param name="words">The words and patterns of questions.</param>
     /// <param name="names">The names of ingredients.</param>
     /// <param name="pantry">The ingredients.</param>
+    /// <param name="dials">How ovens are set by other dials.</param>
     /// <param name="sentences">The sentences.</param>
-    public QuestionReader(QuestionWords words, SpokenNames names, Pantry pantry, Phrases sentences)
+    public QuestionReader(QuestionWords words, SpokenNames names, Pantry pantry, OvenDials dials, Phrases sentences)
     {
         this.words = words;
+        this.dials = dials;
         this.sentences = sentences;
         things = new ThingWords(words, names, pantry);
         lexemes = new LexemeFinder(words, things, names, sentences);
@@ -50,7 +55,8 @@ public sealed class QuestionReader
         }
 
         var (found, spelt) = lexemes.In(question);
-        var (read, unread) = clauses.Read(found);
-        return new Reading(words, sentences, new ThingMeaning(things, formula, sentences), formula, question, found, read, unread, spelt).Understand();
+        var (weighed, amounts) = Amounts.TakenOut(found);
+        var (read, unread) = clauses.Read(weighed);
+        return new Reading(words, dials, sentences, new ThingMeaning(things, formula, sentences), formula, question, weighed, read, unread, spelt, amounts).Understand();
     }
 }

@@ -4,6 +4,7 @@ using SwapSolver.Asking.Sizes;
 using SwapSolver.Asking.Text;
 using SwapSolver.Asking.Things;
 using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Practice;
 using SwapSolver.Kitchen.Wording;
 
 namespace SwapSolver.Asking;
@@ -11,6 +12,7 @@ namespace SwapSolver.Asking;
 /// <summary>Makes one understanding of the clauses of a question.</summary>
 internal sealed class Reading(
     QuestionWords words,
+    OvenDials dials,
     Phrases sentences,
     ThingMeaning meaning,
     Formula formula,
@@ -18,13 +20,14 @@ internal sealed class Reading(
     ImmutableArray<Lexeme> lexemes,
     ImmutableArray<Clause> clauses,
     ImmutableArray<Lexeme> notRead,
-    ImmutableArray<string> spelt)
+    ImmutableArray<string> spelt,
+    ImmutableArray<string> amounts)
 {
     /// <summary>Classes of words that turn what is asked: left unread, nothing is sure.</summary>
     private static readonly ImmutableArray<string> Turning =
-        ["not", "hard", "below", "above", "less", "more", "orless", "ormore", "between", "bigger", "gas", "hold", "howlong", "goal", "free", Lexeme.Count];
+        ["not", "hard", "below", "above", "less", "more", "orless", "ormore", "between", "bigger", "gas", "hold", "howlong", "goal", "free", "round", Lexeme.Count];
 
-    private readonly SizeReader sizes = new(words, sentences);
+    private readonly SizeReader sizes = new(words, dials, sentences);
 
     private readonly TargetClauses targets = new(sentences);
 
@@ -81,7 +84,7 @@ internal sealed class Reading(
 
     private void ReadSizes()
     {
-        foreach (var clause in All("SLICES", "MASS", "FACTOR", "NAMED_TIN", "TIN", "SQUARE", "OVEN"))
+        foreach (var clause in All("SLICES", "MASS", "FACTOR", "NAMED_TIN", "TIN", "SQUARE", "ROUND", "OVEN", "GAS"))
         {
             if (!ReadSize(clause))
             {
@@ -111,6 +114,15 @@ internal sealed class Reading(
                 var (tin, taken) = sizes.TinOf(clause, formula, clause.Means == "SQUARE");
                 assumed.AddRange(taken);
                 told = told with { Tin = tin };
+                return true;
+            case "ROUND" when told.Tin is null:
+                var (round, roundTaken) = sizes.RoundTinOf(clause, formula);
+                assumed.AddRange(roundTaken);
+                told = told with { Tin = round };
+                return true;
+            case "GAS" when told.OvenCelsius is null && sizes.GasOf(clause) is { } gas:
+                assumed.Add(gas.Assumed);
+                told = told with { OvenCelsius = gas.Celsius };
                 return true;
             case "OVEN" when told.OvenCelsius is null && clause.First("ovenheat") is not null:
                 var (celsius, scale) = sizes.OvenOf(clause);
@@ -207,7 +219,7 @@ internal sealed class Reading(
             return QuestionKind.Bake;
         }
 
-        if (All("HOW_LONG").Any(clause => clause.First("howlong")!.Text != "time") || (told.OvenCelsius is not null && clauses.All(clause => clause.Means is "OVEN" or "BAKE_WORD")))
+        if (All("HOW_LONG").Any(clause => clause.First("howlong")!.Text != "time") || (told.OvenCelsius is not null && clauses.All(clause => clause.Means is "OVEN" or "GAS" or "BAKE_WORD")))
         {
             isTurned = true;
             problems.Add(sentences.Say("asked-how-long"));
@@ -232,7 +244,7 @@ internal sealed class Reading(
     }
 
     /// <summary>Whether a swap is asked about, and not asked for.</summary>
-    private bool IsDoubted() => All("TO").Any(clause => clause.First("only") is not null)
+    private bool IsDoubted() => All("TO", "REPLACE").Any(clause => clause.First("only") is not null)
         || (!lexemes.Any(lexeme => lexeme.Is("how")) && (lexemes.Any(lexeme => lexeme.Is("ask")) || question.Contains('?', StringComparison.Ordinal)));
 
     private bool IsMeasure() =>
@@ -260,6 +272,11 @@ internal sealed class Reading(
     /// <summary>Says what was not read, and whether it can turn what is asked.</summary>
     private void ReadRest()
     {
+        if (!amounts.IsEmpty)
+        {
+            problems.Add(sentences.Say("asked-amount", ("words", Phrases.List(amounts))));
+        }
+
         if (All("KEEP").Any())
         {
             problems.Add(sentences.Say("asked-keep", ("words", Phrases.List(All("KEEP").Select(clause => clause.Words)))));
@@ -267,7 +284,7 @@ internal sealed class Reading(
 
         if (told.OvenCelsius is not null && !All("BAKE", "HOW_LONG").Any())
         {
-            problems.Add(sentences.Say("asked-not-read", ("words", string.Join(' ', All("OVEN").Select(clause => clause.Words)))));
+            problems.Add(sentences.Say("asked-not-read", ("words", string.Join(' ', All("OVEN", "GAS").Select(clause => clause.Words)))));
         }
 
         var rest = unread.Where(lexeme => !lexeme.MayBeUnread).ToList();

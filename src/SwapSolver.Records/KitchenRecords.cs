@@ -6,6 +6,7 @@ using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Records.Formulas;
+using SwapSolver.Records.Jobs;
 using SwapSolver.Records.Keys;
 using SwapSolver.Records.Storage;
 using SwapSolver.Records.Trials;
@@ -30,6 +31,8 @@ public sealed class KitchenRecords(string place) : IDisposable
 
     private TrialRecords? trials;
 
+    private JobRecords? jobs;
+
     /// <summary>The formulas and their revisions.</summary>
     public FormulaRecords Formulas => formulas ??= new FormulaRecords(database);
 
@@ -38,6 +41,9 @@ public sealed class KitchenRecords(string place) : IDisposable
 
     /// <summary>What was baked and measured.</summary>
     public TrialRecords Trials => trials ??= new TrialRecords(database);
+
+    /// <summary>Work that goes on by itself.</summary>
+    public JobRecords Jobs => jobs ??= new JobRecords(database);
 
     /// <summary>The keys to this kitchen.</summary>
     public KeyRecords Keys => keys ??= new KeyRecords(database);
@@ -54,6 +60,23 @@ public sealed class KitchenRecords(string place) : IDisposable
 
             return database.Read((connection, transaction) => connection.ExecuteScalar<long>("SELECT changes FROM change_counter", transaction: transaction));
         }
+    }
+
+    /// <summary>Tells these records from any other for as long as they are kept in their place; null where nothing was ever written.</summary>
+    public string? Identity()
+    {
+        const string find = "SELECT id FROM records_identity ORDER BY id LIMIT 1";
+        if (!database.Exists)
+        {
+            return null;
+        }
+
+        return database.Read((connection, transaction) => connection.QuerySingleOrDefault<string>(find, transaction: transaction)) ?? database.Write((connection, transaction) =>
+        {
+            connection.Execute(
+                "INSERT INTO records_identity (id) SELECT @id WHERE NOT EXISTS (SELECT 1 FROM records_identity)", new { id = Guid.NewGuid().ToString("N") }, transaction);
+            return (true, connection.QuerySingle<string>(find, transaction: transaction));
+        });
     }
 
     /// <summary>Everything that was written down, as it stood at one moment.</summary>

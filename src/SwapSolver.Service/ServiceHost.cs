@@ -22,6 +22,7 @@ using SwapSolver.Records;
 using SwapSolver.Service.Access;
 using SwapSolver.Service.Desk;
 using SwapSolver.Service.Faults;
+using SwapSolver.Service.Jobs;
 using SwapSolver.Service.Learned;
 using SwapSolver.Service.Limits;
 using SwapSolver.Service.Networking;
@@ -96,6 +97,11 @@ internal static class ServiceHost
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(limits.DrainSeconds));
         builder.Services.AddSingleton(limits);
         AddRooms(builder.Services, options);
+        if (!isEmbedded)
+        {
+            SharedCacheSettings.Add(builder, options.DataPath);
+        }
+
         var grpc = builder.Services.AddGrpc(server =>
         {
             server.Interceptors.Add<CallWatch>();
@@ -135,6 +141,7 @@ internal static class ServiceHost
         app.MapGrpcService<RecordService>();
         app.MapGrpcService<CardService>();
         app.MapGrpcService<QuestionService>();
+        app.MapGrpcService<JobService>();
         if (!isEmbedded)
         {
             Network.Map(app);
@@ -175,7 +182,8 @@ internal static class ServiceHost
         var panels = PanelRulesFile.Read(folder, sources);
         services.AddSingleton(panels);
         var laws = LawFiles.Read(folder, sources, panels);
-        services.AddSingleton(new CardRoom(laws, PhraseFile.ReadCard(folder), measures, OvenDialFile.Read(folder, sources), LocaleFile.Read(folder, sources, laws)));
+        var dials = OvenDialFile.Read(folder, sources);
+        services.AddSingleton(new CardRoom(laws, PhraseFile.ReadCard(folder), measures, dials, LocaleFile.Read(folder, sources, laws)));
         services.AddSingleton<CardPrinter>();
         services.AddSingleton(new FoodTable(foods.Rules, TableRulesFile.Read(folder, sources), bakehouse.Pantry));
         services.AddSingleton(_ => new KitchenRecords(options.RecordsPath));
@@ -212,7 +220,9 @@ internal static class ServiceHost
         services.AddScoped<KitchenAnchor>();
         services.AddScoped<Subject>();
         services.AddScoped<AnswerCache>();
-        services.AddSingleton(provider => new QuestionReaders(() => QuestionFile.Read(folder, sources), bakehouse.Phrases));
+        services.AddSingleton(new QuestionReaders(() => QuestionFile.Read(folder, sources), dials, bakehouse.Phrases));
         services.AddScoped<QuestionDesk>();
+        services.AddSingleton<JobRunner>();
+        services.AddHostedService(provider => provider.GetRequiredService<JobRunner>());
     }
 }

@@ -8,6 +8,7 @@ using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using SwapSolver.Benchmarks;
 using SwapSolver.Benchmarks.Bakes;
+using SwapSolver.Benchmarks.Cluster;
 using SwapSolver.Benchmarks.Growth;
 using SwapSolver.Benchmarks.Kitchens;
 using SwapSolver.Benchmarks.Load;
@@ -46,6 +47,9 @@ switch (args)
         return await Stalled.Run(Count(connections));
     case ["--soak", var minutes]:
         return await Soak.Run(TimeSpan.FromMinutes(Count(minutes)));
+    // Several services with a PostgreSQL and a Redis, and everything killed once: results/cluster.md.
+    case ["--cluster", var items]:
+        return await ClusterRun.Run(Count(items));
     default:
         break;
 }

@@ -10,7 +10,7 @@ public sealed class QuantityTests
     private static readonly Type[] BareNumbers = [typeof(double), typeof(float), typeof(decimal)];
 
     /// <summary>Where bare numbers are at home: in the quantities themselves and in the raw figures of a fact.</summary>
-    private static readonly Type[] AtHome = [typeof(FactSheet), typeof(Range)];
+    private static readonly Type[] AtHome = [typeof(FactSheet), typeof(FactSheets), typeof(Range)];
 
     /// <summary>Plain numbers that have no unit of their own, each with the reason.</summary>
     private static readonly Dictionary<string, string> Allowed = new()

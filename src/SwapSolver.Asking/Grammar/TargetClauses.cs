@@ -58,9 +58,12 @@ internal sealed class TargetClauses(Phrases sentences)
     {
         var thing = clause.First("thing")!.Thing!;
         return thing.Ingredient?.Id == "egg-whole" || thing.LeftOut is "egg" or "eggs"
-            ? new AskedTarget(Eggs, clause.Means == "EGGS" ? clause.Counts[0] : null, clause.Counts[0])
+            ? new AskedTarget(Eggs, clause.Means == "EGGS" ? Wanted(clause) : null, Wanted(clause))
             : null;
     }
+
+    /// <summary>Of three instead of four, three; of instead of four three, three too.</summary>
+    private static double Wanted(Clause clause) => clause.Parts[0].Part == "instead" ? clause.Counts[^1] : clause.Counts[0];
 
     private AskedTarget Plain(Clause clause, string reading, double figure, List<string> assumed)
     {

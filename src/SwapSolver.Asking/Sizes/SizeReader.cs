@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using SwapSolver.Asking.Grammar;
 using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Practice;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Kitchen.Wording;
 
@@ -9,8 +10,9 @@ namespace SwapSolver.Asking.Sizes;
 
 /// <summary>Reads sizes of loaves, tins and ovens.</summary>
 /// <param name="words">The words of questions.</param>
+/// <param name="dials">How ovens are set by other dials.</param>
 /// <param name="sentences">The sentences.</param>
-internal sealed class SizeReader(QuestionWords words, Phrases sentences)
+internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases sentences)
 {
     private const string Mass = "mass";
 
@@ -70,6 +72,26 @@ internal sealed class SizeReader(QuestionWords words, Phrases sentences)
 
         return (TinOf(sides[0], sides[1], height), assumed.ToImmutable());
     }
+
+    /// <summary>The round tin of a clause: tins have sides here, so a square one that holds as much, and what was taken for granted.</summary>
+    public (Tin Tin, ImmutableArray<string> Assumed) RoundTinOf(Clause clause, Formula formula)
+    {
+        var (across, assumed) = TinOf(clause, formula, isSquare: true);
+        // A circle's area by that of the square about it is pi by 4.
+        var side = Math.Round(across.Length.Value * Math.Sqrt(Math.PI) / 2);
+        var square = TinOf(side, side, across.Height.Value);
+        return (square, [.. assumed, sentences.Say("asked-round-tin", ("value", across.Length.Value.ToString(CultureInfo.InvariantCulture)), ("size", Words(square)))]);
+    }
+
+    /// <summary>The oven that a gas mark stands for [degrees Celsius], and what was taken for granted; null where no such mark is on a dial.</summary>
+    public (double Celsius, string Assumed)? GasOf(Clause clause) =>
+        dials.GasMarks.FirstOrDefault(mark => NumberOf(mark.Mark).Equals(clause.Counts[0])) is { } found
+            ? (Math.Round(found.Setting.Value), sentences.Say("asked-gas-mark", ("tin", clause.Words), ("value", Math.Round(found.Setting.Value).ToString(CultureInfo.InvariantCulture))))
+            : null;
+
+    private static double NumberOf(string mark) => mark.Split('/') is [var top, var bottom]
+        ? double.Parse(top, CultureInfo.InvariantCulture) / double.Parse(bottom, CultureInfo.InvariantCulture)
+        : double.Parse(mark, CultureInfo.InvariantCulture);
 
     /// <summary>The dial of a clause [degrees Celsius], and what was taken for granted.</summary>
     public (double Celsius, string? Assumed) OvenOf(Clause clause)

@@ -26,6 +26,9 @@ internal abstract class Database : IDisposable
     /// <summary>Whether anything was ever written.</summary>
     public abstract bool Exists { get; }
 
+    /// <summary>The engine's own clock in its own words [ms since 1970].</summary>
+    public abstract string Milliseconds { get; }
+
     /// <summary>The engine for a place.</summary>
     /// <param name="place">A folder, or the connection string of a PostgreSQL database.</param>
     public static Database At(string place) => RecordsPlace.IsServer(place)

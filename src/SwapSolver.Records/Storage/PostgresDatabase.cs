@@ -26,6 +26,9 @@ internal sealed class PostgresDatabase(string connectionText) : Database
     });
 
     /// <inheritdoc/>
+    public override string Milliseconds => "CAST(EXTRACT(EPOCH FROM clock_timestamp()) * 1000 AS BIGINT)";
+
+    /// <inheritdoc/>
     protected override void Close() => source.Dispose();
 
     /// <inheritdoc/>

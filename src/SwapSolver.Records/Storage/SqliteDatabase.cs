@@ -26,6 +26,9 @@ internal sealed class SqliteDatabase(string path) : Database
     /// <inheritdoc/>
     public override bool Exists => File.Exists(path);
 
+    /// <inheritdoc/>
+    public override string Milliseconds => "CAST(unixepoch('subsec') * 1000 AS INTEGER)";
+
     /// <summary>Writes a copy of the records as they stand at one moment, while others go on writing.</summary>
     /// <param name="file">The copy; a file that is there already is taken over by it.</param>
     public void CopyTo(string file) => Reach(() =>

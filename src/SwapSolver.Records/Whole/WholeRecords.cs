@@ -7,20 +7,20 @@ using SwapSolver.Records.Trials;
 
 namespace SwapSolver.Records.Whole;
 
-/// <summary>The records as a whole: to a backup and back, and from one engine to the other. Requests that were done are not
-/// among them: they are remembered for a day, and belong to the place where they were done.</summary>
+/// <summary>The records as a whole: to a backup and back, and from one engine to the other. Requests that were done, and
+/// jobs, are not among them: they belong to the place where they were done, and to the records that it had then.</summary>
 public sealed class WholeRecords
 {
     /// <summary>Every table, so that what hangs on another goes first when all is taken away.</summary>
     private static readonly string[] Tables =
-        ["learned_choices", "trials", "revisions", "formulas", "requests", "api_keys", "household_weights", "measured_facts", "foods"];
+        ["job_results", "job_shards", "jobs", "learned_choices", "trials", "revisions", "formulas", "requests", "api_keys", "household_weights", "measured_facts", "foods"];
 
     private readonly Database database;
 
     internal WholeRecords(Database database) => this.database = database;
 
     /// <summary>Whether anything is written down, keys aside: a kitchen's first key is made before its records are taken in.</summary>
-    public bool IsEmpty => !database.Exists || database.Read((connection, transaction) => Tables.Except(["requests", "api_keys"]).All(table =>
+    public bool IsEmpty => !database.Exists || database.Read((connection, transaction) => Tables.Except(["job_results", "job_shards", "jobs", "requests", "api_keys"]).All(table =>
         connection.ExecuteScalar<long>($"SELECT COUNT(*) FROM (SELECT 1 AS one FROM {table} LIMIT 1) AS first", transaction: transaction) == 0));
 
     /// <summary>Gives every record, as all stood at one moment, in one order on every engine.</summary>

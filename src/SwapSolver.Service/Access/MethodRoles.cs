@@ -12,11 +12,12 @@ internal static class MethodRoles
             "BalanceFormula", "CheckSwap", "VaryFormula", "ReplaceIngredient", "ChartSwaps", "ResizeFormula", "ReformulateFormula", "TraceFrontier",
             "BakeFormula", "PredictRise", "PrintCard", "PrintSwapTable", "ConvertLines", "AnswerQuestion", "AnswerQuestions", "GetIngredient", "ListIngredients", "GetFormula", "ListFormulas", "ListRevisions", "DiffRevisions",
         ],
-        [Role.Reader] = ["GetTrial", "ListTrials", "ListLearnedFacts", "SuggestTrials"],
+        [Role.Reader] = ["GetTrial", "ListTrials", "ListLearnedFacts", "SuggestTrials", "GetJob", "ListJobs", "WatchJob", "ListJobItems"],
         [Role.Editor] =
         [
             "CreateFormula", "UpdateFormula", "DeleteFormula", "UndeleteFormula", "CopyFormula", "PublishFormula", "UnpublishFormula",
             "MeasureIngredient", "AddIngredient", "ImportIngredients", "DeleteIngredient", "AddTrial", "ChooseLearnedFact",
+            "CreateCatalogueJob", "PauseJob", "ResumeJob", "CancelJob",
         ],
         [Role.Owner] = ["CreateKey", "ListKeys", "RevokeKey", "ExportRecords", "ImportRecords", "BackupRecords", "RestoreRecords"],
     }.SelectMany(pair => pair.Value.Select(method => KeyValuePair.Create(method, pair.Key))).ToImmutableDictionary(StringComparer.Ordinal);

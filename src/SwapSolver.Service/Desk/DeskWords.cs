@@ -17,6 +17,10 @@ internal sealed class DeskWords(Phrases phrases)
     /// <summary>A number for a sentence.</summary>
     public static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 
+    /// <summary>Several things that were said, a sentence each.</summary>
+    public static string Sentences(IEnumerable<string> said) => string.Join(
+        ' ', said.Where(one => one.Length > 0).Select(one => $"{char.ToUpperInvariant(one[0])}{one[1..]}{(one[^1] is '.' or '!' or '?' ? string.Empty : ".")}"));
+
     /// <summary>Minutes with their range.</summary>
     public string Minutes(Estimate estimate) => phrases.Say(
         "desk-minutes", ("value", Number(Math.Round(estimate.Value))), ("low", Number(Math.Floor(estimate.Low))), ("high", Number(Math.Ceiling(estimate.High))));

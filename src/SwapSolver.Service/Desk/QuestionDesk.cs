@@ -20,8 +20,9 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
     /// <summary>The answer.</summary>
     /// <param name="request">The question.</param>
     /// <param name="context">The call.</param>
+    /// <param name="understood">Is told how the question was understood, before it is asked: it may fail then.</param>
     /// <exception cref="RpcException">INVALID_ARGUMENT or NOT_FOUND for the formula or the row; other ends as those of the questions asked.</exception>
-    public async Task<AnswerQuestionResponse> Answer(AnswerQuestionRequest request, ServerCallContext context)
+    public async Task<AnswerQuestionResponse> Answer(AnswerQuestionRequest request, ServerCallContext context, Action<AskedFor>? understood = null)
     {
         var problems = new ProblemList();
         if (request.Mark.Length > MostMark)
@@ -52,6 +53,7 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
             without = [.. told.Without.Select(wish => wish.Word)];
         }
 
+        understood?.Invoke(answer.UnderstoodAs);
         if (answer.UnderstoodAs.Kind == Kind.NotUnderstood)
         {
             answer.Verdict = Verdict.NotUnderstood;
@@ -121,7 +123,7 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
         if (done.Formula is null)
         {
             answer.Verdict = Verdict.No;
-            answer.Reply = words.Say("desk-no", ("reasons", string.Join(' ', done.Problems)));
+            answer.Reply = words.Say("desk-no", ("reasons", DeskWords.Sentences(done.Problems)));
             return;
         }
 

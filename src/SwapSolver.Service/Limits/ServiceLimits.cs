@@ -43,6 +43,13 @@ internal sealed record ServiceLimits
     /// <summary>Time in which calls may end after the service was told to stop [s], 0 or more.</summary>
     public double DrainSeconds { get; init; } = 8;
 
+    /// <summary>Items of jobs that are solved at once, 1 to 1024, beside callers' questions, to which all but one make way; 0 stands
+    /// for one a processor.</summary>
+    public int JobSolvesAtOnce { get; init; }
+
+    /// <summary>Time after which another process takes over what a silent one was at [s], 1 to 3600.</summary>
+    public double JobLeaseSeconds { get; init; } = 30;
+
     /// <summary>Solves at once, as a count.</summary>
     public int Solves => SolvesAtOnce == 0 ? Environment.ProcessorCount : SolvesAtOnce;
 
@@ -75,6 +82,8 @@ internal sealed record ServiceLimits
             SilenceSeconds = settings.Figure(nameof(SilenceSeconds), usual.SilenceSeconds, 1, 3_600),
             MessageBytes = settings.Whole(nameof(MessageBytes), usual.MessageBytes, 1_024, 256 * 1024 * 1024),
             AnswerBytes = settings.Whole(nameof(AnswerBytes), (int)usual.AnswerBytes, 0, int.MaxValue),
+            JobSolvesAtOnce = settings.Whole(nameof(JobSolvesAtOnce), usual.JobSolvesAtOnce, 0, 1_024),
+            JobLeaseSeconds = settings.Figure(nameof(JobLeaseSeconds), usual.JobLeaseSeconds, 1, 3_600),
             DrainSeconds = settings.Figure(nameof(DrainSeconds), usual.DrainSeconds, 0, 60),
         };
     }

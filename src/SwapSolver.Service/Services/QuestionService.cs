@@ -64,20 +64,21 @@ internal sealed partial class QuestionService(QuestionDesk desk, IServiceScopeFa
     private async Task<AnswerQuestionResponse> InItsPlace(AnswerQuestionRequest request, ServerCallContext context, SemaphoreSlim places)
     {
         await Task.Yield();
+        var asked = new AskedFor { Kind = AskedFor.Types.Kind.NotUnderstood };
         try
         {
             await using var scope = scopes.CreateAsyncScope();
             scope.ServiceProvider.GetRequiredService<Caller>().Role = caller.Role;
-            return await scope.ServiceProvider.GetRequiredService<QuestionDesk>().Answer(request, context);
+            return await scope.ServiceProvider.GetRequiredService<QuestionDesk>().Answer(request, context, understood => asked = understood);
         }
         catch (RpcException fault) when (fault.StatusCode is not StatusCode.Cancelled)
         {
-            return Failed(request, fault.Status.Detail);
+            return Failed(request, asked, fault.Status.Detail);
         }
         catch (Exception fault) when (fault is not (OperationCanceledException or RpcException))
         {
             RowFailed(logger, request.Row, fault);
-            return Failed(request, "a fault of the service; it has been logged");
+            return Failed(request, asked, "a fault of the service; it has been logged");
         }
         finally
         {
@@ -85,8 +86,8 @@ internal sealed partial class QuestionService(QuestionDesk desk, IServiceScopeFa
         }
     }
 
-    private static AnswerQuestionResponse Failed(AnswerQuestionRequest request, string problem) =>
-        new() { Row = request.Row, Mark = request.Mark, UnderstoodAs = new AskedFor { Kind = AskedFor.Types.Kind.NotUnderstood }, Verdict = Verdict.Failed, Problem = problem };
+    private static AnswerQuestionResponse Failed(AnswerQuestionRequest request, AskedFor asked, string problem) =>
+        new() { Row = request.Row, Mark = request.Mark, UnderstoodAs = asked, Verdict = Verdict.Failed, Problem = problem };
 
     [LoggerMessage(EventId = 3, Level = LogLevel.Error, Message = "the question of row {Row} failed")]
     private static partial void RowFailed(ILogger logger, int row, Exception fault);

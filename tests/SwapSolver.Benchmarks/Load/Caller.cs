@@ -1,13 +1,12 @@
 using System.Diagnostics;
 using Grpc.Core;
-using Grpc.Net.Client;
 using SwapSolver.Benchmarks.Calls;
 using SwapSolver.V1;
 
 namespace SwapSolver.Benchmarks.Load;
 
 /// <summary>Asks usual questions of all kinds in turn, none of them twice, so that nothing comes from what is kept.</summary>
-internal sealed class Caller(GrpcChannel channel)
+internal sealed class Caller(CallInvoker channel)
 {
     private static readonly Formula[] Loaves = [.. Questions.All.Select(question => FormulaMessage.Of(question.Formula))];
 

@@ -20,7 +20,7 @@ internal static class Deadlines
         // Long searches may take every place here: what is looked at is how soon each is given back.
         await using var service = await ServiceProcess.Start(("Limits:SolvesWaiting", "8"));
         using var channel = service.Open();
-        var caller = new Caller(channel);
+        var caller = new Caller(channel.CreateCallInvoker());
         for (var warm = 0; warm < 40; warm++)
         {
             await caller.Ask(-1 - warm + 1_000_000);

@@ -13,7 +13,9 @@ internal static class LoadPage
     /// <summary>Writes a section, and says whether its promise was kept.</summary>
     /// <param name="title">Title of the section.</param>
     /// <param name="rows">What was found.</param>
-    public static int Write(string title, IReadOnlyList<Found> rows)
+    /// <param name="page">The page.</param>
+    /// <param name="head">What stands at its top.</param>
+    public static int Write(string title, IReadOnlyList<Found> rows, string page = Page, string head = Head)
     {
         var section = new StringBuilder().Append(CultureInfo.InvariantCulture, $"\n## {title}\n\nRun of {DateTime.UtcNow:yyyy-MM-dd}.\n\n| what | found | goal | kept |\n| --- | ---: | ---: | --- |\n");
         foreach (var row in rows)
@@ -22,10 +24,10 @@ internal static class LoadPage
         }
 
         Console.WriteLine(section);
-        var others = File.Exists(Page)
-            ? string.Concat(File.ReadAllText(Page).Split("\n## ").Skip(1).Where(other => !other.StartsWith($"{title}\n", StringComparison.Ordinal)).Select(other => $"\n## {other.TrimEnd('\n')}\n"))
+        var others = File.Exists(page)
+            ? string.Concat(File.ReadAllText(page).Split("\n## ").Skip(1).Where(other => !other.StartsWith($"{title}\n", StringComparison.Ordinal)).Select(other => $"\n## {other.TrimEnd('\n')}\n"))
             : string.Empty;
-        File.WriteAllText(Page, $"{Head}{others}{section}");
+        File.WriteAllText(page, $"{head}{others}{section}");
         return rows.All(row => row.IsKept) ? 0 : 1;
     }
 

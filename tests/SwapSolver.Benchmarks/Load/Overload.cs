@@ -23,7 +23,7 @@ internal static class Overload
     {
         await using var service = await ServiceProcess.Start();
         using var channel = service.Open();
-        var caller = new Caller(channel);
+        var caller = new Caller(channel.CreateCallInvoker());
         var number = 0;
         int Next() => Interlocked.Increment(ref number);
         var warm = Stopwatch.StartNew();

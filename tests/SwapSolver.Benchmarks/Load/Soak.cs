@@ -18,7 +18,7 @@ internal static class Soak
         // What is kept of answers fills early, so that it is no slope later.
         await using var service = await ServiceProcess.Start(("Limits:AnswerBytes", "4000000"));
         using var channel = service.Open();
-        var caller = new Caller(channel);
+        var caller = new Caller(channel.CreateCallInvoker());
         var seen = new List<(double Minutes, double Megabytes, int Handles, int Threads)>();
         var (clock, calls, failed, look) = (Stopwatch.StartNew(), 0, 0, TimeSpan.Zero);
         while (clock.Elapsed < lasts)

@@ -14,7 +14,7 @@ internal static class Stalled
     {
         await using var service = await ServiceProcess.Start(("Limits:SilenceSeconds", "600"));
         using var channel = service.Open();
-        var caller = new Caller(channel);
+        var caller = new Caller(channel.CreateCallInvoker());
         var number = 0;
         for (var warm = 0; warm < 4 * Asked; warm++)
         {

@@ -23,8 +23,8 @@ public sealed class FrontierTests
     [Fact]
     public async Task A_person_sees_a_table_and_a_plot()
     {
-        var ran = (await BuiltConsole.Run("frontier", Hazelnut, "--trade", "salt,hydration:higher", "--points", "2")).Ends(0);
-        Assert.StartsWith("Salt against hydration", ran.Out, StringComparison.Ordinal);
+        var ran = (await BuiltConsole.Run("frontier", Hazelnut, "--trade", "net-carbohydrate,protein", "--points", "2")).Ends(0);
+        Assert.StartsWith("Net carbs against protein", ran.Out, StringComparison.Ordinal);
         Assert.Contains("* a point, o the formula as it is", ran.Out, StringComparison.Ordinal);
         Assert.Contains("Caution: ", ran.Out, StringComparison.Ordinal);
     }

@@ -121,6 +121,13 @@ public sealed class ReasonTests(OpenKitchen kitchen)
             await service.Formulas.GetFormulaAsync(new GetFormulaRequest { Name = Mine });
         })],
         Reason.FaultOfService => [Alone(async service => await Bakes.Vary(service, Bakes.Rolls), new StandInSolver { Instead = (_, _) => throw new InvalidOperationException() })],
+        Reason.JobEnded => [Alone(async service =>
+        {
+            var jobs = new JobService.JobServiceClient(service.With(service.Key));
+            var job = await jobs.CreateCatalogueJobAsync(new CreateCatalogueJobRequest { Catalogue = new Catalogue { Parts = { Catalogue.Types.Part.Charts }, Formulas = { Mine } } });
+            await jobs.CancelJobAsync(new CancelJobRequest { Name = job.Name });
+            await jobs.ResumeJobAsync(new ResumeJobRequest { Name = job.Name });
+        })],
         _ => throw new InvalidOperationException($"no way to {reason} is known yet"),
     };
 
