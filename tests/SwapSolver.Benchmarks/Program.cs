@@ -13,6 +13,7 @@ using SwapSolver.Benchmarks.Growth;
 using SwapSolver.Benchmarks.Kitchens;
 using SwapSolver.Benchmarks.Load;
 using SwapSolver.Benchmarks.Race;
+using SwapSolver.Benchmarks.References;
 
 // Ratios are measured side by side in one run; times on shared machines are noise and are not printed. '--dry' runs each
 // once, for one question and for the smallest pantry, to show that they compile and start. Other arguments name classes to run.
@@ -26,6 +27,12 @@ if (args is ["--race"])
 if (args is ["--kitchens", var kitchens])
 {
     return KitchenRun.Write(Count(kitchens), "tests/SwapSolver.Benchmarks/results/kitchens.md");
+}
+
+// '--references FOLDER' measures nothing: it writes tests/REFERENCES.md from what the tests compared (tests/references.sh).
+if (args is ["--references", var folder])
+{
+    return LedgerPage.Write(folder);
 }
 
 // '--records' measures the kitchen's records, and with two connection strings behind it a server's too, run from the root of the sources.

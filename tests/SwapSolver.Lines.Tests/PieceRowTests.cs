@@ -30,6 +30,8 @@ public sealed class PieceRowTests
         var decimals = row["grams"].Contains('.', StringComparison.Ordinal) ? row["grams"].Split('.')[1].Length : 0;
 
         Assert.True(reading.Ingredient?.UsdaFoodNumber == row["ndb_no"], $"{reading}");
+        ReferenceLedger.Note(
+            row, line["text"], double.Parse(row["grams"], CultureInfo.InvariantCulture), reading.Grams?.Typical.Value ?? double.NaN, 0.5 * Math.Pow(10, -decimals));
         Assert.True(
             reading.Grams is { } grams && Math.Abs(grams.Typical.Value - double.Parse(row["grams"], CultureInfo.InvariantCulture)) <= (0.5 * Math.Pow(10, -decimals)) + 1e-9,
             $"{reading} against {row.Text} ({row.Source})");

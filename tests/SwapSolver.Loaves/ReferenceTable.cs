@@ -110,7 +110,11 @@ public sealed record ReferenceRow(
     public double Number(string column) => double.Parse(Cells[column], CultureInfo.InvariantCulture);
 
     /// <summary>Whether a figure lies within the tolerance of the published one.</summary>
-    public bool Agrees(double figure) => Math.Abs(figure - Published) <= Tolerance;
+    public bool Agrees(double figure)
+    {
+        ReferenceLedger.Note(this, string.Empty, Published, figure, Tolerance);
+        return Math.Abs(figure - Published) <= Tolerance;
+    }
 
     /// <summary>What a failed test prints: the figure, the row and its source.</summary>
     public string Against(double figure) =>

@@ -27,9 +27,12 @@ public sealed class HouseholdWeightTests
 
         Assert.All(
             Weights.Rows.Where(row => row["ndb_no"] == ingredient.UsdaFoodNumber),
-            row => Assert.True(
-                ours.Contains((Decimal(row["amount"]), row["measure"], Decimal(row["grams"]))),
-                $"{id} lacks '{row.Text}' of {row.Name} ({row.Source})"));
+            row =>
+            {
+                var found = ours.FirstOrDefault(measure => measure.Amount == Decimal(row["amount"]) && measure.Measure == row["measure"] && measure.Item3 == Decimal(row["grams"]));
+                Assert.True(found.Measure is not null, $"{id} lacks '{row.Text}' of {row.Name} ({row.Source})");
+                ReferenceLedger.Note(row, id, (double)Decimal(row["grams"]), (double)found.Item3, 0);
+            });
     }
 
     private static decimal Decimal(string cell) => decimal.Parse(cell, CultureInfo.InvariantCulture);

@@ -28,6 +28,7 @@ public sealed class DailyValueTests
         var row = Sample[name];
         var share = TestLabels.Line("us", row["nutrient"]).DailyValue!.ShareOf(new PanelAmount(row.Number("amount")));
 
+        ReferenceLedger.Note(row, "percent", row.Number("percent"), share.Value, 0);
         Assert.True(share.Value == row.Number("percent"), row.Against(share.Value));
     }
 
@@ -39,6 +40,7 @@ public sealed class DailyValueTests
         var older = TestLabels.Line("us", row["nutrient"]).DailyValue! with { Amount = new PanelAmount(row.Number("dailyValue")) };
         var share = older.ShareOf(new PanelAmount(row.Number("amount")));
 
+        ReferenceLedger.Note(row, "percent", row.Number("percent"), share.Value, 0);
         Assert.True(share.Value == row.Number("percent"), row.Against(share.Value));
     }
 
@@ -48,6 +50,7 @@ public sealed class DailyValueTests
     {
         var row = Values[name];
 
+        ReferenceLedger.Note(row, row["law"], row.Number("dailyValue"), TestLabels.Line(row["law"], row["nutrient"]).DailyValue!.Amount.Value, 0);
         Assert.Equal(row.Number("dailyValue"), TestLabels.Line(row["law"], row["nutrient"]).DailyValue!.Amount.Value);
     }
 
