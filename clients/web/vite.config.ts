@@ -2,7 +2,7 @@ import path from "node:path";
 import { defineConfig } from "vite";
 
 export default defineConfig({
-  resolve: { alias: { contract: path.resolve(import.meta.dirname, "obj/contract/client/swapsolver/v1"), rpc: path.resolve(import.meta.dirname, "obj/contract/client/google/rpc") } },
+  resolve: { alias: { contract: path.resolve(import.meta.dirname, "obj/contract/client/swapsolver/v1"), kitchen_words: path.resolve(import.meta.dirname, "obj/contract/client/kitchen_words.ts"), rpc: path.resolve(import.meta.dirname, "obj/contract/client/google/rpc") } },
   oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
   build: {
     target: "es2022",

@@ -190,7 +190,7 @@ internal static class ServiceHost
         services.AddSingleton(provider => new KitchenShelf(
             bakehouse, measures, foods, measuring, LearningFile.Read(folder, sources), provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ISolver>()));
         services.AddSingleton(StoredFormulas.Read(options.DataPath));
-        services.AddSingleton(new IngredientWriter(sources));
+        services.AddSingleton(new IngredientWriter(sources, bakehouse.Pantry));
         services.AddSingleton(provider =>
         {
             var room = new SolveRoom(provider.GetRequiredService<TimeProvider>(), provider.GetRequiredService<ServiceLimits>());

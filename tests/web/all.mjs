@@ -2,6 +2,7 @@
 import "./journeys/reader.mjs";
 import "./journeys/reader-states.mjs";
 import "./journeys/kitchen.mjs";
+import "./journeys/kitchen-benches.mjs";
 import "./journeys/guards.mjs";
 import "./journeys/speed.mjs";
 

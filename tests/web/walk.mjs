@@ -13,7 +13,7 @@ const pictures = path.resolve(process.argv[2] ?? "pictures");
 /** Two at a time: a journey waits for the service more than it works. Those that measure time walk alone. */
 const together = 2;
 
-/** A verb of the console, asked of the same service. */
+/** A verb of the console, asked of the same service; what comes as a stream is a line each. */
 async function ask(...words) {
   const { stdout } = await run(program, [...words, "--json", "--server", process.env.PAGES_GRPC, "--key", owner], { maxBuffer: 1 << 26 }).catch((fault) => {
     if (fault.code === 1 && fault.stdout) {
@@ -22,7 +22,8 @@ async function ask(...words) {
 
     throw fault;
   });
-  return JSON.parse(stdout);
+  const lines = stdout.trim().split("\n");
+  return lines.length > 1 && lines.every((line) => line.startsWith("{") && line.endsWith("}")) ? lines.map((line) => JSON.parse(line)) : JSON.parse(stdout);
 }
 
 /** One HTTP/JSON call, as anybody can make it by hand. */

@@ -5,7 +5,7 @@ using SwapSolver.Kitchen.Ingredients;
 namespace SwapSolver.Service.Translation;
 
 /// <summary>Writes ingredients in the contract's words.</summary>
-internal sealed class IngredientWriter(SourceKeys sources)
+internal sealed class IngredientWriter(SourceKeys sources, Pantry shipped)
 {
     private const string NoneByNature = "none by nature";
 
@@ -24,6 +24,7 @@ internal sealed class IngredientWriter(SourceKeys sources)
             Vegan = ingredient.Suits.Vegan,
             Vegetarian = ingredient.Suits.Vegetarian,
             GlutenFree = ingredient.Suits.GlutenFree,
+            Own = !shipped.Knows(ingredient.Id),
             Usage = Write(ingredient.Usage),
         };
         written.Groups.AddRange(ingredient.Groups);

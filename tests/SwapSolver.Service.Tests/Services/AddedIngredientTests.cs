@@ -40,6 +40,9 @@ public sealed class AddedIngredientTests
         Assert.InRange(protein.Low, 5.5 / 28.5 * 100 - 1e-6, protein.Value);
         Assert.InRange(protein.High, protein.Value, 6.5 / 27.5 * 100 + 1e-6);
         Assert.Equal(["tree-nuts"], added.Ingredient.AllergensUs);
+        // Of all that stands on the shelf it alone is this kitchen's own.
+        var shelf = await service.Ingredients.ListIngredientsAsync(new ListIngredientsRequest { PageSize = 1000 });
+        Assert.Equal(["ingredients/larkfield-almond"], shelf.Ingredients.Where(one => one.Own).Select(one => one.Name));
         Assert.Equal(12, added.Ingredient.Facts.Single(fact => fact.Fact_ == "pricePerKg").Value);
         var balance = await service.Balances.BalanceFormulaAsync(new BalanceFormulaRequest { Formula = Loaf() });
         Assert.InRange(balance.Nutrition.Per100G.ProteinG, 10, 25);

@@ -1,14 +1,14 @@
 // What the baker does with a formula on the bench.
 import { equal, holds, journey } from "../journey.mjs";
 
-const owner = { who: "owner" };
+export const owner = { who: "owner" };
 const loaf = (id, more = {}) => ({ displayName: `Bench loaf ${id}`, lines: [{ ingredient: "ingredients/almond-meal", grams: 200 }, { ingredient: "ingredients/egg-whole", count: 3 }, { ingredient: "ingredients/water", grams: 120 }, { ingredient: "ingredients/psyllium-husk-powder", grams: 15 }, { ingredient: "ingredients/salt", grams: 4 }], slices: 10, ...more });
 
-async function keep(call, key, id, more) {
+export async function keep(call, key, id, more) {
   equal(200, (await call("POST", `/v1/formulas?formula_id=${id}`, loaf(id, more), key)).status, `saving ${id}`);
 }
 
-async function bench(page, id) {
+export async function bench(page, id) {
   await page.goto(`/kitchen#/formulas/${id}`);
   await page.getByText("Readings of these grams, with their ranges").waitFor();
 }

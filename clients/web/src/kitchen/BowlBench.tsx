@@ -10,7 +10,7 @@ import { Allergens, SliceTable } from "../parts/Slice";
 import { Station } from "../parts/Station";
 import { FaultNote } from "../parts/Waiting";
 import { bakeWords } from "../words/names";
-import { type Draft, dropDraft, formulaOf, keepDraft, newLine, wrongLines } from "./draft";
+import { asSaved, type Draft, dropDraft, formulaOf, keepDraft, newLine, wrongLines } from "./draft";
 import { readDraft } from "./FormulaBenches";
 import type { Stock } from "./Kitchen";
 import { useLive } from "./useLive";
@@ -104,7 +104,7 @@ function Saving({ draft, change, refresh, isFit }: { draft: Draft; change: (draf
   const save = (etag: string | undefined) =>
     attempt(async () => {
       const saved = await formulas.updateFormula({ formula: { ...formulaOf(draft), etag }, note });
-      change({ ...draft, saved });
+      change(asSaved(draft, saved));
       dropDraft(name);
       setNote("");
       return `Saved as revision ${saved.revision}.`;
@@ -119,8 +119,9 @@ function Saving({ draft, change, refresh, isFit }: { draft: Draft; change: (draf
   const publish = () =>
     attempt(async () => {
       const published = await formulas.publishFormula({ name, revision: 0, etag: draft.saved.etag ?? "" });
-      change({ ...draft, saved: published });
-      dropDraft(name);
+      // What is on the bench and not saved stays there.
+      const { etag, publishedRevision } = published;
+      change({ ...draft, saved: { ...draft.saved, etag, publishedRevision } });
       return `Revision ${published.publishedRevision} is published: readers can ask about it.`;
     });
   return (

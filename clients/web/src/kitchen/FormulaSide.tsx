@@ -3,13 +3,21 @@ import { useState } from "preact/hooks";
 import type { Formula } from "contract/formula_pb";
 import { TextField } from "../parts/Field";
 import { idOf } from "../words/names";
-import { addressOf, type Place } from "./place";
+import { addressOf, pantryAddress, type Place } from "./place";
 
 export function FormulaSide({ shelf, place }: { shelf: readonly Formula[]; place: Place }) {
   const [words, setWords] = useState("");
   const shown = shelf.filter((formula) => `${formula.displayName} ${formula.name}`.toLowerCase().includes(words.trim().toLowerCase()));
+  const isElsewhere = place.formula !== "" || place.isPantry;
   return (
     <nav aria-label="Formulas">
+      <details class="side-fold" open={!isElsewhere || !isNarrow()} key={place.formula}>
+        <summary>Formulas and bags</summary>
+      <p class="pantry-link">
+        <a href={pantryAddress} aria-current={place.isPantry ? "page" : undefined}>
+          Bags in the pantry
+        </a>
+      </p>
       {shelf.length > 8 && <TextField id="find-formula" label="Find a formula" value={words} onValue={setWords} />}
       <ul class="side-list">
         {shown.map((formula) => (
@@ -21,8 +29,14 @@ export function FormulaSide({ shelf, place }: { shelf: readonly Formula[]; place
           </li>
         ))}
       </ul>
+      </details>
     </nav>
   );
+}
+
+/** On a phone the bench comes first. */
+function isNarrow(): boolean {
+  return matchMedia("(max-width: 60rem)").matches;
 }
 
 function standing(formula: Formula): string {

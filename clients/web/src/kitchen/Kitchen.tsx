@@ -12,16 +12,12 @@ import { FaultNote, Waiting } from "../parts/Waiting";
 import { hasKey, KeyDoor } from "./KeyDoor";
 import { FormulaBenches } from "./FormulaBenches";
 import { FormulaSide } from "./FormulaSide";
+import { PantryBench } from "./PantryBench";
 import { usePlace } from "./place";
 
 export interface Stock {
   shelf: Formula[];
   pantry: Ingredient[];
-}
-
-async function takeStock(signal: AbortSignal): Promise<Stock> {
-  const [shelf, pantry] = await Promise.all([allFormulas(signal), wholePantry(signal)]);
-  return { shelf, pantry };
 }
 
 async function allFormulas(signal: AbortSignal): Promise<Formula[]> {
@@ -42,17 +38,25 @@ export function Kitchen() {
 
 function Inside({ leave }: { leave: () => void }) {
   const place = usePlace();
-  const stock = useAsking<Stock>();
-  const refresh = () => void stock.ask(takeStock);
+  // The formulas stand there as soon as they are known: the pantry is longer.
+  const shelf = useAsking<Formula[]>();
+  const pantry = useAsking<Ingredient[]>();
+  const refresh = () => {
+    void shelf.ask(allFormulas);
+    void pantry.ask(wholePantry);
+  };
   useEffect(refresh, []);
-  useUsable(stock.answer !== undefined);
+  useUsable(shelf.answer !== undefined);
+  const stock: Stock | undefined = shelf.answer && pantry.answer && { shelf: shelf.answer, pantry: pantry.answer };
   return (
     <div class="kitchen">
       <div class="side">
         <h1>Kitchen</h1>
-        <Waiting asking={stock} what="Taking stock." />
-        <FaultNote fault={stock.fault} again={stock.again} />
-        {stock.answer && <FormulaSide shelf={stock.answer.shelf} place={place} />}
+        <Waiting asking={shelf} what="Fetching the formulas." />
+        <FaultNote fault={shelf.fault} again={shelf.again} />
+        <Waiting asking={pantry} what="Looking into the pantry." />
+        <FaultNote fault={pantry.fault} again={pantry.again} />
+        {shelf.answer && <FormulaSide shelf={shelf.answer} place={place} />}
         <p>
           <button
             type="button"
@@ -67,10 +71,11 @@ function Inside({ leave }: { leave: () => void }) {
         </p>
       </div>
       <div class="bench-side">
-        {stock.answer && place.formula && (
-          <FormulaBenches key={place.formula} name={place.formula} stock={stock.answer} refresh={refresh} />
+        {stock && place.formula && (
+          <FormulaBenches key={place.formula} name={place.formula} bench={place.bench} stock={stock} refresh={refresh} />
         )}
-        {stock.answer && !place.formula && <p class="lead">Choose a formula to work on.</p>}
+        {stock && place.isPantry && <PantryBench stock={stock} refresh={refresh} />}
+        {stock && !place.formula && !place.isPantry && <p class="lead">Choose a formula to work on, or look into the pantry.</p>}
       </div>
     </div>
   );

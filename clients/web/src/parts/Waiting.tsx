@@ -7,7 +7,7 @@ import { Glyph } from "./Glyph";
 /** After so long a wait is remarked on [ms]. */
 const long = 3000;
 
-export function Waiting<T>({ asking, what }: { asking: Asking<T>; what: string }) {
+export function Waiting({ asking, what }: { asking: Pick<Asking<unknown>, "stage" | "stop">; what: string }) {
   return (
     <div class="waiting" role="status">
       {asking.stage === "asking" && <Asked what={what} stop={asking.stop} />}

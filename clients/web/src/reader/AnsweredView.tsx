@@ -1,8 +1,9 @@
 // What came of a wish: the changes of each step first, then the loaf, or what stands in the way.
 import { useEffect, useRef, useState } from "preact/hooks";
-import type { Answer, Conflict } from "contract/answer_pb";
+import type { Conflict } from "contract/answer_pb";
 import { CheckSwapResponse_Verdict as Verdict } from "contract/balance_service_pb";
 import type { Formula } from "contract/formula_pb";
+import { Alternatives } from "../parts/Alternatives";
 import { AnswerView } from "../parts/AnswerView";
 import { ChangeList } from "../parts/ChangeList";
 import { ConflictNote } from "../parts/ConflictNote";
@@ -45,7 +46,7 @@ export function AnsweredView({ answered, askAgain }: { answered: Answered; askAg
       )}
       <StepWords step={last} />
       {answered.isWhole ? (
-        <Alternatives key={answered.wish.formula} step={last} />
+        <WholeLoaf key={answered.wish.formula} step={last} />
       ) : (
         <>
           <ConflictNote conflict={last.conflict} ways={(conflict) => way(conflict, answered.wish, askAgain, setShown)} />
@@ -116,32 +117,10 @@ function StepWords({ step }: { step: Step }) {
   );
 }
 
-function Alternatives({ step }: { step: Step }) {
-  const [chosen, setChosen] = useState(0);
-  useEffect(() => setChosen(0), [step]);
-  if (step.check?.verdict === Verdict.BALANCES && step.check.swapped) {
-    return <LoafAsItStands formula={step.check.swapped} title="The loaf with the swap" cautions={step.check.cautions} />;
-  }
-
-  const answer: Answer | undefined = step.answers[chosen] ?? step.answers[0];
-  return (
-    <>
-      {step.answers.length > 1 && (
-        <fieldset class="alternatives">
-          <legend>{step.answers.length} loaves would do, the nearest first</legend>
-          {step.answers.map((one, place) => (
-            <label key={place} class="chip">
-              <input type="radio" name="alternative" checked={place === chosen} onChange={() => setChosen(place)} />
-              <span>{place + 1}: {newIn(one) || "nothing new"}</span>
-            </label>
-          ))}
-        </fieldset>
-      )}
-      {answer && <AnswerView answer={answer} bake={chosen === 0 ? step.bake : undefined} />}
-    </>
+function WholeLoaf({ step }: { step: Step }) {
+  return step.check?.verdict === Verdict.BALANCES && step.check.swapped ? (
+    <LoafAsItStands formula={step.check.swapped} title="The loaf with the swap" cautions={step.check.cautions} />
+  ) : (
+    <Alternatives answers={step.answers} bake={step.bake} />
   );
-}
-
-function newIn(answer: Answer): string {
-  return answer.changes.filter((change) => change.beforeGrams === 0).map((change) => change.displayName).join(" and ");
 }

@@ -1,11 +1,15 @@
 // What is to be left out altogether: allergens of the formula, and ways of eating.
 import type { AllergenStatement } from "contract/reading_pb";
-import { Choice } from "../parts/Field";
+import { Choice } from "./Field";
 import { diets } from "../words/diets";
 import { wordsOf } from "../words/names";
-import type { Wish } from "./wish";
 
-export function LeaveOut({ allergens, wish, change }: { allergens: AllergenStatement | undefined; wish: Wish; change: (wish: Wish) => void }) {
+interface LeftOut {
+  without: string[];
+  diet: string;
+}
+
+export function LeaveOut<Wish extends LeftOut>({ allergens, wish, change }: { allergens: AllergenStatement | undefined; wish: Wish; change: (wish: Wish) => void }) {
   const present = [...new Set([...(allergens?.us ?? []), ...(allergens?.eu ?? [])].map((one) => one.allergen))];
   return (
     <>
