@@ -35,7 +35,8 @@ public sealed class Bags(int batch = 0)
         {
             if (drawn.Count >= MostKept)
             {
-                foreach (var (old, _) in drawn.OrderBy(pair => pair.Value.Asked).Take(MakeRoom))
+                // Its own copy: one that is made by its count and then filled fails where others draw meanwhile.
+                foreach (var (old, _) in drawn.ToArray().OrderBy(pair => pair.Value.Asked).Take(MakeRoom))
                 {
                     drawn.TryRemove(old, out _);
                 }

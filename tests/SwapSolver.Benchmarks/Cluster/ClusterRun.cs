@@ -89,7 +89,7 @@ internal sealed class ClusterRun : IDisposable
         job = await Comes(jobs, job, int.MaxValue);
         var took = clock.Elapsed;
         var after = services.Max(service => service.ResidentMegabytes);
-        var (seen, distinct) = await Count(jobs, job);
+        var (seen, distinct, problem) = await Count(jobs, job);
         foreach (var service in services)
         {
             await service.DisposeAsync();
@@ -97,6 +97,7 @@ internal sealed class ClusterRun : IDisposable
 
         return LoadPage.Write("A large job, and everything killed once", [
             Found.Told("items, of them problems", $"{job.Items}, {job.Failed}"),
+            Found.Told("the first problem", $"{(problem.Length > 0 ? problem : "none")}"),
             Found.Told("a service killed at a quarter, Redis at a third, PostgreSQL stopped as by a loss of power at half, each service stopped and started from three quarters on", $""),
             Found.AtMost("items lost", job.Items - distinct, 0),
             Found.AtMost("items doubled", seen - distinct, 0),
@@ -221,19 +222,20 @@ internal sealed class ClusterRun : IDisposable
         return (asked, failed);
     }
 
-    /// <summary>Reads every result once: how many there are, and of how many items.</summary>
-    private static async Task<(int Seen, int Distinct)> Count(JobService.JobServiceClient jobs, Job job)
+    /// <summary>Reads every result once: how many there are, of how many items, and the first that is a problem.</summary>
+    private static async Task<(int Seen, int Distinct, string Problem)> Count(JobService.JobServiceClient jobs, Job job)
     {
-        var (seen, distinct) = (0, new HashSet<int>());
+        var (seen, distinct, problem) = (0, new HashSet<int>(), string.Empty);
         var request = new ListJobItemsRequest { Parent = job.Name, PageSize = 1000 };
         do
         {
             var page = await jobs.ListJobItemsAsync(request);
             seen += page.Items.Count;
             distinct.UnionWith(page.Items.Select(item => item.Item));
+            problem = problem.Length > 0 ? problem : page.Items.Where(item => item.Problem.Length > 0).Select(item => $"{item.Diet} {item.Without} {item.From} {item.To}: {item.Problem}".Trim()).FirstOrDefault(string.Empty);
             request.PageToken = page.NextPageToken;
         }
         while (request.PageToken.Length > 0);
-        return (seen, distinct.Count);
+        return (seen, distinct.Count, problem);
     }
 }
