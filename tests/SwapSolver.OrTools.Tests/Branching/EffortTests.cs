@@ -20,26 +20,30 @@ public sealed class EffortTests(ITestOutputHelper output)
     public void Bowls_take_no_more_parts_and_steps_than_when_they_were_counted()
     {
         var (settled, parts, steps) = Count(RandomPrograms.Bowl, Bowls);
+        Assert.Equal(Bowls, settled);
         output.WriteLine($"{settled} settled, {parts} parts, {steps} steps");
-        Assert.InRange(parts, 1, 1);
-        Assert.InRange(steps, 1, 1);
+        Assert.True(parts <= 1_738, $"{parts} parts");
+        Assert.True(steps <= 9_561, $"{steps} steps");
     }
 
     [Fact]
     public void Whole_programs_take_no_more_parts_and_steps_than_when_they_were_counted()
     {
         var (settled, parts, steps) = Count(RandomPrograms.Whole, 500);
+        Assert.Equal(500, settled);
         output.WriteLine($"{settled} settled, {parts} parts, {steps} steps");
-        Assert.InRange(parts, 1, 1);
-        Assert.InRange(steps, 1, 1);
+        Assert.True(parts <= 1_279, $"{parts} parts");
+        Assert.True(steps <= 1_719, $"{steps} steps");
     }
 
     [Fact]
     public void Linear_programs_take_no_more_steps_than_when_they_were_counted()
     {
-        var (settled, parts, steps) = Count(RandomPrograms.Linear, 500);
-        output.WriteLine($"{settled} settled, {parts} parts, {steps} steps");
-        Assert.InRange(steps, 1, 1);
+        var (settled, _, steps) = Count(RandomPrograms.Linear, 500);
+        // The others have columns without end, which have no point to begin the dual simplex at; CBC settles them.
+        Assert.Equal(463, settled);
+        output.WriteLine($"{settled} settled, {steps} steps");
+        Assert.True(steps <= 1_428, $"{steps} steps");
     }
 
     [Fact]
