@@ -58,6 +58,14 @@ public sealed class BandTests
     public void A_millionth_beyond_the_end_is_still_the_end(double reading, Standing standing) =>
         Assert.Equal(standing, Of(0.90, 1.05).Of(new Level(reading)));
 
+    [Theory]
+    [InlineData(200 - 1e-4, Standing.Inside)]
+    [InlineData(200 - 4e-4, Standing.Below)]
+    [InlineData(300 + 1e-4, Standing.Inside)]
+    [InlineData(300 + 6e-4, Standing.Above)]
+    public void Of_a_large_reading_a_millionth_is_more(double reading, Standing standing) =>
+        Assert.Equal(standing, Of(200, 300).Of(new Level(reading)));
+
     [Fact]
     public void A_share_of_the_own_reading_follows_it_and_is_open_where_there_is_none()
     {
