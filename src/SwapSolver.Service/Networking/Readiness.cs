@@ -11,7 +11,7 @@ internal sealed class Readiness(ISolver solver, KitchenShelf shelf, IHostApplica
     private static readonly TimeSpan SolveTime = TimeSpan.FromSeconds(1);
 
     /// <summary>One column that costs, at its lower limit.</summary>
-    private static readonly Model Smallest = new([new Column("grams", 1, 2, false, 1)], []);
+    internal static readonly Model Smallest = new([new Column("grams", 1, 2, false, 1)], []);
 
     /// <inheritdoc/>
     public Task<HealthCheckResult> CheckHealthAsync(HealthCheckContext context, CancellationToken cancellationToken = default)

@@ -71,7 +71,7 @@ public sealed class EmbeddedServiceTests
     [Fact]
     public async Task Two_bakers_can_ask_at_the_same_time()
     {
-        var ran = await Task.WhenAll(BuiltConsole.Run(Question), BuiltConsole.Run(Question));
+        var ran = await Task.WhenAll(BuiltConsole.Run(BuiltConsole.Start(Question)), BuiltConsole.Run(BuiltConsole.Start(Question)));
         Assert.Equal(ran[0].Ends(0).Read<VaryFormulaResponse>(), ran[1].Ends(0).Read<VaryFormulaResponse>());
     }
 

@@ -19,13 +19,13 @@ internal static class BuiltConsole
     /// <summary>Path of a demo formula.</summary>
     public static string Demo(string id) => Path.Combine(Root, "data", "formulas", $"{id}.json");
 
-    /// <summary>Runs to the end.</summary>
-    public static Task<Ran> Run(params string[] arguments) => Run(Start(arguments));
+    /// <summary>Runs to the end; where nothing says which records or service, it asks the one that tests share.</summary>
+    public static async Task<Ran> Run(params string[] arguments) => await Run(Start(await Addressed(arguments)));
 
     /// <summary>Runs to the end with a formula on standard input.</summary>
     public static async Task<Ran> RunWithInput(string input, params string[] arguments)
     {
-        var process = Start(arguments);
+        var process = Start(await Addressed(arguments));
         await process.StandardInput.WriteAsync(input);
         return await Run(process);
     }
@@ -64,6 +64,9 @@ internal static class BuiltConsole
             return new Ran(process.ExitCode, await output, await error);
         }
     }
+
+    private static async Task<string[]> Addressed(string[] arguments) =>
+        arguments.Any(argument => argument is "--records" or "--server") ? arguments : [.. arguments, "--server", await OneService.AddressAsync()];
 
     private static string FindRoot()
     {

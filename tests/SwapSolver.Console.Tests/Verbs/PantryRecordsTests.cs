@@ -56,10 +56,13 @@ public sealed class PantryRecordsTests
     }
 
     [Fact]
-    public async Task A_panel_that_cannot_be_true_is_refused_naming_the_figures() =>
-        (await BuiltConsole.Run(
+    public async Task A_panel_that_cannot_be_true_is_refused_naming_the_figures()
+    {
+        using var kitchen = new OwnKitchen();
+        (await kitchen.Run(
             "pantry", "add", "larkfield-bag", "--basis", "EU", "--serving", "100", "--energy-kcal", "600", "--fat", "2", "--carbohydrate", "5", "--protein", "6", "--dry-run"))
             .Refuses("energy 600 kcal", "panel.energyKcal", "panel.fatG");
+    }
 
     [Fact]
     public async Task What_may_be_in_it_says_nothing_without_what_is() =>
