@@ -1,5 +1,4 @@
 using Grpc.Core;
-using SwapSolver.Data.Ingredients;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Records;

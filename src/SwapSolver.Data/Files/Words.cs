@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using SwapSolver.Data.Files;
 using SwapSolver.Kitchen.Ingredients;
 
-namespace SwapSolver.Data.Ingredients;
+namespace SwapSolver.Data.Files;
 
 /// <summary>The words that data files use for roles, marks and egg sizes.</summary>
 public static class Words
