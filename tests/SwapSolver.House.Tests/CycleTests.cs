@@ -5,6 +5,17 @@ namespace SwapSolver.House.Tests;
 /// <summary>Within a room, too, what knows of what goes one way: no two folders know of each other, directly or by way of others.</summary>
 public sealed class CycleTests
 {
+    private const string Service = "SwapSolver.Service";
+
+    /// <summary>Arrows of the service that run back, and why they are left. One that is gone goes from here too.</summary>
+    private static readonly Dictionary<(string From, string To), string> RunBack = new()
+    {
+        [("Desk", "Services")] = "a reader's question is answered by the very methods that others call, and is itself asked through one",
+        [("Translation", "Stored")] = "the subject of a question is a formula in the message or a stored one, and the reader of messages fetches it",
+        [("Translation", "Learned")] = "what was learned is told in the contract's words where all else is",
+        [("Records", "Learned")] = "what the kitchen's shelf shows of a bag holds what trials taught of its water",
+    };
+
     public static TheoryData<string> Rooms => [.. BuiltRooms.Names];
 
     [Theory]
@@ -17,7 +28,8 @@ public sealed class CycleTests
             .Where(arrow => arrow.From is not null && arrow.To is not null && arrow.From != arrow.To)
             .GroupBy(arrow => (arrow.From, arrow.To))
             .ToDictionary(group => group.Key, group => string.Join(", ", group.Select(arrow => arrow.Why).Order(StringComparer.Ordinal).Take(6)));
-        var loops = Loops(arrows.Keys).ToList();
+        Assert.All(RunBack.Keys.Where(_ => room == Service), arrow => Assert.Contains(arrow, arrows.Keys));
+        var loops = Loops(arrows.Keys.Where(arrow => room != Service || !RunBack.ContainsKey(arrow))).ToList();
         var report = string.Join('\n', loops.Select(loop => $"{string.Join(", ", loop)}\n" + string.Join('\n', arrows.Where(arrow => loop.Contains(arrow.Key.From) && loop.Contains(arrow.Key.To)).Select(arrow => $"  {arrow.Key.From} -> {arrow.Key.To}: {arrow.Value}"))));
         Assert.True(loops.Count == 0, report);
 

@@ -15,7 +15,7 @@ internal sealed class IngredientWriter(SourceKeys sources, Pantry shipped)
         {
             Name = ResourceName.Of(ingredient),
             DisplayName = ingredient.Name,
-            Role = Words.Of(ingredient.Role),
+            Role = RoleWords.Of(ingredient.Role),
             About = ingredient.About,
             NotFor = ingredient.NotFor,
             Made = ingredient.Made,
