@@ -23,7 +23,7 @@ internal static class LoadPage
             section.Append(CultureInfo.InvariantCulture, $"| {row.What} | {row.Value} | {row.Goal} | {(row.IsKept ? "yes" : "no")} |\n");
         }
 
-        Console.WriteLine(section);
+        System.Console.WriteLine(section);
         var others = File.Exists(page)
             ? string.Concat(File.ReadAllText(page).Split("\n## ").Skip(1).Where(other => !other.StartsWith($"{title}\n", StringComparison.Ordinal)).Select(other => $"\n## {other.TrimEnd('\n')}\n"))
             : string.Empty;

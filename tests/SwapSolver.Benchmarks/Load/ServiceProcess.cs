@@ -86,7 +86,7 @@ internal sealed class ServiceProcess : IAsyncDisposable
         {
             if (line.Data is { Length: > 0 } text)
             {
-                Console.Error.WriteLine(text.Length > 500 ? text[..500] : text);
+                System.Console.Error.WriteLine(text.Length > 500 ? text[..500] : text);
             }
         };
         process.BeginErrorReadLine();
