@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Text;
 using System.Text.Json;
 using SwapSolver.Kitchen.Foods;
+using SwapSolver.Kitchen.Ingredients;
 
 namespace SwapSolver.Records;
 

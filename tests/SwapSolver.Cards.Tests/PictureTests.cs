@@ -24,7 +24,7 @@ public sealed class PictureTests
             var share = (middle - Figure(box.Attribute("x")!.Value)) / Figure(box.Attribute("width")!.Value);
 
             Assert.True(drawn is 0 or 1 ? Math.Abs(share - drawn) < 0.02 : drawn > 1 ? share > 1 : share < 0, $"{value} is drawn at {share} of the box");
-            Assert.Equal(drawn is 0 or 1 ? "inside" : drawn > 1 ? "above" : "below", picture.Rows[0][3]);
+            Assert.Equal(drawn is 0 or 1 ? "inside" : drawn > 1 ? "too high" : "too low", picture.Rows[0][3]);
         }
     }
 

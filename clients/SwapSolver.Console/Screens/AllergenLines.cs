@@ -23,7 +23,7 @@ internal static class AllergenLines
 
         if (allergens.NotStated.Count > 0)
         {
-            screen.Item($"Not stated, which is not none: {IngredientName.List(allergens.NotStated)}. Read the packet.");
+            screen.Item($"Never stated, which is not none: {IngredientName.List(allergens.NotStated)}. Read the packet.");
         }
     }
 

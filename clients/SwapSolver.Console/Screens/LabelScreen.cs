@@ -35,7 +35,7 @@ internal static class LabelScreen
     /// <summary>The lines of the label.</summary>
     public static void ShowTable(Screen screen, PrintCardResponse response)
     {
-        var table = new PlainTable().Words($"for {response.LabelLaw.Portion}").Figures("printed").Figures("% a day").Figures("unrounded").Figures("slice").Figures("100 g").Figures("loaf");
+        var table = new PlainTable().Words($"for {response.LabelLaw.Portion}").Figures("printed").Figures("% a day").Figures("not rounded").Figures("slice").Figures("100 g").Figures("loaf");
         foreach (var line in response.Label)
         {
             table.Row(

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Grpc.Core;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
 using SwapSolver.Console.Screens;
@@ -10,8 +9,6 @@ namespace SwapSolver.Console.Verbs;
 /// <summary><c>formula history</c>: the revisions of a formula.</summary>
 internal static class FormulaHistory
 {
-    private const int PageSize = 1000;
-
     /// <summary>The verb.</summary>
     public static Command Create(Errand errand)
     {
@@ -27,20 +24,7 @@ internal static class FormulaHistory
         return verb;
     }
 
-    private static ServiceCall<ListRevisionsResponse> Ask(string name) => (service, options) => ListAsync(service, name, options);
-
-    private static async Task<ListRevisionsResponse> ListAsync(CallInvoker service, string name, CallOptions options)
-    {
-        var client = new FormulaService.FormulaServiceClient(service);
-        var request = new ListRevisionsRequest { Name = name, PageSize = PageSize };
-        var all = new ListRevisionsResponse();
-        do
-        {
-            var page = await client.ListRevisionsAsync(request, options);
-            all.Revisions.AddRange(page.Revisions);
-            request.PageToken = page.NextPageToken;
-        }
-        while (request.PageToken.Length > 0);
-        return all;
-    }
+    private static ServiceCall<ListRevisionsResponse> Ask(string name) => (service, options) => AllPages.OfAsync(
+        token => new FormulaService.FormulaServiceClient(service).ListRevisionsAsync(
+            new ListRevisionsRequest { Name = name, PageSize = AllPages.Size, PageToken = token }, options));
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Grpc.Core;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
 using SwapSolver.Console.Screens;
@@ -10,8 +9,6 @@ namespace SwapSolver.Console.Verbs;
 /// <summary><c>formula list</c>: the stored formulas, by id.</summary>
 internal static class FormulaList
 {
-    private const int PageSize = 1000;
-
     /// <summary>The verb.</summary>
     public static Command Create(Errand errand)
     {
@@ -24,7 +21,7 @@ internal static class FormulaList
             new Question<ListFormulasResponse>(
                 _ => Task.FromResult<Checked<ServiceCall<ListFormulasResponse>>>(Ask(new ListFormulasRequest
                 {
-                    PageSize = PageSize,
+                    PageSize = AllPages.Size,
                     Filter = string.Join(" AND ", Terms(parse.GetValue(words) ?? [], parse.GetValue(published))),
                     ShowDeleted = parse.GetValue(removed),
                 })),
@@ -37,20 +34,9 @@ internal static class FormulaList
     private static IEnumerable<string> Terms(string[] words, bool published) =>
         words.Select(word => $"displayName:\"{word.Replace("\"", string.Empty, StringComparison.Ordinal)}\"").Concat(published ? ["published=true"] : []);
 
-    private static ServiceCall<ListFormulasResponse> Ask(ListFormulasRequest request) => (service, options) => ListAsync(service, request, options);
-
-    // All pages as one, so that neither a script nor a person sees where they were cut.
-    private static async Task<ListFormulasResponse> ListAsync(CallInvoker service, ListFormulasRequest request, CallOptions options)
+    private static ServiceCall<ListFormulasResponse> Ask(ListFormulasRequest request) => (service, options) => AllPages.OfAsync(token =>
     {
-        var client = new FormulaService.FormulaServiceClient(service);
-        var all = new ListFormulasResponse();
-        do
-        {
-            var page = await client.ListFormulasAsync(request, options);
-            all.Formulas.AddRange(page.Formulas);
-            request.PageToken = page.NextPageToken;
-        }
-        while (request.PageToken.Length > 0);
-        return all;
-    }
+        request.PageToken = token;
+        return new FormulaService.FormulaServiceClient(service).ListFormulasAsync(request, options);
+    });
 }

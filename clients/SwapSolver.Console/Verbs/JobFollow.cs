@@ -32,16 +32,12 @@ internal static class JobFollow
 
     /// <summary>Watches, and shows the job as it stands in the end.</summary>
     /// <returns>The exit code: 0 where every item has an answer.</returns>
-    public static async Task<int> RunAsync(IServiceConnection service, SharedSettings settings, string name, string? path, CancellationToken cancel)
-    {
-        var opened = path is null ? Checked<ResultsFile>.None : ResultsFile.Open(path, name);
-        if (!opened.IsGood)
-        {
-            ProblemList.Write(opened.Problems);
-            return ExitCode.BadInput;
-        }
+    public static Task<int> RunAsync(IServiceConnection service, SharedSettings settings, string name, string? path, CancellationToken cancel) =>
+        ResultsFile.WithAsync(path, name, file => RunAsync(service, settings, name, path, file, cancel));
 
-        using var file = path is null ? null : opened.Value;
+    private static async Task<int> RunAsync(
+        IServiceConnection service, SharedSettings settings, string name, string? path, ResultsFile? file, CancellationToken cancel)
+    {
         var watch = new JobWatch(service, name, file is null ? null : file.Add, file?.Last ?? 0);
         try
         {

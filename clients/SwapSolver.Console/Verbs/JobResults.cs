@@ -16,26 +16,19 @@ internal static class JobResults
         var (name, outFile) = (new JobName(), JobFollow.OutFile());
         var verb = new VerbCommand("results", "The results that a job has so far, one JSON object a line.", "swapsolver job results 0a1b2c3d4e --out results.jsonl") { name, outFile };
         verb.SetAction((parse, cancel) => errand.WithServiceAsync(
-            parse, (service, settings) => RunAsync(service, settings, name.Read(parse), parse.GetValue(outFile), cancel), cancel));
+            parse, (service, settings) => ResultsFile.WithAsync(
+                parse.GetValue(outFile), name.Read(parse), file => RunAsync(service, settings, name.Read(parse), file, cancel)), cancel));
         return verb;
     }
 
-    private static async Task<int> RunAsync(IServiceConnection service, SharedSettings settings, string name, string? path, CancellationToken cancel)
+    private static async Task<int> RunAsync(IServiceConnection service, SharedSettings settings, string name, ResultsFile? file, CancellationToken cancel)
     {
-        var opened = path is null ? Checked<ResultsFile>.None : ResultsFile.Open(path, name);
-        if (!opened.IsGood)
-        {
-            ProblemList.Write(opened.Problems);
-            return ExitCode.BadInput;
-        }
-
-        using var file = path is null ? null : opened.Value;
         try
         {
             var client = new Client(await service.ReadyAsync(cancel));
             var job = await client.GetJobAsync(new GetJobRequest { Name = name }, cancellationToken: cancel);
             await new JobWatch(service, name, file is null ? Print : file.Add, file?.Last ?? 0).TakeAsync(client, cancel);
-            ErrorOutput.Write($"{JobWatch.Words(job)}{(job.State == Job.Types.State.Done ? string.Empty : path is null ? "; the job is not done" : "; the job is not done, and the same command goes on from there")}.");
+            ErrorOutput.Write($"{JobWatch.Words(job)}{(job.State == Job.Types.State.Done ? string.Empty : file is null ? "; the job is not done" : "; the job is not done, and the same command goes on from there")}.");
             return ExitCode.Answer;
         }
         catch (RpcException fault)

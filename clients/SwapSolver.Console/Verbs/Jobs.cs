@@ -12,8 +12,6 @@ namespace SwapSolver.Console.Verbs;
 /// <summary><c>job</c>: charts and variants of the whole catalogue, as work that goes on by itself.</summary>
 internal static class Jobs
 {
-    private const int PageSize = 1000;
-
     /// <summary>The verb with its own verbs.</summary>
     public static Command Create(Errand errand) => new("job", "Charts and variants of the whole catalogue, as work that can be stopped and goes on.")
     {
@@ -50,16 +48,6 @@ internal static class Jobs
         return verb;
     }
 
-    private static async Task<ListJobsResponse> AllAsync(CallInvoker service, CallOptions options)
-    {
-        var (all, request) = (new ListJobsResponse(), new ListJobsRequest { PageSize = PageSize });
-        do
-        {
-            var page = await new Client(service).ListJobsAsync(request, options);
-            all.Jobs.AddRange(page.Jobs);
-            request.PageToken = page.NextPageToken;
-        }
-        while (request.PageToken.Length > 0);
-        return all;
-    }
+    private static Task<ListJobsResponse> AllAsync(CallInvoker service, CallOptions options) => AllPages.OfAsync(
+        token => new Client(service).ListJobsAsync(new ListJobsRequest { PageSize = AllPages.Size, PageToken = token }, options));
 }

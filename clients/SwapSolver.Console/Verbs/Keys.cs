@@ -64,18 +64,8 @@ internal static class Keys
 
     private static ServiceCall<Key> Ask(RevokeKeyRequest request) => async (service, options) => await new Client(service).RevokeKeyAsync(request, options);
 
-    private static ServiceCall<ListKeysResponse> AskForAll() => async (service, options) =>
-    {
-        var (all, request) = (new ListKeysResponse(), new ListKeysRequest());
-        do
-        {
-            var page = await new Client(service).ListKeysAsync(request, options);
-            all.Keys.AddRange(page.Keys);
-            request.PageToken = page.NextPageToken;
-        }
-        while (request.PageToken.Length > 0);
-        return all;
-    };
+    private static ServiceCall<ListKeysResponse> AskForAll() => (service, options) => AllPages.OfAsync(
+        token => new Client(service).ListKeysAsync(new ListKeysRequest { PageSize = AllPages.Size, PageToken = token }, options));
 
     private static void ShowNew(Screen screen, CreateKeyResponse response)
     {

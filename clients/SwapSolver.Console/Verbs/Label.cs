@@ -26,7 +26,7 @@ internal sealed class Label
         var label = new Label();
         var verb = new VerbCommand(
             "label",
-            "The nutrition label of a formula by the law of one place, unrounded figures beside printed ones, with its allergens.",
+            "The nutrition label of a formula by the law of one place, figures as printed and not rounded, with its allergens.",
             "swapsolver label data/formulas/hazelnut-tin-loaf.json --law eu")
         {
             label.formula,

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Grpc.Core;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
 using SwapSolver.Console.Screens;
@@ -10,8 +9,6 @@ namespace SwapSolver.Console.Verbs;
 /// <summary><c>pantry list</c>: the ingredients, by id.</summary>
 internal static class PantryList
 {
-    private const int PageSize = 1000;
-
     /// <summary>The verb.</summary>
     public static Command Create(Errand errand)
     {
@@ -31,21 +28,7 @@ internal static class PantryList
         return verb;
     }
 
-    private static ServiceCall<ListIngredientsResponse> Ask(string role) => (service, options) => ListAsync(service, role, options);
-
-    // All pages as one, so that neither a script nor a person sees where they were cut.
-    private static async Task<ListIngredientsResponse> ListAsync(CallInvoker service, string role, CallOptions options)
-    {
-        var client = new IngredientService.IngredientServiceClient(service);
-        var request = new ListIngredientsRequest { PageSize = PageSize, Role = role };
-        var all = new ListIngredientsResponse();
-        do
-        {
-            var page = await client.ListIngredientsAsync(request, options);
-            all.Ingredients.AddRange(page.Ingredients);
-            request.PageToken = page.NextPageToken;
-        }
-        while (request.PageToken.Length > 0);
-        return all;
-    }
+    private static ServiceCall<ListIngredientsResponse> Ask(string role) => (service, options) => AllPages.OfAsync(
+        token => new IngredientService.IngredientServiceClient(service).ListIngredientsAsync(
+            new ListIngredientsRequest { Role = role, PageSize = AllPages.Size, PageToken = token }, options));
 }

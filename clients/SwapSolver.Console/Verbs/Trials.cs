@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Grpc.Core;
 using SwapSolver.Console.Arguments;
 using SwapSolver.Console.Asking;
 using SwapSolver.Console.Files;
@@ -12,8 +11,6 @@ namespace SwapSolver.Console.Verbs;
 /// <summary><c>trial</c>: what was baked and measured, and what the kitchen learned from it.</summary>
 internal static class Trials
 {
-    private const int PageSize = 1000;
-
     /// <summary>The verb with its own verbs.</summary>
     public static Command Create(Errand errand) =>
         new("trial", "What was baked and measured, and what the kitchen learned from it.")
@@ -77,34 +74,11 @@ internal static class Trials
 
     private static Task<Checked<ServiceCall<T>>> Ready<T>(ServiceCall<T> call) => Task.FromResult<Checked<ServiceCall<T>>>(call);
 
-    private static ServiceCall<ListTrialsResponse> All(string name) => (service, options) => AllAsync(service, name, options);
+    private static ServiceCall<ListTrialsResponse> All(string name) => (service, options) => AllPages.OfAsync(
+        token => new Client(service).ListTrialsAsync(new ListTrialsRequest { Parent = name, PageSize = AllPages.Size, PageToken = token }, options));
 
-    private static async Task<ListTrialsResponse> AllAsync(CallInvoker service, string name, CallOptions options)
-    {
-        var request = new ListTrialsRequest { Parent = name, PageSize = PageSize };
-        var all = new ListTrialsResponse();
-        do
-        {
-            var page = await new Client(service).ListTrialsAsync(request, options);
-            all.Trials.AddRange(page.Trials);
-            request.PageToken = page.NextPageToken;
-        }
-        while (request.PageToken.Length > 0);
-        return all;
-    }
-
-    private static ServiceCall<ListLearnedFactsResponse> AskLearned() => async (service, options) =>
-    {
-        var (all, request) = (new ListLearnedFactsResponse(), new ListLearnedFactsRequest());
-        do
-        {
-            var page = await new Client(service).ListLearnedFactsAsync(request, options);
-            all.Facts.AddRange(page.Facts);
-            request.PageToken = page.NextPageToken;
-        }
-        while (request.PageToken.Length > 0);
-        return all;
-    };
+    private static ServiceCall<ListLearnedFactsResponse> AskLearned() => (service, options) => AllPages.OfAsync(
+        token => new Client(service).ListLearnedFactsAsync(new ListLearnedFactsRequest { PageSize = AllPages.Size, PageToken = token }, options));
 
     private static ServiceCall<LearnedFact> AskChoice(ChooseLearnedFactRequest request) => async (service, options) => await new Client(service).ChooseLearnedFactAsync(request, options);
 

@@ -22,6 +22,29 @@ internal sealed class ResultsFile : IDisposable
     /// <summary>Place of the last result in it; 0 where there is none.</summary>
     public int Last { get; private set; }
 
+    /// <summary>Does something with the file of results that was asked for, and closes it; says why where it cannot be written.</summary>
+    /// <param name="path">The file; null where none was asked for.</param>
+    /// <param name="job">Resource name of the job whose results it is to hold.</param>
+    /// <param name="work">What is done, with null where no file was asked for.</param>
+    /// <returns>The exit code.</returns>
+    public static async Task<int> WithAsync(string? path, string job, Func<ResultsFile?, Task<int>> work)
+    {
+        if (path is null)
+        {
+            return await work(null);
+        }
+
+        var opened = Open(path, job);
+        if (!opened.IsGood)
+        {
+            ProblemList.Write(opened.Problems);
+            return ExitCode.BadInput;
+        }
+
+        using var file = opened.Value;
+        return await work(file);
+    }
+
     /// <summary>Opens the file, new or with what it holds; or says why it cannot be written.</summary>
     /// <param name="path">The file.</param>
     /// <param name="job">Resource name of the job whose results it is to hold.</param>

@@ -1,7 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Globalization;
-using SwapSolver.Asking.Things;
 using SwapSolver.Kitchen.Wording;
 using SwapSolver.Lines.Names;
 

@@ -60,9 +60,12 @@ internal sealed record AcidFile(
             throw strength.Fault($"{strength.Number} % is no strength; write above 0 and up to 100");
         }
 
-        if (substance.ProtonsByCount.Value <= 0)
+        var neutralising = NeutralisingOf(root.Get("neutralisingValue"));
+        // A salt of no protons by count can free some where a more basic one falls out; then a published value says how many.
+        var least = neutralising.Rule == NeutralisingRule.Published ? 0 : 1;
+        if (substance.ProtonsByCount.Value < least)
         {
-            throw root.Get("dissolved").Fault($"by count this gives {substance.ProtonsByCount.Value} protons to soda; an acid gives some");
+            throw root.Get("dissolved").Fault($"by count this gives {substance.ProtonsByCount.Value} protons to soda; an acid gives some, or has a published value that counts");
         }
 
         return new PureAcid(
@@ -70,7 +73,7 @@ internal sealed record AcidFile(
             root.Get("taste").Text,
             substance,
             new Percent(strength.Number),
-            NeutralisingOf(root.Get("neutralisingValue")),
+            neutralising,
             root.Get("dissolves") switch
             {
                 { Text: "at-once" } => true,

@@ -1,4 +1,3 @@
-using SwapSolver.Data.Ingredients;
 using SwapSolver.Kitchen.Ingredients;
 using Range = SwapSolver.Kitchen.Ingredients.Range;
 

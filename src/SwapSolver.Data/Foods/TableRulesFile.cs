@@ -1,5 +1,4 @@
 using SwapSolver.Data.Files;
-using SwapSolver.Data.Ingredients;
 using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Quantities;
 using Range = SwapSolver.Kitchen.Ingredients.Range;

@@ -1,5 +1,4 @@
 using SwapSolver.Data.Files;
-using SwapSolver.Data.Ingredients;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Practice;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using SwapSolver.Data.Files;
-using SwapSolver.Data.Ingredients;
 using SwapSolver.Data.Panels;
 using SwapSolver.Kitchen.Labels;
 using SwapSolver.Kitchen.Panels;

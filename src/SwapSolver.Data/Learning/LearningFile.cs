@@ -1,5 +1,4 @@
 using SwapSolver.Data.Files;
-using SwapSolver.Data.Ingredients;
 using SwapSolver.Learning;
 
 namespace SwapSolver.Data.Learning;

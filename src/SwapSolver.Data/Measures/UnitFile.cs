@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using SwapSolver.Data.Files;
-using SwapSolver.Data.Ingredients;
 using SwapSolver.Kitchen.Measures;
 using SwapSolver.Kitchen.Quantities;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using SwapSolver.Data.Files;
-using SwapSolver.Data.Ingredients;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Panels;
 using SwapSolver.Kitchen.Quantities;

@@ -1,5 +1,4 @@
 using SwapSolver.Data.Files;
-using SwapSolver.Data.Ingredients;
 using SwapSolver.Kitchen.Practice;
 using SwapSolver.Kitchen.Quantities;
 

@@ -40,8 +40,12 @@ public abstract record Balance(BalanceSettings Settings)
     /// <param name="formula">The formula that is measured.</param>
     /// <param name="reference">The formula that the basis is taken from; often the same.</param>
     /// <param name="draw">Which sheet of each ingredient is read.</param>
-    public virtual Level? Read(Formula formula, Formula reference, Draw draw) =>
-        Ratio(formula, Numerator, Basis(reference), draw);
+    public Level? Read(Formula formula, Formula reference, Draw draw)
+    {
+        var basis = Basis(reference);
+        var bottom = basis.Constant + Sum(basis.PerGram, formula, draw);
+        return bottom == 0 ? null : new Level(Parts.Sum(part => part.Min(sum => Sum(sum, formula, draw))) / bottom);
+    }
 
     /// <summary>The linear sum that measures the reference: what a variant's distance from it is counted in.</summary>
     public virtual Func<FactSheet, PerGram> Anchor(Formula reference, Draw draw) => Numerator;
@@ -73,18 +77,16 @@ public abstract record Balance(BalanceSettings Settings)
         return rows.ToImmutable();
     }
 
-    /// <summary>Ratio of a sum to a basis; null where the basis is zero.</summary>
-    protected static Level? Ratio(Formula formula, Func<FactSheet, PerGram> numerator, Basis basis, Draw draw)
+    /// <summary>So much over all lines.</summary>
+    protected static double Sum(Func<FactSheet, PerGram> perGram, Formula formula, Draw draw)
     {
-        double top = 0, bottom = basis.Constant;
+        double sum = 0;
         foreach (var line in formula.Lines)
         {
-            var facts = draw(line.Ingredient);
-            top += numerator(facts).Value * line.Grams.Value;
-            bottom += basis.PerGram(facts).Value * line.Grams.Value;
+            sum += perGram(draw(line.Ingredient)).Value * line.Grams.Value;
         }
 
-        return bottom == 0 ? null : new Level(top / bottom);
+        return sum;
     }
 
     /// <summary><c>sum (n - low d) x &gt;= low d_0</c>.</summary>

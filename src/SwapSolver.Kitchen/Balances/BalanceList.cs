@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Quantities;
 
 namespace SwapSolver.Kitchen.Balances;
 
@@ -8,6 +10,8 @@ public sealed class BalanceList
 {
     private readonly ImmutableArray<Fact> reads;
 
+    private readonly Sweetness sweetness;
+
     /// <summary>Makes the list.</summary>
     /// <param name="settings">Finds the settings of a balance by its id.</param>
     /// <param name="convention">How net carbohydrate is counted.</param>
@@ -15,6 +19,7 @@ public sealed class BalanceList
     {
         NetCarbohydrate = new NetCarbohydrate(settings("net-carbohydrate"), convention);
         Leavening = new Leavening(settings("leavening"));
+        sweetness = new Sweetness(settings("sweetness"));
         Ratios =
         [
             new Hydration(settings("hydration")),
@@ -41,6 +46,7 @@ public sealed class BalanceList
             new PerPortion(settings("sodium"), Fact.Sodium, PortionSize.Slice),
             new PerPortion(settings("price"), Fact.Price, PortionSize.Loaf),
             new EggCount(settings("eggs")),
+            sweetness,
         ];
         Targetable = [.. All, .. Portions];
         reads = [.. All.SelectMany(balance => balance.Reads).Distinct()];
@@ -68,8 +74,12 @@ public sealed class BalanceList
     public ImmutableArray<Balance> All { get; }
 
     /// <summary>The readings that are told only where a limit or a target asks for them: what a slice holds, what the loaf
-    /// costs, how many eggs it takes.</summary>
+    /// costs, how many eggs it takes, how sweet it is.</summary>
     public ImmutableArray<Balance> Portions { get; }
+
+    /// <summary>The readings that a formula is told by itself: the ratios, and how sweet it is where it holds a sweetener.</summary>
+    public ImmutableArray<Balance> ToldOf(Formula formula) =>
+        formula.MassOf(Role.Sweetener) > Grams.None ? Ratios.Add(sweetness) : Ratios;
 
     /// <summary>Everything that a limit or a target can be set on.</summary>
     public ImmutableArray<Balance> Targetable { get; }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using SwapSolver.Kitchen.Foods;
 
 namespace SwapSolver.Kitchen.Ingredients;
 

@@ -3,7 +3,6 @@ using Google.Rpc;
 using Grpc.Core;
 using Grpc.Core.Interceptors;
 using SwapSolver.Records;
-using SwapSolver.Service.Services;
 using Reason = SwapSolver.V1.CallFault.Types.Reason;
 
 namespace SwapSolver.Service.Faults;

@@ -1,5 +1,4 @@
 using Grpc.Core;
-using SwapSolver.Data.Ingredients;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Records;
@@ -107,12 +106,12 @@ internal sealed class IngredientService(Pantry pantry, IngredientWriter writer, 
         }
 
         var known = Enum.GetValues<Role>();
-        if (known.All(one => Words.Of(one) != role))
+        if (known.All(one => RoleWords.Of(one) != role))
         {
-            problems.Add("role", role, "is no role", $"give one of {string.Join(", ", known.Select(Words.Of))}");
+            problems.Add("role", role, "is no role", $"give one of {string.Join(", ", known.Select(RoleWords.Of))}");
         }
 
-        return pantry.Ingredients.Where(ingredient => Words.Of(ingredient.Role) == role);
+        return pantry.Ingredients.Where(ingredient => RoleWords.Of(ingredient.Role) == role);
     }
 
     /// <summary>The id that the page before ended with; empty for the first page. A token names it, and no place in a count:

@@ -120,7 +120,7 @@ internal sealed class TrialService(
         var read = subject.Read(request.Name, request.Formula, problems);
         problems.ThrowIfAny();
         var response = new SuggestTrialsResponse();
-        response.Suggestions.AddRange(new NextTests(shelf.Learning, learning.All(), shelf.Untouched).For(request.Name, read!.Formula).Select(writer.Write));
+        response.Suggestions.AddRange(new NextTests(shelf.Learning, learning.All(), shelf.Untouched).For(request.Name, read!.Formula).Select(test => writer.Write(test, read.Formula)));
         return Task.FromResult(response);
     }
 

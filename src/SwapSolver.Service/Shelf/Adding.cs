@@ -2,7 +2,6 @@ using Grpc.Core;
 using SwapSolver.Kitchen.Panels;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Records;
-using SwapSolver.Service.Services;
 using SwapSolver.Service.Solves;
 using SwapSolver.Service.Translation;
 using SwapSolver.Solving.Models;

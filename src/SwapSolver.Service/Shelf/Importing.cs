@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Foods;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Records;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Records;

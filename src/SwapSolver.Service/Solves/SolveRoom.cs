@@ -4,7 +4,6 @@ using Google.Rpc;
 using Grpc.Core;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Limits;
-using SwapSolver.Service.Services;
 using SwapSolver.Solving.Answers;
 using Reason = SwapSolver.V1.CallFault.Types.Reason;
 

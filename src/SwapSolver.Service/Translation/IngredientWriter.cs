@@ -1,5 +1,4 @@
 using SwapSolver.Data.Files;
-using SwapSolver.Data.Ingredients;
 using SwapSolver.Kitchen.Ingredients;
 
 namespace SwapSolver.Service.Translation;
@@ -16,7 +15,7 @@ internal sealed class IngredientWriter(SourceKeys sources, Pantry shipped)
         {
             Name = ResourceName.Of(ingredient),
             DisplayName = ingredient.Name,
-            Role = Words.Of(ingredient.Role),
+            Role = RoleWords.Of(ingredient.Role),
             About = ingredient.About,
             NotFor = ingredient.NotFor,
             Made = ingredient.Made,

@@ -2,6 +2,7 @@ using SwapSolver.Kitchen.Wording;
 using SwapSolver.Learning;
 using SwapSolver.Service.Learned;
 using SwapSolver.V1;
+using Formula = SwapSolver.Kitchen.Formulas.Formula;
 using Range = SwapSolver.Kitchen.Ingredients.Range;
 
 namespace SwapSolver.Service.Translation;
@@ -33,10 +34,13 @@ internal sealed class LearnedWriter(Phrases phrases)
     }
 
     /// <summary>A test that would help.</summary>
-    public SuggestedTrial Write(TestWorth test)
+    /// <param name="test">The test.</param>
+    /// <param name="formula">The formula that it is for; it knows what its bags are called.</param>
+    public SuggestedTrial Write(TestWorth test, Formula formula)
     {
         var kind = test.Fact.Id.Split('.')[0];
-        var bag = LearningRules.IngredientOf(test.Fact.Id) ?? string.Empty;
+        var id = LearningRules.IngredientOf(test.Fact.Id);
+        var bag = formula.Lines.FirstOrDefault(line => line.Ingredient.Id == id)?.Ingredient.Name ?? id ?? string.Empty;
         return new SuggestedTrial
         {
             Test = phrases.Say($"next-test-{kind}", ("ingredient", bag)),

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Formulas;
-using SwapSolver.Solving.Replacing;
 
 namespace SwapSolver.Solving.Answers;
 

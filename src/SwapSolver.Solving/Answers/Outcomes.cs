@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using SwapSolver.Solving.Replacing;
 
 namespace SwapSolver.Solving.Answers;
 

@@ -41,7 +41,7 @@ public sealed record Measurement(Formula Formula, MeasuredLines? Measured = null
     {
         var reference = Formula.Merged();
         var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient), Measured, search.Bags);
-        return Readings.Of(search.Bakehouse.Balances.Ratios, HoldsOf(search.Bakehouse, Origin(reference)), reference, reference, samples);
+        return Readings.Of(search.Bakehouse.Balances.ToldOf(reference), HoldsOf(search.Bakehouse, Origin(reference)), reference, reference, samples);
     }
 
     /// <summary>Every reading against its band with typical facts alone: no kitchens are drawn, so a reading has no range.</summary>
@@ -49,7 +49,7 @@ public sealed record Measurement(Formula Formula, MeasuredLines? Measured = null
     public ImmutableArray<Reading> ReadTypical(AnswerSearch search)
     {
         var reference = Formula.Merged();
-        return Readings.Of(search.Bakehouse.Balances.Ratios, HoldsOf(search.Bakehouse, Origin(reference)), reference, reference, samples: null);
+        return Readings.Of(search.Bakehouse.Balances.ToldOf(reference), HoldsOf(search.Bakehouse, Origin(reference)), reference, reference, samples: null);
     }
 
     private Formula Origin(Formula reference) => BandsOf?.Merged() ?? reference;

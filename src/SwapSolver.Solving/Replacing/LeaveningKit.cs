@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Solving.Answers;
 
 namespace SwapSolver.Solving.Replacing;
 

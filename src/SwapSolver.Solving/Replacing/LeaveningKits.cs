@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using SwapSolver.Kitchen.Acids;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Models;
 using SwapSolver.Solving.Wishes;
 

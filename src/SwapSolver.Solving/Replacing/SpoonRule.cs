@@ -1,5 +1,6 @@
 using System.Globalization;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Solving.Answers;
 
 namespace SwapSolver.Solving.Replacing;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Balances;
-using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;

@@ -56,7 +56,7 @@ internal static class RecordsRun
 
         folder.Delete(recursive: true);
         await File.WriteAllTextAsync(results, text.ToString());
-        Console.Write(text);
+        System.Console.Write(text);
         return worst <= 2 ? 0 : 1;
     }
 

@@ -61,7 +61,7 @@ public static class KitchenRun
             void Fault(string words)
             {
                 wrong.Add((kitchen.Number, words));
-                Console.Error.WriteLine(words);
+                System.Console.Error.WriteLine(words);
             }
         });
         return [.. proofs.OrderBy(one => one.Number).Select(one => one.Proof)];

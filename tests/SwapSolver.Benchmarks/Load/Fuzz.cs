@@ -36,14 +36,14 @@ internal static class Fuzz
                 if (Wire.IsOurFault(end.Code))
                 {
                     faults.Add($"{number} {end.Code} {end.Told}");
-                    await Console.Error.WriteLineAsync($"{number} {end.Code} {end.Told}");
+                    await System.Console.Error.WriteLineAsync($"{number} {end.Code} {end.Told}");
                 }
             }
 
             if (Interlocked.Increment(ref done) % Math.Max(1, (requests + bodies) / 500) == 0)
             {
                 memory.Enqueue(service.ResidentMegabytes);
-                await Console.Error.WriteLineAsync($"{done} of {requests + bodies}, {clock.Elapsed.TotalSeconds:0} s, {memory.Last():0} MB");
+                await System.Console.Error.WriteLineAsync($"{done} of {requests + bodies}, {clock.Elapsed.TotalSeconds:0} s, {memory.Last():0} MB");
             }
         });
 

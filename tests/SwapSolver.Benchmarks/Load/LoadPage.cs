@@ -8,7 +8,7 @@ internal static class LoadPage
 {
     private const string Page = "tests/SwapSolver.Benchmarks/results/load.md";
 
-    private const string Head = "# Under load\n\nWritten by the benchmarks' `--fuzz`, `--overload`, `--deadlines`, `--stalled` and `--soak`, run from the root of the sources; the service is a process of its own on loopback, the callers run beside it on the same processors.\n";
+    private const string Head = "# Under load\n\nWritten by the benchmarks' `--fuzz`, `--overload`, `--deadlines`, `--stalled`, `--throughput`, `--first-answer` and `--soak`, run from the root of the sources; the service is a process of its own on loopback, the callers run beside it on the same processors.\n";
 
     /// <summary>Writes a section, and says whether its promise was kept.</summary>
     /// <param name="title">Title of the section.</param>
@@ -23,7 +23,7 @@ internal static class LoadPage
             section.Append(CultureInfo.InvariantCulture, $"| {row.What} | {row.Value} | {row.Goal} | {(row.IsKept ? "yes" : "no")} |\n");
         }
 
-        Console.WriteLine(section);
+        System.Console.WriteLine(section);
         var others = File.Exists(page)
             ? string.Concat(File.ReadAllText(page).Split("\n## ").Skip(1).Where(other => !other.StartsWith($"{title}\n", StringComparison.Ordinal)).Select(other => $"\n## {other.TrimEnd('\n')}\n"))
             : string.Empty;

@@ -24,7 +24,7 @@ public sealed record InProcess(string Name, ISolver Solver) : IRunner
         catch (InvalidOperationException fault) when (this != Ours)
         {
             // A point that breaks its own model is no proof.
-            Console.Error.WriteLine($"{Name}: {fault.Message}");
+            System.Console.Error.WriteLine($"{Name}: {fault.Message}");
             return new Finish(IRunner.MostSeconds * 1000, IsProven: false, double.NaN);
         }
 

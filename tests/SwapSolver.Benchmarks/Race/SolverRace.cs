@@ -56,7 +56,7 @@ public static class SolverRace
 
         // The better of two runs: what else the machine does is no merit of the other solvers.
         var finishes = runners.Select(runner => Better(runner.Run(question, file), () => runner.Run(question, file))).ToImmutableArray();
-        Console.Error.WriteLine($"{question.Kind}, {question.Name}: {string.Join("  ", finishes.Select(finish => finish.IsProven ? finish.Milliseconds.ToString("0.0", CultureInfo.InvariantCulture) : "-"))}  {finishes[0].Objective:R}");
+        System.Console.Error.WriteLine($"{question.Kind}, {question.Name}: {string.Join("  ", finishes.Select(finish => finish.IsProven ? finish.Milliseconds.ToString("0.0", CultureInfo.InvariantCulture) : "-"))}  {finishes[0].Objective:R}");
         return finishes;
     }
 

@@ -25,7 +25,7 @@ internal static class LedgerPage
             .ToList();
         if (checks.Count == 0)
         {
-            Console.Error.WriteLine($"the tests noted nothing in '{folder}': run tests/references.sh");
+            System.Console.Error.WriteLine($"the tests noted nothing in '{folder}': run tests/references.sh");
             return 1;
         }
 
@@ -65,7 +65,7 @@ internal static class LedgerPage
         }
 
         File.WriteAllText(Page, page.ToString().ReplaceLineEndings("\n"));
-        Console.WriteLine($"{Page}: {checks.Count(line => line.Mark == "published")} published figures checked, {checks.Count} in all");
+        System.Console.WriteLine($"{Page}: {checks.Count(line => line.Mark == "published")} published figures checked, {checks.Count} in all");
         return 0;
     }
 

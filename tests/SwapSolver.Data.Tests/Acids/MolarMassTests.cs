@@ -39,9 +39,15 @@ public sealed partial class MolarMassTests
         Assert.Equal(ShippedAcids.Chemistry.Constants.SodaGramsPerMole.Range.Typical, Pure["baking-soda"].GramsPerMole.Range.Typical);
     }
 
-    private static double MassOf(string formula) => formula.Split('.').Sum(part => Atom().Matches(part).Sum(match =>
-        Elements.Rows.Single(row => row["element"] == match.Groups[1].Value).Published
-        * (match.Groups[2].Length == 0 ? 1 : int.Parse(match.Groups[2].Value, CultureInfo.InvariantCulture))));
+    /// <summary>Mass of a formula [g/mol]; what follows a full stop may begin with how often it is there, as in CaHPO4.2H2O.</summary>
+    private static double MassOf(string formula) => formula.Split('.').Sum(part =>
+        CountOf(Times().Match(part).Value) * Atom().Matches(part).Sum(match =>
+            Elements.Rows.Single(row => row["element"] == match.Groups[1].Value).Published * CountOf(match.Groups[2].Value)));
+
+    private static int CountOf(string digits) => digits.Length == 0 ? 1 : int.Parse(digits, CultureInfo.InvariantCulture);
+
+    [GeneratedRegex("^[0-9]*")]
+    private static partial Regex Times();
 
     [GeneratedRegex("([A-Z][a-z]?)([0-9]*)")]
     private static partial Regex Atom();

@@ -36,6 +36,7 @@ public sealed class NeutralisingValueTests
     [Theory]
     [InlineData("monocalcium-phosphate", 66.6, 80)]
     [InlineData("sodium-acid-pyrophosphate", 75.7, 72)]
+    [InlineData("dicalcium-phosphate", 0, 33)]
     public void Where_counting_protons_does_not_hold_the_published_value_is_used_and_says_why(string id, double counted, double published)
     {
         // Counted: protons x 84.006 / molar mass x 100, IUPAC atomic masses. Published: trade encyclopedia of baking.

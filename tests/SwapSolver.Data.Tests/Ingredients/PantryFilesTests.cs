@@ -1,5 +1,4 @@
 using SwapSolver.Data.Files;
-using SwapSolver.Data.Ingredients;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Loaves;
 
@@ -20,7 +19,7 @@ public sealed class PantryFilesTests
         var row = ShippedPantry.Ids.Rows.Single(row => row["id"] == id);
         var ingredient = TestKitchen.Ingredient(id);
 
-        Assert.Equal(row["role"], Words.Of(ingredient.Role));
+        Assert.Equal(row["role"], RoleWords.Of(ingredient.Role));
         Assert.Equal(row["usda_ndb_no"], ingredient.UsdaFoodNumber ?? string.Empty);
     }
 

@@ -1,13 +1,12 @@
 using Grpc.Core;
-using Grpc.Core.Interceptors;
 using Grpc.Net.Client;
 using Grpc.Net.Client.Balancer;
-using Grpc.Net.Client.Configuration;
 using Microsoft.Extensions.DependencyInjection;
+using SwapSolver.Console.Asking;
 
 namespace SwapSolver.Service.Tests.Cluster;
 
-/// <summary>A client as OPERATIONS advises it: all services in turn, and the same call again where one went away or is full.</summary>
+/// <summary>A client as the console is one: all services in turn, and the same call again where one went away or is full.</summary>
 internal sealed class AdvisedChannel : IDisposable
 {
     private readonly GrpcChannel channel;
@@ -24,31 +23,9 @@ internal sealed class AdvisedChannel : IDisposable
             Credentials = ChannelCredentials.Insecure,
             ServiceProvider = parts,
             MaxReceiveMessageSize = null,
-            ServiceConfig = new ServiceConfig
-            {
-                LoadBalancingConfigs = { new RoundRobinConfig() },
-                MethodConfigs =
-                {
-                    new MethodConfig
-                    {
-                        Names = { MethodName.Default },
-                        RetryPolicy = new RetryPolicy
-                        {
-                            MaxAttempts = 4,
-                            InitialBackoff = TimeSpan.FromSeconds(0.25),
-                            MaxBackoff = TimeSpan.FromSeconds(4),
-                            BackoffMultiplier = 2,
-                            RetryableStatusCodes = { StatusCode.Unavailable, StatusCode.ResourceExhausted },
-                        },
-                    },
-                },
-            },
+            ServiceConfig = CallAdvice.Config,
         });
-        Invoker = channel.Intercept(headers =>
-        {
-            headers.Add("authorization", $"Bearer {key}");
-            return headers;
-        });
+        Invoker = CallAdvice.WithKey(channel, key);
     }
 
     /// <summary>Calls through it.</summary>

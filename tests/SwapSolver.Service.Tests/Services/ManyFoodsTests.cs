@@ -1,5 +1,6 @@
 using Grpc.Core;
 using SwapSolver.Kitchen.Foods;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Loaves;
 using SwapSolver.Records;
 using SwapSolver.Service.Tests.Running;

@@ -216,15 +216,12 @@ public sealed class FactSamplesTests
 
         public override ImmutableArray<Fact> Reads => [];
 
-        public override PerGram Numerator(FactSheet facts) => PerGram.None;
+        public override PerGram Numerator(FactSheet facts) => PerGram.Itself;
 
-        public override Basis Basis(Formula reference) => Kitchen.Balances.Basis.Batter;
-
-        public override Level? Read(Formula formula, Formula reference, Draw draw)
+        public override Basis Basis(Formula reference)
         {
-            Assert.Equal(formula.BatterMass, reference.BatterMass);
-            Seen.Add(formula.BatterMass.Value);
-            return new Level(formula.BatterMass.Value);
+            Seen.Add(reference.BatterMass.Value);
+            return Kitchen.Balances.Basis.Loaf;
         }
     }
 }

@@ -281,7 +281,7 @@ journey("By the keyboard alone a baker comes from the door to a saved revision",
 });
 
 journey("With letters twice as large, and at 200 % zoom, no bench of the kitchen runs off", { ...owner, width: 640 }, async ({ page, standsUp }) => {
-  for (const [bench, ready] of [["", "Readings of these grams, with their ranges"], ["oven", "With one thing done otherwise"], ["cards", "Its label"], ["compare", "There is no earlier revision"], ["trials", "Save this formula as one of this kitchen first"]]) {
+  for (const [bench, ready] of [["", "Readings of these grams, with their ranges"], ["oven", "Done otherwise, one thing at a time"], ["cards", "Its label"], ["compare", "There is no earlier revision"], ["trials", "Save this formula as one of this kitchen first"]]) {
     await go(page, "hazelnut-tin-loaf", bench);
     await page.getByText(ready).first().waitFor();
     await standsUp(page, `${bench || "bowl"} at 200 % zoom`);

@@ -1,8 +1,7 @@
 // The gas of soda and powder against time.
 import { GasPoint_Stage as Stage, type PredictRiseResponse } from "contract/baking_service_pb";
 import type { Estimate } from "contract/estimate_pb";
-import { FigureTable } from "../charts/FigureTable";
-import { Plot } from "../charts/Plot";
+import { Curve } from "../charts/Curve";
 import { CautionList } from "../parts/Cautions";
 import { trimmed } from "../words/figures";
 
@@ -21,29 +20,24 @@ export function RiseCurve({ rise }: { rise: PredictRiseResponse }) {
         )}
       </p>
       {isGas && (
-        <>
-          <Plot
-            words={`Gas against time: ${rise.volumeAtBowlMillilitres.toFixed(0)} mL in all after ${rise.gas.at(-1)?.minute ?? 0} minutes. The figures stand in the table below.`}
-            x={{ title: "after wetting the soda", unit: "min", decimals: 0 }}
-            y={{ title: "gas", unit: "mL", decimals: 0 }}
-            series={[
-              { title: "freed so far", points: rise.gas.map((point) => [point.minute, point.millilitres] as const) },
-              { title: "still held by the batter", points: rise.gas.map((point) => [point.minute, point.heldMillilitres] as const) },
-            ]}
-            rules={inOven ? [{ at: inOven.minute, along: "x", words: "into the oven" }] : []}
-          />
-          <FigureTable
-            summary="The figures behind the picture"
-            caption="Gas against time"
-            rows={rise.gas}
-            columns={[
-              { title: "minute", isFigure: true, of: (point) => trimmed(point.minute, 1) },
-              { title: "freed [mL]", isFigure: true, of: (point) => point.millilitres.toFixed(0) },
-              { title: "held [mL]", isFigure: true, of: (point) => point.heldMillilitres.toFixed(0) },
-              { title: "where", of: (point) => stages[point.stage] ?? "" },
-            ]}
-          />
-        </>
+        <Curve
+          what="Gas against time"
+          told={`${rise.volumeAtBowlMillilitres.toFixed(0)} mL in all after ${rise.gas.at(-1)?.minute ?? 0} minutes`}
+          x={{ title: "after wetting the soda", unit: "min", decimals: 0 }}
+          y={{ title: "gas", unit: "mL", decimals: 0 }}
+          series={[
+            { title: "freed so far", points: rise.gas.map((point) => [point.minute, point.millilitres] as const) },
+            { title: "still held by the batter", points: rise.gas.map((point) => [point.minute, point.heldMillilitres] as const) },
+          ]}
+          rules={inOven ? [{ at: inOven.minute, along: "x", words: "into the oven" }] : []}
+          rows={rise.gas}
+          columns={[
+            { title: "minute", isFigure: true, of: (point) => trimmed(point.minute, 1) },
+            { title: "freed [mL]", isFigure: true, of: (point) => point.millilitres.toFixed(0) },
+            { title: "held [mL]", isFigure: true, of: (point) => point.heldMillilitres.toFixed(0) },
+            { title: "where", of: (point) => stages[point.stage] ?? "" },
+          ]}
+        />
       )}
       <ul class="told">
         {rise.phBatter && <li>pH of the batter: {range(rise.phBatter, 1)}</li>}

@@ -42,15 +42,6 @@ public sealed record Gas(BalanceSettings Settings) : Balance(Settings)
     /// <inheritdoc/>
     public override Basis Basis(Formula reference) => Balances.Basis.Batter;
 
-    /// <inheritdoc/>
-    public override Level? Read(Formula formula, Formula reference, Draw draw)
-    {
-        var batter = formula.BatterMass.Value;
-        return batter == 0
-            ? null
-            : new Level((Least(FromSoda, formula, draw) + Least(FromYeast, formula, draw)) / batter);
-    }
-
     /// <summary>Around the reference's own reading; open where the reference gives no gas, for then something other than
     /// gas raises it, or nothing does.</summary>
     public override Band Around(Func<Level?> own, Formula reference, Draw draw) =>
@@ -87,10 +78,4 @@ public sealed record Gas(BalanceSettings Settings) : Balance(Settings)
 
         return rows.ToImmutable();
     }
-
-    private static double Least(ImmutableArray<Func<FactSheet, PerGram>> terms, Formula formula, Draw draw) =>
-        terms.Min(term => Sum(term, formula, draw));
-
-    private static double Sum(Func<FactSheet, PerGram> term, Formula formula, Draw draw) =>
-        formula.Lines.Sum(line => term(draw(line.Ingredient)).Value * line.Grams.Value);
 }

@@ -1,4 +1,4 @@
-namespace SwapSolver.Kitchen.Foods;
+namespace SwapSolver.Kitchen.Ingredients;
 
 /// <summary>Where the figures of a food were read.</summary>
 public enum FoodOrigin

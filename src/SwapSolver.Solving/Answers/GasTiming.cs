@@ -1,4 +1,4 @@
-namespace SwapSolver.Solving.Replacing;
+namespace SwapSolver.Solving.Answers;
 
 /// <summary>When the gas comes, beside when it came before.</summary>
 public enum GasTiming

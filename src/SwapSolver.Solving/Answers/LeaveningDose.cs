@@ -1,7 +1,7 @@
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 
-namespace SwapSolver.Solving.Replacing;
+namespace SwapSolver.Solving.Answers;
 
 /// <summary>So much of something that stands in for leavening.</summary>
 /// <param name="Ingredient">What it is.</param>

@@ -1,9 +1,8 @@
 using Google.Rpc;
 using Grpc.Core;
-using SwapSolver.Service.Faults;
 using Reason = SwapSolver.V1.CallFault.Types.Reason;
 
-namespace SwapSolver.Service.Services;
+namespace SwapSolver.Service.Faults;
 
 /// <summary>Ends a call whose time ran out with nothing found.</summary>
 internal static class OutOfTime

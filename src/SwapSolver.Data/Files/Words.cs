@@ -1,14 +1,13 @@
 using System.Collections.Immutable;
-using SwapSolver.Data.Files;
 using SwapSolver.Kitchen.Ingredients;
 
-namespace SwapSolver.Data.Ingredients;
+namespace SwapSolver.Data.Files;
 
 /// <summary>The words that data files use for roles, marks and egg sizes.</summary>
-public static class Words
+internal static class Words
 {
     private static readonly ImmutableDictionary<string, Role> Roles =
-        Enum.GetValues<Role>().ToImmutableDictionary(Of, StringComparer.Ordinal);
+        Enum.GetValues<Role>().ToImmutableDictionary(RoleWords.Of, StringComparer.Ordinal);
 
     private static readonly ImmutableDictionary<string, Mark> Marks =
         Enum.GetValues<Mark>().ToImmutableDictionary(mark => mark.ToString().ToLowerInvariant(), StringComparer.Ordinal);
@@ -26,14 +25,11 @@ public static class Words
         ["EXTRA_LARGE_EU"] = EggSize.ExtraLargeEu,
     }.ToImmutableDictionary(StringComparer.Ordinal);
 
-    /// <summary>The word of a role, as <c>leavening-blend</c>.</summary>
-    public static string Of(Role role) => RoleWords.Of(role);
+    public static Role RoleOf(JsonPlace place) => Find(Roles, place);
 
-    internal static Role RoleOf(JsonPlace place) => Find(Roles, place);
+    public static Mark MarkOf(JsonPlace place) => Find(Marks, place);
 
-    internal static Mark MarkOf(JsonPlace place) => Find(Marks, place);
-
-    internal static EggSize SizeOf(JsonPlace place) => Find(Sizes, place);
+    public static EggSize SizeOf(JsonPlace place) => Find(Sizes, place);
 
     private static T Find<T>(ImmutableDictionary<string, T> words, JsonPlace place) =>
         words.TryGetValue(place.Text, out var found)

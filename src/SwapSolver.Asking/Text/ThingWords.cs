@@ -1,11 +1,10 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
-using SwapSolver.Asking.Text;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Wording;
 using SwapSolver.Lines.Names;
 
-namespace SwapSolver.Asking.Things;
+namespace SwapSolver.Asking.Text;
 
 /// <summary>Finds names of ingredients, groups and allergens in running words.</summary>
 internal sealed class ThingWords

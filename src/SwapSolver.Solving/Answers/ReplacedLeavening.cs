@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Quantities;
 
-namespace SwapSolver.Solving.Replacing;
+namespace SwapSolver.Solving.Answers;
 
 /// <summary>What else changes where one leavening stands in for another.</summary>
 /// <param name="Acid">Acid that went out and comes back [mmol].</param>
