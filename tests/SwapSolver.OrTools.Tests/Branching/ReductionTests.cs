@@ -50,6 +50,7 @@ public sealed class ReductionTests
     {
         // The trace would be 1,000 times as far out as the last digit of the other; a whole number named by others need not be whole.
         Assert.Equal([1], Kept(false, 1, 1e-4));
+        Assert.Equal([1], Kept(false, 1000, 0.1));
         Assert.Equal([1], Kept(true, 1, 1));
 
         static int[] Kept(bool isWhole, double first, double second) => Reduction.Of(new Model(
@@ -106,6 +107,21 @@ public sealed class ReductionTests
             return reduced.High[0] * reduced.Restoring.Units[0];
         }
     }
+
+    [Fact]
+    public void What_cancels_but_for_the_last_digits_is_nothing()
+    {
+        // x is a tenth of y, so 3 x - 0.3 y is nothing, though in binary it comes to 5.6e-17; z alone is left in the row.
+        var reduced = Reduction.Of(new Model(
+            [new("x", 0, 10, false, 1), new("y", 0, 50, false, 1), new("z", 0, 8, false, 1)],
+            [new("tenth", [new(0, 1), new(1, -0.1)], 0, 0), new("left", [new(0, 3), new(1, -0.3), new(2, 1)], 1, Open)]))!;
+        Assert.Equal([1, 2], reduced.Restoring.Kept);
+        Assert.Equal([1], reduced.EntryColumns);
+    }
+
+    [Fact]
+    public void Half_a_gram_is_a_limit_for_grams() => Assert.Equal(
+        (0.5, 1.5), Reduction.Of(new Model([new("x", 0.5, 1.5, false, 1)], [])) is { } reduced ? (reduced.Low[0], reduced.High[0]) : default);
 
     [Fact]
     public void A_column_that_pays_is_given_no_limit()
