@@ -63,6 +63,8 @@ switch (args)
     // Several services with a PostgreSQL and a Redis, and everything killed once: results/cluster.md.
     case ["--cluster", var items]:
         return await ClusterRun.Run(Count(items));
+    case ["--two-beside-one", var items]:
+        return await ClusterRun.Compare(Count(items));
     default:
         break;
 }
