@@ -1,5 +1,4 @@
 using SwapSolver.Solving.Answers;
-using SwapSolver.Solving.Replacing;
 
 namespace SwapSolver.Service.Translation;
 

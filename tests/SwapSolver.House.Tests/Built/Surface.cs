@@ -1,6 +1,5 @@
 using System.Reflection;
 using System.Runtime.CompilerServices;
-using SwapSolver.Data.Files;
 
 namespace SwapSolver.House.Tests.Built;
 
