@@ -133,8 +133,9 @@ public sealed class KitchenRecords(string place) : IDisposable
     {
         return Put(
             [.. foods.Select(food => new FoodRow(food.Id, FoodDocument.Write(food)))],
-            "SELECT id AS Id, document AS Document FROM foods WHERE id = @Id",
-            "INSERT INTO foods (id, document) VALUES (@Id, @Document) ON CONFLICT (id) DO UPDATE SET document = excluded.document");
+            static (row, connection, transaction) => connection.QuerySingleOrDefault<FoodRow>("SELECT id AS Id, document AS Document FROM foods WHERE id = @Id", row, transaction),
+            static (row, connection, transaction) => connection.Execute(
+                "INSERT INTO foods (id, document) VALUES (@Id, @Document) ON CONFLICT (id) DO UPDATE SET document = excluded.document", row, transaction));
     }
 
     /// <summary>Writes household weights down; one that stands there to the digit is left as it is.</summary>
@@ -143,13 +144,19 @@ public sealed class KitchenRecords(string place) : IDisposable
     {
         return Put(
             [.. weights.Select(WeightRow.Of)],
-            "SELECT ingredient AS Ingredient, measure AS Measure, amount AS Amount, grams AS Grams, source AS Source FROM household_weights WHERE ingredient = @Ingredient AND measure = @Measure AND amount = @Amount",
-            """
-            INSERT INTO household_weights (ingredient, measure, amount, grams, source)
-            VALUES (@Ingredient, @Measure, @Amount, @Grams, @Source)
-            ON CONFLICT (ingredient, measure, amount) DO UPDATE
-            SET grams = excluded.grams, source = excluded.source
-            """);
+            static (row, connection, transaction) => connection.QuerySingleOrDefault<WeightRow>(
+                "SELECT ingredient AS Ingredient, measure AS Measure, amount AS Amount, grams AS Grams, source AS Source FROM household_weights WHERE ingredient = @Ingredient AND measure = @Measure AND amount = @Amount",
+                row,
+                transaction),
+            static (row, connection, transaction) => connection.Execute(
+                """
+                INSERT INTO household_weights (ingredient, measure, amount, grams, source)
+                VALUES (@Ingredient, @Measure, @Amount, @Grams, @Source)
+                ON CONFLICT (ingredient, measure, amount) DO UPDATE
+                SET grams = excluded.grams, source = excluded.source
+                """,
+                row,
+                transaction));
     }
 
     /// <summary>Writes down what was measured; an older figure of the same fact is replaced.</summary>
@@ -215,7 +222,8 @@ public sealed class KitchenRecords(string place) : IDisposable
     }
 
     /// <summary>Writes rows that are not there to the digit.</summary>
-    private RowsWritten Put<TRow>(IReadOnlyCollection<TRow> rows, string find, string write)
+    private RowsWritten Put<TRow>(
+        IReadOnlyCollection<TRow> rows, Func<TRow, IDbConnection, IDbTransaction, TRow?> find, Action<TRow, IDbConnection, IDbTransaction> write)
         where TRow : class
     {
         int added = 0, changed = 0;
@@ -226,13 +234,13 @@ public sealed class KitchenRecords(string place) : IDisposable
             {
                 foreach (var row in rows)
                 {
-                    var before = connection.QuerySingleOrDefault<TRow>(find, row, transaction);
+                    var before = find(row, connection, transaction);
                     if (row.Equals(before))
                     {
                         continue;
                     }
 
-                    connection.Execute(write, row, transaction);
+                    write(row, connection, transaction);
                     _ = before is null ? added++ : changed++;
                 }
 
@@ -243,12 +251,13 @@ public sealed class KitchenRecords(string place) : IDisposable
         return new RowsWritten(added, changed, rows.Count - added - changed);
     }
 
-    private sealed record FoodRow(string Id, string Document);
+    // Not private: the code that reads a row is written beside this class, not inside it.
+    internal sealed record FoodRow(string Id, string Document);
 
-    private sealed record MeasuredRow(string Ingredient, string Fact, double Low, double Typical, double High, string Method);
+    internal sealed record MeasuredRow(string Ingredient, string Fact, double Low, double Typical, double High, string Method);
 
     /// <summary>The amount is written as text: the database keeps no decimal numbers.</summary>
-    private sealed record WeightRow(string Ingredient, string Measure, string Amount, double Grams, string Source)
+    internal sealed record WeightRow(string Ingredient, string Measure, string Amount, double Grams, string Source)
     {
         public static WeightRow Of(HouseholdWeight weight) => new(
             weight.IngredientId, weight.Measure.Measure, weight.Measure.Amount.ToString("0.############", CultureInfo.InvariantCulture), weight.Measure.Grams.Value, weight.Measure.Source);

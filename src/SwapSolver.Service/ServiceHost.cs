@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Google.Protobuf.Reflection;
 using Google.Rpc;
 using Microsoft.Extensions.Caching.Hybrid;
@@ -42,6 +43,8 @@ namespace SwapSolver.Service;
 /// <summary>Joins the rooms and runs the service.</summary>
 internal static class ServiceHost
 {
+    private const int WrongUse = 2;
+
     private const int WrongData = 3;
 
     /// <summary>A larger answer is not kept [bytes].</summary>
@@ -53,6 +56,12 @@ internal static class ServiceHost
     /// <summary>Runs until it is told to stop. The result is the exit code.</summary>
     public static async Task<int> Run(ServiceOptions options)
     {
+        if (!RuntimeFeature.IsDynamicCodeSupported && options.EmbeddedSocket is null)
+        {
+            await Console.Error.WriteLineAsync("this program serves one console on its own socket only: for a network, start SwapSolver.Service");
+            return WrongUse;
+        }
+
         // The native solver takes as long to load as the network to start: side by side, a console call waits for one.
         var loading = Task.Run(static () => new OrToolsSolver().Solve(new Model([], []), TimeSpan.FromSeconds(1), CancellationToken.None));
         WebApplication app;
@@ -91,13 +100,14 @@ internal static class ServiceHost
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.Configuration.AddInMemoryCollection(settings);
         var limits = ServiceLimits.Read(builder.Configuration);
+        // What a network needs is left out where the program was compiled ahead of time, for the console alone: it makes code when it runs.
         var isEmbedded = options.EmbeddedSocket is not null;
         Logging.Add(builder.Logging, asJson: !isEmbedded);
         builder.WebHost.ConfigureKestrel(kestrel => Doors.Open(kestrel, options, limits, DoorSettings.Read(builder.Configuration)));
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(limits.DrainSeconds));
         builder.Services.AddSingleton(limits);
         AddRooms(builder.Services, options);
-        if (!isEmbedded)
+        if (RuntimeFeature.IsDynamicCodeSupported && !isEmbedded)
         {
             SharedCacheSettings.Add(builder, options.DataPath);
         }
@@ -114,7 +124,7 @@ internal static class ServiceHost
             server.Interceptors.Add<AccessInterceptor>();
             server.MaxReceiveMessageSize = limits.MessageBytes;
         });
-        if (!isEmbedded)
+        if (RuntimeFeature.IsDynamicCodeSupported && !isEmbedded)
         {
             grpc.AddJsonTranscoding(json => json.TypeRegistry = TypeRegistry.FromMessages(
                 BadRequest.Descriptor, ErrorInfo.Descriptor, RetryInfo.Descriptor, RequestInfo.Descriptor));
@@ -124,7 +134,7 @@ internal static class ServiceHost
         }
 
         var app = builder.Build();
-        if (!isEmbedded)
+        if (RuntimeFeature.IsDynamicCodeSupported && !isEmbedded)
         {
             Network.Use(app);
         }
@@ -142,7 +152,7 @@ internal static class ServiceHost
         app.MapGrpcService<CardService>();
         app.MapGrpcService<QuestionService>();
         app.MapGrpcService<JobService>();
-        if (!isEmbedded)
+        if (RuntimeFeature.IsDynamicCodeSupported && !isEmbedded)
         {
             Network.Map(app);
         }

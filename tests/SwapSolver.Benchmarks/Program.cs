@@ -52,6 +52,12 @@ switch (args)
         return await Deadlines.Run(Count(calls));
     case ["--stalled", var connections]:
         return await Stalled.Run(Count(connections));
+    case ["--first-answer", var console]:
+        return await FirstAnswer.Run(console);
+    case ["--empty-service"]:
+        return await FirstAnswer.ServeNothing();
+    case ["--throughput", var rows]:
+        return await Throughput.Run(Count(rows));
     case ["--soak", var minutes]:
         return await Soak.Run(TimeSpan.FromMinutes(Count(minutes)));
     // Several services with a PostgreSQL and a Redis, and everything killed once: results/cluster.md.

@@ -113,6 +113,11 @@ public abstract class SolverContract(Backend backend)
         AssertBest(-3, new Model([new("x", -Open, Open, false, 1)], [new("range", [new(0, 1)], -3, 8)]));
 
     [Fact]
+    public void Seven_scoops_out_of_packets_of_two_take_four_packets() =>
+        // 2 n >= 7, n whole and without a ceiling, each at cost 1: 3.5 is no number of packets, 4 is.
+        AssertBest(4, new Model([new("packets", 0, Open, true, 1)], [new("scoops", [new(0, 2)], 7, Open)]));
+
+    [Fact]
     public void Both_ends_of_a_row_hold()
     {
         var up = new Model([new("x", 0, 100, false, -1)], [new("range", [new(0, 2)], 3, 8)]);

@@ -8,6 +8,9 @@ internal sealed class ServiceProgram
 {
     private const string Name = "SwapSolver.Service";
 
+    /// <summary>The same compiled ahead of time, where it was published so: it is ready in a third of the time.</summary>
+    private const string CompiledName = "SwapSolver.Embedded";
+
     private readonly string folder;
     private readonly string file;
     private readonly string[] before;
@@ -24,10 +27,13 @@ internal sealed class ServiceProgram
     public static ServiceProgram Find()
     {
         var folder = Path.Combine(AppContext.BaseDirectory, "service");
-        var executable = Path.Combine(folder, OperatingSystem.IsWindows() ? Name + ".exe" : Name);
-        if (File.Exists(executable))
+        foreach (var name in (string[])[CompiledName, Name])
         {
-            return new ServiceProgram(folder, executable);
+            var executable = Path.Combine(folder, OperatingSystem.IsWindows() ? name + ".exe" : name);
+            if (File.Exists(executable))
+            {
+                return new ServiceProgram(folder, executable);
+            }
         }
 
         var assembly = Path.Combine(folder, Name + ".dll");

@@ -72,11 +72,11 @@ internal sealed record RecipeData(CardRoom Room)
         var position = 1;
         foreach (var step in card.Formula.Steps)
         {
-            instructions.Add(new JsonObject { [Type] = "HowToStep", ["position"] = position++, ["text"] = words.Step(PlainWords.Of(step)) });
+            instructions.Add((JsonNode)new JsonObject { [Type] = "HowToStep", ["position"] = position++, ["text"] = words.Step(PlainWords.Of(step)) });
         }
 
         // A caution that stays behind on the page would be lost to whoever reads the data.
-        instructions.Add(new JsonObject
+        instructions.Add((JsonNode)new JsonObject
         {
             [Type] = "HowToSection",
             ["name"] = words.Say("head-cautions"),

@@ -46,6 +46,9 @@ internal sealed class BranchAndBound
     /// <summary>Parts that were looked at.</summary>
     public int Parts { get; private set; }
 
+    /// <summary>Steps of the linear solver in all of them.</summary>
+    public long Steps => relaxation.Steps;
+
     /// <summary>How much better another point could be at most, of the best one [1].</summary>
     public double Gap { get; private set; }
 

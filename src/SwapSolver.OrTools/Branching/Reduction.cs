@@ -184,8 +184,9 @@ internal sealed class Reduction
             if (!isGone[column] && double.IsPositiveInfinity(high[column]) && double.IsFinite(low[column]) && costs[column] >= 0)
             {
                 var most = Enumerable.Range(0, rows.Length).Select(row => MostNeeded(row, column)).Append(low[column]).Max();
-                // More than the last digits of a sum.
-                high[column] = most + (1e-6 * Math.Max(1, Math.Abs(most)));
+                // More than the last digits of a sum; and a row that needs three and a half eggs needs four.
+                var ample = most + (1e-6 * Math.Max(1, Math.Abs(most)));
+                high[column] = model.Columns[column].IsWhole ? Math.Ceiling(ample) : ample;
             }
         }
     }

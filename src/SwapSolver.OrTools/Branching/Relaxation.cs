@@ -54,9 +54,6 @@ internal sealed class Relaxation
     /// <summary>What a unit of each column costs at the last point, beyond what it saves.</summary>
     public ReadOnlySpan<double> ReducedCosts => simplex.ReducedCosts;
 
-    /// <summary>How many programs were solved.</summary>
-    public int Solves { get; private set; }
-
     /// <summary>Steps that they took.</summary>
     public long Steps => simplex.Steps;
 
@@ -72,7 +69,6 @@ internal sealed class Relaxation
             }
         }
 
-        Solves++;
         var outcome = simplex.Solve(worth);
         if (outcome == LinearOutcome.Best)
         {

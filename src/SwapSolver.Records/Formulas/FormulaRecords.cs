@@ -45,7 +45,9 @@ public sealed class FormulaRecords
         var conditions = new StringBuilder("id > @after");
         conditions.Append(filter.WithPutAway ? string.Empty : " AND deleted IS NULL");
         conditions.Append(filter.IsPublished switch { true => " AND published IS NOT NULL", false => " AND published IS NULL", null => string.Empty });
-        var values = new DynamicParameters(new { after, most });
+        var values = new DynamicParameters();
+        values.Add("after", after);
+        values.Add("most", most);
         foreach (var (word, place) in filter.Words.Select((word, place) => (word, place)))
         {
             conditions.Append(System.Globalization.CultureInfo.InvariantCulture, $" AND search_text LIKE @word{place} ESCAPE '!'");

@@ -97,16 +97,26 @@ public sealed class WholeRecords
 
     private static IEnumerable<RecordRow> Rows(IDbConnection connection, IDbTransaction transaction)
     {
-        IEnumerable<T> All<T>(string columns, string rest) => connection.Query<T>($"SELECT {columns} FROM {rest}", transaction: transaction, buffered: false);
-
-        return All<RecordRow.Food>("id AS Id, document AS Document", "foods ORDER BY id").Cast<RecordRow>()
-            .Concat(All<RecordRow.Measured>("ingredient AS Ingredient, fact AS Fact, low AS Low, typical AS Typical, high AS High, method AS Method", "measured_facts ORDER BY ingredient, fact"))
-            .Concat(All<RecordRow.Weight>("ingredient AS Ingredient, measure AS Measure, amount AS Amount, grams AS Grams, source AS Source", "household_weights ORDER BY ingredient, measure, amount"))
-            .Concat(All<FormulaHead>(FormulaRecords.HeadColumns, "formulas ORDER BY id").Select(head => new RecordRow.Formula(head)))
-            .Concat(All<Revision>(FormulaRecords.RevisionColumns, "revisions ORDER BY formula, number").Select(revision => new RecordRow.OneRevision(revision)))
-            .Concat(All<StoredTrial>(TrialRecords.Columns, "trials ORDER BY formula, number").Select(trial => new RecordRow.OneTrial(trial)))
-            .Concat(All<LearnedChoice>(TrialRecords.ChoiceColumns, "learned_choices ORDER BY fact").Select(choice => new RecordRow.OneChoice(choice)))
-            .Concat(All<StoredKey>(KeyRecords.Columns, "api_keys ORDER BY id").Select(key => new RecordRow.OneKey(key)));
+        // Each is read by code of its own row, which a method for rows of any kind could not have.
+        return connection.Query<RecordRow.Food>("SELECT id AS Id, document AS Document FROM foods ORDER BY id", transaction: transaction, buffered: false).Cast<RecordRow>()
+            .Concat(connection.Query<RecordRow.Measured>(
+                "SELECT ingredient AS Ingredient, fact AS Fact, low AS Low, typical AS Typical, high AS High, method AS Method FROM measured_facts ORDER BY ingredient, fact",
+                transaction: transaction,
+                buffered: false))
+            .Concat(connection.Query<RecordRow.Weight>(
+                "SELECT ingredient AS Ingredient, measure AS Measure, amount AS Amount, grams AS Grams, source AS Source FROM household_weights ORDER BY ingredient, measure, amount",
+                transaction: transaction,
+                buffered: false))
+            .Concat(connection.Query<FormulaHead>($"SELECT {FormulaRecords.HeadColumns} FROM formulas ORDER BY id", transaction: transaction, buffered: false)
+                .Select(head => new RecordRow.Formula(head)))
+            .Concat(connection.Query<Revision>($"SELECT {FormulaRecords.RevisionColumns} FROM revisions ORDER BY formula, number", transaction: transaction, buffered: false)
+                .Select(revision => new RecordRow.OneRevision(revision)))
+            .Concat(connection.Query<StoredTrial>($"SELECT {TrialRecords.Columns} FROM trials ORDER BY formula, number", transaction: transaction, buffered: false)
+                .Select(trial => new RecordRow.OneTrial(trial)))
+            .Concat(connection.Query<LearnedChoice>($"SELECT {TrialRecords.ChoiceColumns} FROM learned_choices ORDER BY fact", transaction: transaction, buffered: false)
+                .Select(choice => new RecordRow.OneChoice(choice)))
+            .Concat(connection.Query<StoredKey>($"SELECT {KeyRecords.Columns} FROM api_keys ORDER BY id", transaction: transaction, buffered: false)
+                .Select(key => new RecordRow.OneKey(key)));
     }
 
     private static void Insert(RecordRow row, IDbConnection connection, IDbTransaction transaction)

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Grpc.Core;
 using SwapSolver.Service.Access;
 using SwapSolver.V1;
@@ -38,7 +39,7 @@ internal sealed class InnerCalls(IServiceScopeFactory scopes, Caller caller)
     public Task<ConvertLinesResponse> Convert(ConvertLinesRequest request, ServerCallContext context) =>
         In<Services.MeasureService, ConvertLinesResponse>(service => service.ConvertLines(request, context), context);
 
-    private async Task<TResponse> In<TService, TResponse>(Func<TService, Task<TResponse>> ask, ServerCallContext context)
+    private async Task<TResponse> In<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicConstructors)] TService, TResponse>(Func<TService, Task<TResponse>> ask, ServerCallContext context)
     {
         for (var tried = 1; ; tried++)
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using SwapSolver.Records.Jobs;
 
 namespace SwapSolver.Service.Jobs;
@@ -15,8 +16,12 @@ internal sealed record CatalogueShard(string Formula, ImmutableArray<string> Ite
     /// <summary>The items of a formula, cut into shards.</summary>
     public static IEnumerable<NewShard> Cut(string formula, IEnumerable<CatalogueItem> items) => items
         .Chunk(MostItems)
-        .Select(some => new NewShard(JsonSerializer.Serialize(new CatalogueShard(formula, [.. some.Select(item => item.Write())])), some.Length));
+        .Select(some => new NewShard(JsonSerializer.Serialize(new CatalogueShard(formula, [.. some.Select(item => item.Write())]), CatalogueShardContext.Default.CatalogueShard), some.Length));
 
     /// <summary>A shard as the records hold it.</summary>
-    public static CatalogueShard Read(string document) => JsonSerializer.Deserialize<CatalogueShard>(document)!;
+    public static CatalogueShard Read(string document) => JsonSerializer.Deserialize(document, CatalogueShardContext.Default.CatalogueShard)!;
 }
+
+/// <summary>Read and written by code that is made when this is built: what is compiled ahead of time can make none.</summary>
+[JsonSerializable(typeof(CatalogueShard))]
+internal sealed partial class CatalogueShardContext : JsonSerializerContext;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Json;
 using Google.Protobuf.WellKnownTypes;
 using Grpc.Core;
 using SwapSolver.Records.Formulas;
@@ -147,7 +146,7 @@ internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitche
         var reader = new FormulaReader(kitchen.Pantry, kitchen.Lines, problems);
         var (before, after) = (reader.Read(first.Formula, "from").Formula, reader.Read(second.Formula, "to").Formula);
         problems.ThrowIfAny();
-        var goals = caller.SeesOnlyPublished || second.Revision is null ? [] : JsonSerializer.Deserialize<string[]>(second.Revision.Goals)!;
+        var goals = caller.SeesOnlyPublished || second.Revision is null ? [] : Goals.Read(second.Revision.Goals);
         return Task.FromResult(new DifferenceWriter(kitchen.Search.Bakehouse).Write(before.Merged(), after.Merged(), goals));
     }
 
@@ -171,7 +170,7 @@ internal sealed class FormulaService(FormulaLibrary library, KitchenToday kitche
             Note = revision.Note,
             CreateTime = Moment.Read(revision.Created),
         };
-        written.Goals.AddRange(JsonSerializer.Deserialize<string[]>(revision.Goals));
+        written.Goals.AddRange(Goals.Read(revision.Goals));
         return written;
     }
 

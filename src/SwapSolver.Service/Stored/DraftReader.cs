@@ -1,4 +1,3 @@
-using System.Text.Json;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Lines;
 using SwapSolver.Records.Formulas;
@@ -41,7 +40,7 @@ internal sealed class DraftReader(Pantry pantry, IngredientLines texts, ProblemL
             problems.Add("goals", goals.Count, "goals cannot be followed", $"give at most {MostGoals}, each of 1 to {MostGoalLetters} letters, as softer");
         }
 
-        return new FormulaDraft(FormulaDocument.Write(formula), formula.DisplayName.Trim(), note, JsonSerializer.Serialize(goals));
+        return new FormulaDraft(FormulaDocument.Write(formula), formula.DisplayName.Trim(), note, Goals.Write(goals));
     }
 
     /// <summary>The id that a new formula gets.</summary>

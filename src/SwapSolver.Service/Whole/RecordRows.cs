@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Google.Protobuf;
 using Google.Protobuf.WellKnownTypes;
 using SwapSolver.Records.Formulas;
@@ -44,7 +43,7 @@ internal static class RecordRows
                 Number = (int)revision.Number,
                 Formula = FormulaDocument.Read(revision.Document),
                 Note = revision.Note,
-                Goals = { JsonSerializer.Deserialize<string[]>(revision.Goals) },
+                Goals = { Stored.Goals.Read(revision.Goals) },
                 CreateTime = Moment.Read(revision.Created),
             },
         },
@@ -106,7 +105,7 @@ internal static class RecordRows
 
     private static Revision Read(SavedRevision revision) => new(
         Required(revision.FormulaId), revision.Number, FormulaDocument.Write(revision.Formula ?? throw new FormatException("the formula is missing")), revision.Note,
-        JsonSerializer.Serialize(revision.Goals), At(revision.CreateTime));
+        Stored.Goals.Write(revision.Goals), At(revision.CreateTime));
 
     private static StoredTrial Read(SavedTrial trial) => new(
         Required(trial.FormulaId), trial.Number, trial.Trial?.Revision ?? 0, TrialDocument.Write(trial.Trial ?? throw new FormatException("the trial is missing")), At(trial.CreateTime));

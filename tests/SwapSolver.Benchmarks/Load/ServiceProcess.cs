@@ -41,20 +41,21 @@ internal sealed class ServiceProcess : IAsyncDisposable
     public bool Runs => !process.HasExited;
 
     /// <summary>Memory that it holds, native memory of the solver included [MB].</summary>
-    public double ResidentMegabytes
-    {
-        get
-        {
-            var line = File.ReadLines($"/proc/{process.Id}/status").First(one => one.StartsWith("VmRSS:", StringComparison.Ordinal));
-            return double.Parse(line.Split(' ', StringSplitOptions.RemoveEmptyEntries)[1], CultureInfo.InvariantCulture) / 1024;
-        }
-    }
+    public double ResidentMegabytes => ResidentMegabytesOf(process.Id);
 
     /// <summary>Files and sockets that it holds open.</summary>
     public int Handles => Directory.GetFiles($"/proc/{process.Id}/fd").Length;
 
     /// <summary>Threads that it has.</summary>
     public int Threads => Directory.GetDirectories($"/proc/{process.Id}/task").Length;
+
+    /// <summary>Memory that a process holds [MB].</summary>
+    /// <param name="id">Its number.</param>
+    public static double ResidentMegabytesOf(int id)
+    {
+        var line = File.ReadLines($"/proc/{id}/status").First(one => one.StartsWith("VmRSS:", StringComparison.Ordinal));
+        return double.Parse(line.Split(' ', StringSplitOptions.RemoveEmptyEntries)[1], CultureInfo.InvariantCulture) / 1024;
+    }
 
     /// <summary>Starts it.</summary>
     /// <param name="settings">Settings, as <c>Limits:CallSeconds</c>.</param>

@@ -12,9 +12,12 @@ internal static class BuiltConsole
     /// <summary>The folder that holds the solution.</summary>
     public static string Root { get; } = FindRoot();
 
-    /// <summary>The built program, of the same configuration as these tests.</summary>
-    public static string Program { get; } = Path.Combine(
+    /// <summary>The built program, of the same configuration as these tests; or the published one that a variable names (publish.sh).</summary>
+    public static string Program { get; } = Environment.GetEnvironmentVariable("SWAPSOLVER_PUBLISHED") is { Length: > 0 } published ? published : Path.Combine(
         Root, "clients", "SwapSolver.Console", "bin", Directory.GetParent(AppContext.BaseDirectory.TrimEnd(Path.DirectorySeparatorChar))!.Name, "net10.0", "swapsolver");
+
+    // What was published is tried whole: each call by the service that its console starts.
+    private static bool IsPublished => !Program.StartsWith(Root, StringComparison.Ordinal);
 
     /// <summary>Path of a demo formula.</summary>
     public static string Demo(string id) => Path.Combine(Root, "data", "formulas", $"{id}.json");
@@ -66,7 +69,7 @@ internal static class BuiltConsole
     }
 
     private static async Task<string[]> Addressed(string[] arguments) =>
-        arguments.Any(argument => argument is "--records" or "--server") ? arguments : [.. arguments, "--server", await OneService.AddressAsync()];
+        arguments.Any(argument => argument is "--records" or "--server") || IsPublished ? arguments : [.. arguments, "--server", await OneService.AddressAsync()];
 
     private static string FindRoot()
     {

@@ -1,5 +1,6 @@
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Ingredients;
+using SwapSolver.Kitchen.Tests.Ingredients;
 using SwapSolver.Loaves;
 
 namespace SwapSolver.Kitchen.Tests.Balances;
@@ -24,6 +25,31 @@ public sealed class BalanceListTests
     [Fact]
     public void Every_role_that_is_held_has_its_balance() => Assert.Equal(
         BalanceList.BandedRoles, Balances.RoleMasses.Select(balance => balance.Role));
+
+    [Fact]
+    public void A_balance_is_found_by_its_name_and_only_by_that()
+    {
+        Assert.Same(Balances.NetCarbohydrate, Balances.Find("net-carbohydrate"));
+        Assert.Equal("eggs", Balances.Find("eggs")!.Id);
+        Assert.Null(Balances.Find("fluffiness"));
+    }
+
+    [Fact]
+    public void A_bag_of_which_one_fact_is_missing_cannot_be_solved_with_and_says_which()
+    {
+        var known = Invented.Of("bag", Role.Flour, (Fact.Fat, 10));
+        var lacking = known.NotKnowing(Fact.Acid);
+        var leavening = Balances.Leavening;
+
+        Assert.True(Balances.Know(known));
+        Assert.Empty(Balances.Unknown(known));
+        Assert.False(Balances.Know(lacking));
+        Assert.Same(Fact.Acid, Assert.Single(Balances.Unknown(lacking)));
+        Assert.True(leavening.CanRead(known));
+        Assert.False(leavening.CanRead(lacking));
+        Assert.False(leavening.CanRead(Bowls.Weigh(10, (known, 100), (lacking, 1))));
+        Assert.True(Balances.Find("richness")!.CanRead(lacking));
+    }
 
     [Theory]
     [InlineData(Role.Flour, "flour-mass")]

@@ -9,7 +9,11 @@ internal static class EveryBalance
 {
     private static readonly LeftOut WithoutTreeNuts = new(
         TestKitchen.Bakehouse.Balances.BatterMass.Settings with { Id = "without-tree-nuts" },
-        ingredient => ingredient.Allergens.Carries("tree-nuts"));
+        ingredient => ingredient.Allergens.Carries("tree-nuts"))
+    {
+        MayBeReadAsClaim = true,
+        IsCertainOf = _ => true,
+    };
 
     public static readonly ImmutableArray<Balance> All = [.. TestKitchen.Bakehouse.Balances.Targetable, WithoutTreeNuts];
 

@@ -1,6 +1,9 @@
 using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Nutrition;
 using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Kitchen.Tests.Balances;
+using SwapSolver.Kitchen.Tests.Ingredients;
 using SwapSolver.Loaves;
 
 namespace SwapSolver.Kitchen.Tests.Nutrition;
@@ -66,6 +69,21 @@ public sealed class PortionTests
         Assert.Equal(0, sweet.NetCarbohydrate!.Value.Value, 9);
         Assert.Equal(sweet.Carbohydrate.Value, sweet.Polyols.Value, 9);
         Assert.InRange(sweet.Polyols.Value, 49, 50);
+    }
+
+    [Fact]
+    public void What_one_line_does_not_state_cannot_be_told_of_the_loaf()
+    {
+        var stated = Invented.Of("stated", Role.Flour, (Fact.Sugars, 5), (Fact.Sodium, 1));
+        var silent = stated.NotKnowing(Fact.Sugars).NotKnowing(Fact.Fibre);
+        var loaf = WholeLoaf(Bowls.Weigh(10, (stated, 100), (silent, 100)));
+
+        Assert.Null(loaf.Sugars);
+        Assert.Null(loaf.Fibre);
+        // Net carbohydrate takes fibre off, so it cannot be told either; carbohydrate alone would not do.
+        Assert.Null(loaf.NetCarbohydrate);
+        Assert.NotNull(loaf.Sodium);
+        Assert.NotNull(WholeLoaf(Bowls.Weigh(10, (stated, 100))).NetCarbohydrate);
     }
 
     private static Portion WholeLoaf(Formula formula) =>

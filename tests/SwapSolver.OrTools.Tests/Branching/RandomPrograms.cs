@@ -33,6 +33,34 @@ internal static class RandomPrograms
         return new Model(columns, Rows(random, columns, 1 + random.Next(4)));
     }
 
+    /// <summary>A bowl: grams that are nothing or at least so many, each with a price for being there, that make a given mass and keep
+    /// some sums within bands.</summary>
+    public static Model Bowl(int number)
+    {
+        const int Lines = 10;
+        var random = new Random(number);
+        List<Column> columns = [];
+        List<ModelRow> rows = [];
+        for (var line = 0; line < Lines; line++)
+        {
+            columns.Add(new Column($"grams_{line}", 0, 100, false, Math.Round(random.NextDouble() / 10, 3)));
+            columns.Add(new Column($"used_{line}", 0, 1, true, 1 + random.Next(5)));
+            rows.Add(new ModelRow($"least_{line}", [new(2 * line, 1), new((2 * line) + 1, -5)], 0, Open));
+            rows.Add(new ModelRow($"most_{line}", [new(2 * line, 1), new((2 * line) + 1, -100)], double.NegativeInfinity, 0));
+        }
+
+        rows.Add(new ModelRow("mass", [.. Enumerable.Range(0, Lines).Select(line => new Term(2 * line, 1))], 300, 300));
+        for (var sum = 0; sum < 4; sum++)
+        {
+            var shares = Enumerable.Range(0, Lines).Select(line => new Term(2 * line, random.Next(100) / 100.0)).ToList();
+            // Up to a third off what even amounts would give, which not every bowl can be brought to.
+            var middle = shares.Average(term => term.Coefficient) * 300 * (2 + (2 * random.NextDouble())) / 3;
+            rows.Add(new ModelRow($"sum_{sum}", shares, middle * 0.97, middle * 1.03));
+        }
+
+        return new Model(columns, rows);
+    }
+
     private static List<ModelRow> Rows(Random random, List<Column> columns, int count) => [.. Enumerable.Range(0, count).Select(index =>
     {
         var terms = Enumerable.Range(0, columns.Count).Where(_ => random.Next(2) == 0).Select(column => new Term(column, random.Next(-8, 9) / 4.0)).ToList();

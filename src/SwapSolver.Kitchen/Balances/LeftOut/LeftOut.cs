@@ -13,10 +13,10 @@ public sealed record LeftOut(BalanceSettings Settings, Func<Ingredient, bool> Ca
 {
     /// <summary>Whether leaving it out may be read as a claim, as where a reader asks for a loaf without it; not so where
     /// one ingredient is swapped for another.</summary>
-    public bool MayBeReadAsClaim { get; init; } = true;
+    public required bool MayBeReadAsClaim { get; init; }
 
     /// <summary>Whether something that is left out is stated to be it; not so where nobody stated its allergens.</summary>
-    public Func<Ingredient, bool> IsCertainOf { get; init; } = _ => true;
+    public required Func<Ingredient, bool> IsCertainOf { get; init; }
 
     /// <inheritdoc/>
     public override ImmutableArray<Fact> Reads => [];

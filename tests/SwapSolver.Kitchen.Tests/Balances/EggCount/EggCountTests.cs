@@ -35,6 +35,15 @@ public sealed class EggCountTests
         Assert.Equal(1.5, Bowl.Of(("almond-meal", 200), ("egg-whole", 75)).Reading(Eggs)!.Value, 12);
 
     [Fact]
+    public void An_egg_that_is_not_in_the_bowl_sets_no_size()
+    {
+        // 33 g of white are one white, though a line says no grams of whole egg.
+        var loaf = Bowl.Of(("almond-meal", 200), ("egg-whole", 0)).WithCounted("egg-white", 2);
+
+        Assert.Equal(2, loaf.Reading(Eggs)!.Value, 12);
+    }
+
+    [Fact]
     public void A_loaf_without_eggs_has_no_count_and_no_limit()
     {
         var loaf = Bowl.Of(("almond-meal", 200), ("water", 100));

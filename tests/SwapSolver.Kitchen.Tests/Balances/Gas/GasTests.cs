@@ -102,6 +102,23 @@ public sealed class GasTests
     }
 
     [Fact]
+    public void A_loaf_without_gas_holds_no_variant_back() => Assert.True(
+        Bowls.Balance(Gas).Band(Bowls.Weigh(10, (Meal, 180)), Draws.Typical).IsOpen);
+
+    [Fact]
+    public void A_powder_by_itself_gives_what_its_own_acid_and_heat_free_and_a_yeast_what_it_finds_in_its_own_bag()
+    {
+        // 5 mmol of acid on 10 of base: 5 by acid and half of the other 5. 15 mmol could be made of sugar for 2.
+        var powder = Invented.Of("powder", Role.LeaveningBlend, (Fact.Acid, 5), (Fact.Base, 10));
+        var starter = Invented.Of("starter", Role.Yeast, (Fact.YeastGas, 15), (Fact.Fermentable, 18.0156));
+        var both = Invented.Of("both", Role.Yeast, (Fact.Acid, 5), (Fact.Base, 10), (Fact.YeastGas, 15), (Fact.Fermentable, 18.0156));
+
+        Assert.Equal(7.5, Bowls.Balance(Gas).Numerator(powder.Typical).Value, 12);
+        Assert.Equal(2, Bowls.Balance(Gas).Numerator(starter.Typical).Value, 12);
+        Assert.Equal(9.5, Bowls.Balance(Gas).Numerator(both.Typical).Value, 12);
+    }
+
+    [Fact]
     public void Only_the_ceiling_may_refuse_a_loaf_that_would_do()
     {
         var loaf = Bowls.Weigh(10, (Soda, 10), (Acid, 10), (Meal, 180));

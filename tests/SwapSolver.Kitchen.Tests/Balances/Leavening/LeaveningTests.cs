@@ -1,4 +1,5 @@
 using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Tests.Ingredients;
 using SwapSolver.Loaves;
@@ -92,6 +93,19 @@ public sealed class LeaveningTests
 
         Assert.All(rows, row => Assert.True(
             row.Coefficient(Acid.Typical).Value * 10 >= row.Least, $"the loaf itself is refused on the side {row.Side}"));
+    }
+
+    [Fact]
+    public void A_loaf_with_neither_acid_nor_soda_lets_nothing_be_sour()
+    {
+        var meal = Invented.Of("meal", Role.Flour);
+
+        Assert.Equal(1.05, HighOf(Bowls.Weigh(10, (meal, 200)))!.Value, 12);
+        // An acid that was left out is none.
+        Assert.Equal(1.05, HighOf(Bowls.Weigh(10, (meal, 200), (Acid, 0)))!.Value, 12);
+        Assert.Null(HighOf(Bowls.Weigh(10, (meal, 200), (Acid, 1))));
+
+        static double? HighOf(Formula loaf) => Bowls.Balance(Leavening).Band(loaf, Draws.Typical).High?.Value;
     }
 
     private static Band BandOf(double acidBySoda)

@@ -96,5 +96,9 @@ public sealed class LeftOutTests
 
     private static LeftOut Without(string allergen) => new(
         TestKitchen.Bakehouse.Balances.BatterMass.Settings with { Id = $"without-{allergen}" },
-        ingredient => ingredient.Allergens.Carries(allergen));
+        ingredient => ingredient.Allergens.Carries(allergen))
+    {
+        MayBeReadAsClaim = true,
+        IsCertainOf = _ => true,
+    };
 }

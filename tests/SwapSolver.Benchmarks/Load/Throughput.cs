@@ -1,0 +1,142 @@
+using System.Diagnostics;
+using Grpc.Core;
+using Grpc.Health.V1;
+using SwapSolver.Benchmarks.Calls;
+using SwapSolver.V1;
+
+namespace SwapSolver.Benchmarks.Load;
+
+/// <summary>How much is answered: questions in words beside what the solver alone could do, and calls that need no solve beside empty ones.
+/// What asks runs on the same processors, so each rate has its callers in it.</summary>
+internal static class Throughput
+{
+    /// <summary>Callers at once: more than processors, so that none of them waits for an answer to travel.</summary>
+    private const int Callers = 8;
+
+    private static readonly TimeSpan Measured = TimeSpan.FromSeconds(6);
+
+    private static readonly Formula[] Loaves = [.. Questions.All.Select(question => FormulaMessage.Of(question.Formula))];
+
+    /// <summary>What readers ask, of every kind.</summary>
+    private static readonly string[] Asked =
+    [
+        "can I leave out the egg?", "is there a nut-free version?", "no milk please", "can I make it vegan?", "under 2 g net carbs a slice", "how much for a 2 lb tin",
+        "can I make it in 20 slices?", "make it softer", "less salt please", "double it", "how long in a fan oven", "what can I use instead of psyllium",
+    ];
+
+    /// <summary>Runs it.</summary>
+    /// <param name="rows">How many questions are asked in words.</param>
+    public static async Task<int> Run(int rows)
+    {
+        await using var service = await ServiceProcess.Start(("Limits:StreamSeconds", "3600"));
+        using var channel = service.Open();
+        var calls = channel.CreateCallInvoker();
+        var questions = new QuestionService.QuestionServiceClient(calls);
+
+        // Each once, alone: what the solver takes for them when nothing else runs.
+        var (alone, number) = (0, 0);
+        foreach (var _ in Enumerable.Range(0, Asked.Length * Loaves.Length))
+        {
+            await questions.AnswerQuestionAsync(Row(number++));
+        }
+
+        async Task<double> SolverSeconds() => await service.Metric(line => line.StartsWith("swapsolver_solve_duration_seconds_sum", StringComparison.Ordinal));
+        var before = await SolverSeconds();
+        foreach (var _ in Enumerable.Range(0, Asked.Length * Loaves.Length))
+        {
+            await questions.AnswerQuestionAsync(Row(number++));
+            alone++;
+        }
+
+        var solve = (await SolverSeconds() - before) / alone;
+        var (early, late, seconds) = await Stream(service, questions, rows, number);
+        var rate = rows / seconds;
+
+        var health = new Health.HealthClient(calls);
+        var empty = await Rate(_ => health.CheckAsync(new HealthCheckRequest()).ResponseAsync);
+        var substitutions = new SubstitutionService.SubstitutionServiceClient(calls);
+        var variant = new VaryFormulaRequest { Formula = Loaves[0], Without = { "egg" } };
+        var kept = await Rate(_ => substitutions.VaryFormulaAsync(variant).ResponseAsync);
+        var balances = new BalanceService.BalanceServiceClient(calls);
+        var check = new CheckSwapRequest { Formula = Loaves[0], Swaps = { new Swap { From = Loaves[0].Lines[0].Ingredient, To = "ingredients/sunflower-seed-flour" } } };
+        var checkedAgain = await Rate(_ => balances.CheckSwapAsync(check).ResponseAsync);
+        var fresh = await Rate(one =>
+        {
+            var other = check.Clone();
+            other.Formula.DisplayName = $"Loaf {one}";
+            return balances.CheckSwapAsync(other).ResponseAsync;
+        });
+
+        return LoadPage.Write("How much is answered", [
+            Found.Told("questions in words, a second", $"{rows}, {rate:0.0}"),
+            Found.Told("solver's time for one, asked alone", $"{solve * 1000:0.0} ms"),
+            Found.AtLeast($"rate beside {Environment.ProcessorCount} processors that only solve", rate * solve / Environment.ProcessorCount, 0.7),
+            Found.AtMost("resident memory at the end beside that at a fifth", late / early, 1.1),
+            Found.Told("that memory", $"{early:0} and {late:0} MB"),
+            Found.Told("empty calls a second", $"{empty:0}"),
+            Found.AtLeast("a question that was asked before, beside an empty call", kept / empty, 0.85),
+            Found.AtLeast("a check that was asked before, beside an empty call", checkedAgain / empty, 0.6),
+            Found.Told("a check that was not, beside an empty call", $"{fresh / empty:0.0000}"),
+        ]);
+    }
+
+    private static AnswerQuestionRequest Row(int number) => new()
+    {
+        Row = number + 1,
+        // Another name is another question: nothing comes from what is kept.
+        Formula = new Formula(Loaves[number % Loaves.Length]) { DisplayName = $"Loaf {number}" },
+        Question = Asked[number / Loaves.Length % Asked.Length],
+    };
+
+    /// <summary>All rows on one stream; memory at a fifth and at the end [MB].</summary>
+    private static async Task<(double Early, double Late, double Seconds)> Stream(ServiceProcess service, QuestionService.QuestionServiceClient questions, int rows, int from)
+    {
+        using var stream = questions.AnswerQuestions();
+        var clock = Stopwatch.StartNew();
+        var asking = Task.Run(async () =>
+        {
+            for (var row = 0; row < rows; row++)
+            {
+                await stream.RequestStream.WriteAsync(Row(from + row));
+            }
+
+            await stream.RequestStream.CompleteAsync();
+        });
+        var (answered, early) = (0, 0.0);
+        await foreach (var answer in stream.ResponseStream.ReadAllAsync())
+        {
+            if (answer.Verdict == AnswerQuestionResponse.Types.Verdict.Failed)
+            {
+                throw new InvalidOperationException(answer.Problem);
+            }
+
+            if (++answered == rows / 5)
+            {
+                early = service.ResidentMegabytes;
+            }
+        }
+
+        await asking;
+        return answered == rows ? (early, service.ResidentMegabytes, clock.Elapsed.TotalSeconds) : throw new InvalidOperationException($"{answered} of {rows} came back");
+    }
+
+    /// <summary>Calls a second of several callers.</summary>
+    private static async Task<double> Rate<T>(Func<int, Task<T>> ask)
+    {
+        var number = 0;
+        async Task<int> Ask(TimeSpan lasts)
+        {
+            var (clock, done) = (Stopwatch.StartNew(), 0);
+            for (; clock.Elapsed < lasts; done++)
+            {
+                await ask(Interlocked.Increment(ref number));
+            }
+
+            return done;
+        }
+
+        await Task.WhenAll(Enumerable.Range(0, Callers).Select(_ => Ask(Measured / 3)));
+        var all = await Task.WhenAll(Enumerable.Range(0, Callers).Select(_ => Ask(Measured)));
+        return all.Sum() / Measured.TotalSeconds;
+    }
+}
