@@ -78,7 +78,7 @@ public abstract record Balance(BalanceSettings Settings)
     }
 
     /// <summary>So much over all lines.</summary>
-    protected static double Sum(Func<FactSheet, PerGram> perGram, Formula formula, Draw draw)
+    private protected static double Sum(Func<FactSheet, PerGram> perGram, Formula formula, Draw draw)
     {
         double sum = 0;
         foreach (var line in formula.Lines)
