@@ -44,7 +44,9 @@ public abstract record Balance(BalanceSettings Settings)
     {
         var basis = Basis(reference);
         var bottom = basis.Constant + Sum(basis.PerGram, formula, draw);
-        return bottom == 0 ? null : new Level(Parts.Sum(part => part.Min(sum => Sum(sum, formula, draw))) / bottom);
+        // Added up where there is nothing to divide by too: a fact that is not known is missed in any bowl.
+        var top = Parts.Sum(part => part.Min(sum => Sum(sum, formula, draw)));
+        return bottom == 0 ? null : new Level(top / bottom);
     }
 
     /// <summary>The linear sum that measures the reference: what a variant's distance from it is counted in.</summary>
