@@ -44,8 +44,9 @@ broken=0
 
 dotnet build SwapSolver.sln --nologo -v quiet || { echo "0 passed, 1 failed, 0 skipped"; exit 1; }
 
-# The format, and what computes for itself, two at a time; what watches the clock or starts many processes has the machine to itself afterwards.
-alone=(Console Service Web)
+# The format, the journeys through the pages and what computes for itself, two at a time; what watches the clock or starts many processes
+# has the machine to itself afterwards.
+alone=(Console Service)
 export results
 check_format() {
     dotnet format SwapSolver.sln --verify-no-changes --no-restore >"$results/format.log" 2>&1 || touch "$results/format.broken"
@@ -59,10 +60,10 @@ run_tests() {
 }
 run_one() { if [ "$1" = format ]; then check_format; else run_tests "$1"; fi; }
 export -f check_format run_tests run_one
-beside=(format)
+beside=(format tests/SwapSolver.Web.Tests)
 for project in tests/*.Tests; do
     short="${project#tests/SwapSolver.}"
-    [[ " ${alone[*]} " == *" ${short%.Tests} "* ]] || beside+=("$project")
+    [[ " ${alone[*]} " == *" ${short%.Tests} "* || " ${beside[*]} " == *" $project "* ]] || beside+=("$project")
 done
 printf '%s\n' "${beside[@]}" | xargs -P 2 -I{} bash -c 'run_one "$1"' _ {}
 for short in "${alone[@]}"; do run_tests "tests/SwapSolver.$short.Tests"; done
