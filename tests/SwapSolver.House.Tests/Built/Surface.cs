@@ -15,8 +15,17 @@ internal static class Surface
 
     private static readonly Dictionary<Type, string> Words = new()
     {
-        [typeof(bool)] = "bool", [typeof(int)] = "int", [typeof(long)] = "long", [typeof(double)] = "double", [typeof(string)] = "string",
-        [typeof(object)] = "object", [typeof(char)] = "char", [typeof(byte)] = "byte", [typeof(uint)] = "uint", [typeof(ulong)] = "ulong", [typeof(void)] = "void",
+        [typeof(bool)] = "bool",
+        [typeof(int)] = "int",
+        [typeof(long)] = "long",
+        [typeof(double)] = "double",
+        [typeof(string)] = "string",
+        [typeof(object)] = "object",
+        [typeof(char)] = "char",
+        [typeof(byte)] = "byte",
+        [typeof(uint)] = "uint",
+        [typeof(ulong)] = "ulong",
+        [typeof(void)] = "void",
     };
 
     /// <summary>The lines of a room, in an order that does not hang on the build.</summary>
