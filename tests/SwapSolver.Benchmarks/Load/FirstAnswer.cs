@@ -47,7 +47,7 @@ internal static class FirstAnswer
     {
         var builder = WebApplication.CreateSlimBuilder();
         builder.Logging.ClearProviders();
-        builder.WebHost.ConfigureKestrel(kestrel => kestrel.ListenLocalhost(0, listen => listen.Protocols = HttpProtocols.Http2));
+        builder.WebHost.ConfigureKestrel(kestrel => kestrel.Listen(System.Net.IPAddress.Loopback, 0, listen => listen.Protocols = HttpProtocols.Http2));
         builder.Services.AddGrpc();
         builder.Services.AddGrpcHealthChecks();
         var app = builder.Build();

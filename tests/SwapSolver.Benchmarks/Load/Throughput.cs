@@ -20,15 +20,15 @@ internal static class Throughput
     /// <summary>What readers ask, of every kind.</summary>
     private static readonly string[] Asked =
     [
-        "can I leave out the egg?", "is there a nut-free version?", "no milk please", "can I make it vegan?", "under 2 g net carbs a slice", "how much for a 2 lb tin",
-        "can I make it in 20 slices?", "make it softer", "less salt please", "double it", "how long in a fan oven", "what can I use instead of psyllium",
+        "can I leave out the egg?", "is there a nut-free version?", "no milk please", "can I make it vegan?", "under 2 g net carbs a slice",
+        "can I make it in 20 slices?", "can I swap the butter for coconut oil?", "make it softer", "less salt please", "double it", "what can I use instead of psyllium",
     ];
 
     /// <summary>Runs it.</summary>
     /// <param name="rows">How many questions are asked in words.</param>
     public static async Task<int> Run(int rows)
     {
-        await using var service = await ServiceProcess.Start(("Limits:StreamSeconds", "3600"));
+        await using var service = await ServiceProcess.Start(("Limits:StreamSeconds", "3600"), ("Limits:SolvesWaiting", "64"));
         using var channel = service.Open();
         var calls = channel.CreateCallInvoker();
         var questions = new QuestionService.QuestionServiceClient(calls);
