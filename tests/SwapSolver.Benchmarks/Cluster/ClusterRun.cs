@@ -119,7 +119,7 @@ internal sealed class ClusterRun : IDisposable
 
     private async Task<int> TwoBesideOne(int items)
     {
-        // Warm, and of the same work: each measured from a tenth of the items on.
+        // Warm, and of the same work: each measured from three tenths of the items on.
         var one = await Rate(items, 0);
         var two = await Rate(items, 0, 1);
         return LoadPage.Write("Two services beside one, each pinned to a processor", [
