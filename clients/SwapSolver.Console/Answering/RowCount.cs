@@ -5,8 +5,6 @@ namespace SwapSolver.Console.Answering;
 /// <summary>Tells on standard error how many rows are answered, from half a second on.</summary>
 internal sealed class RowCount : IDisposable
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(0.4);
-
     private static readonly TimeSpan Between = TimeSpan.FromSeconds(2);
 
     private readonly Timer timer;
@@ -24,7 +22,7 @@ internal sealed class RowCount : IDisposable
             }
         },
         null,
-        Patience,
+        Patience.Left,
         Between);
 
     /// <inheritdoc/>

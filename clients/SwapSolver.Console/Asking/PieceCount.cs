@@ -3,8 +3,6 @@ namespace SwapSolver.Console.Asking;
 /// <summary>Tells on standard error how far a long answer has come. It speaks up within half a second, to scripts as well.</summary>
 internal sealed class PieceCount : IDisposable
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(0.4);
-
     private static readonly TimeSpan Between = TimeSpan.FromSeconds(2);
 
     private readonly string piece;
@@ -18,7 +16,7 @@ internal sealed class PieceCount : IDisposable
     public PieceCount(string piece)
     {
         this.piece = piece;
-        timer = new Timer(_ => Tell(), null, Patience, Between);
+        timer = new Timer(_ => Tell(), null, Patience.Left, Between);
     }
 
     /// <summary>How far it came, as '3 of at most 9 points'.</summary>
