@@ -12,7 +12,8 @@ public sealed class FormulaModelTests
     private static readonly Formula Five = Bowl.Of(
         ("almond-flour-blanched", 200), ("water", 100), ("baking-soda", 4), ("cream-of-tartar", 9)).WithEggs(2);
 
-    private static readonly Model Model = FormulaModel.Build(
+    /// <summary>Built anew for each test.</summary>
+    private readonly Model model = FormulaModel.Build(
         Ask.Variant(Five, Ask.Without("milk")).Problem() with { Candidates = [] }, wholeSteps: false).Model;
 
     [Fact]
@@ -99,7 +100,7 @@ public sealed class FormulaModelTests
     {
         double[] values =
         [
-            .. Model.Columns.Select(column => column.Name switch
+            .. model.Columns.Select(column => column.Name switch
             {
                 "x_almond_flour_blanched" => 200,
                 "x_water" => 100,
@@ -110,16 +111,16 @@ public sealed class FormulaModelTests
                 _ => 0,
             }),
         ];
-        Assert.Null(Model.Broken(values, 1e-9));
-        Assert.Equal(0, Model.Objective(values));
+        Assert.Null(model.Broken(values, 1e-9));
+        Assert.Equal(0, model.Objective(values));
     }
 
     [Fact]
     public void What_is_left_out_has_no_column_at_all()
     {
-        var model = FormulaModel.Build(Ask.Variant(Five, Ask.Without("egg")).Problem(), wholeSteps: false);
-        Assert.DoesNotContain(model.Lines, line => line.Ingredient.Id == "egg-whole");
-        Assert.DoesNotContain(model.Model.Columns, column => column.Name.EndsWith("_egg_whole", StringComparison.Ordinal));
+        var without = FormulaModel.Build(Ask.Variant(Five, Ask.Without("egg")).Problem(), wholeSteps: false);
+        Assert.DoesNotContain(without.Lines, line => line.Ingredient.Id == "egg-whole");
+        Assert.DoesNotContain(without.Model.Columns, column => column.Name.EndsWith("_egg_whole", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -131,12 +132,12 @@ public sealed class FormulaModelTests
         Assert.Equal(1, stepped.Lines.Single(line => line.Ingredient.Id == "water").GramsPerUnit);
     }
 
-    private static Column Column(string name) => Model.Columns.Single(column => column.Name == name);
+    private Column Column(string name) => model.Columns.Single(column => column.Name == name);
 
     /// <summary>The row of a name, behind which its running number stands.</summary>
-    private static ModelRow Row(string name) =>
-        Model.Rows.First(row => row.Name[..row.Name.LastIndexOf('_')] == name);
+    private ModelRow Row(string name) =>
+        model.Rows.First(row => row.Name[..row.Name.LastIndexOf('_')] == name);
 
-    private static double Coefficient(ModelRow row, string column) =>
-        row.Terms.Where(term => Model.Columns[term.Column].Name == column).Sum(term => term.Coefficient);
+    private double Coefficient(ModelRow row, string column) =>
+        row.Terms.Where(term => model.Columns[term.Column].Name == column).Sum(term => term.Coefficient);
 }
