@@ -74,6 +74,21 @@ public sealed class DualSimplexTests
         Assert.Equal((2, 1), (simplex.Steps, simplex.Tableau.Steps));
     }
 
+    [Theory]
+    // a + 0.0001 b >= 1.5 with at most 1 g of a at 1 a gram and any b at 0.0002: by price a comes first and b makes up for the
+    // rest. A step by 0.0001 costs digits: a is stepped by first, and then what it has too much of goes over to b.
+    [InlineData(1, 1.5, 2)]
+    // Where a's own entry is as small, nothing is won by that.
+    [InlineData(0.0001, 0.00015, 1)]
+    public void A_small_entry_is_stepped_by_where_there_is_no_larger_one(double entry, double needed, long steps)
+    {
+        var simplex = new DualSimplex(Model([(0, 1, entry), (0, Open, 0.0002)], ([entry, 0.0001], needed, Open)), CancellationToken.None);
+        Assert.Equal(LinearOutcome.Best, simplex.Solve(Open));
+        Assert.Equal(1, simplex.Values[0], Near);
+        Assert.Equal((needed - entry) / 0.0001, simplex.Values[1], 1e-6);
+        Assert.Equal(steps, simplex.Steps);
+    }
+
     [Fact]
     public void A_long_solve_is_stopped_on_its_way_and_a_short_one_comes_to_its_end()
     {
