@@ -34,6 +34,16 @@ public sealed class CoverRowsTests
     }
 
     [Fact]
+    public void A_line_counts_with_what_it_can_gain_and_not_with_what_it_has()
+    {
+        // Of 413 g the almond flour goes: 313 g stay, and 0.95 of 413 are to be kept, so 79.35 g are missing; water may gain 35.
+        var built = new BuiltModel(Ask.Variant(Two, Ask.Without("tree-nuts")).Problem() with { Candidates = [TestKitchen.Ingredient("sesame-flour")] });
+        Assert.Equal(35 / 79.35, built.Coefficient("cover_batter_mass_Low_" + Number(built), "changed_water"), 1e-4);
+
+        static string Number(BuiltModel built) => built.Whole.Model.Rows.First(row => row.Name.StartsWith("batter_mass_Low", StringComparison.Ordinal)).Name.Split('_')[^1];
+    }
+
+    [Fact]
     public void A_loaf_that_keeps_its_bands_as_it_is_has_no_such_row() =>
         Assert.DoesNotContain(
             FormulaModel.Build(Ask.Variant(Two, Ask.Without("milk")).Problem(), wholeSteps: false).Model.Rows,

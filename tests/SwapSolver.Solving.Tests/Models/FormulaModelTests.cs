@@ -132,6 +132,36 @@ public sealed class FormulaModelTests
         Assert.Equal(1, stepped.Lines.Single(line => line.Ingredient.Id == "water").GramsPerUnit);
     }
 
+    [Fact]
+    public void A_point_is_told_in_steps_of_the_scale_and_what_stayed_keeps_its_own_figure()
+    {
+        // Water as the baker wrote it is on no step; the soda moved, and the acid went.
+        var odd = Bowl.Of(("almond-flour-blanched", 200), ("water", 100.4), ("baking-soda", 4), ("cream-of-tartar", 9));
+        var unit = Line.UnitOf(TestKitchen.Ingredient("egg-whole"), EggSize.MediumUs)!.Value;
+        odd = odd with { Lines = odd.Lines.Add(new Line(TestKitchen.Ingredient("egg-whole"), unit * 2, EggSize.MediumUs)) };
+        var problem = Ask.Variant(odd, Ask.Without("milk")).Problem() with { Start = odd, Candidates = [TestKitchen.Ingredient("olive-oil")] };
+        var stayed = At(problem, ("almond-flour-blanched", 190.6), ("water", 100.4), ("baking-soda", 3.26), ("egg-whole", 3), ("olive-oil", 7.4));
+        Assert.Equal("almond-flour-blanched 191, baking-soda 3.3, egg-whole 132, olive-oil 7, water 100.4", Ask.Weights(stayed));
+        Assert.Equal(EggSize.MediumUs, stayed.Lines.Single(line => line.Ingredient.Id == "egg-whole").Size);
+        // A tenth of a gram away it moved, and is on the scale.
+        Assert.Contains("water 101", Ask.Weights(At(problem, ("water", 100.5))), StringComparison.Ordinal);
+        // What was given is as it was given, on the scale or not.
+        var given = problem with { Fixed = System.Collections.Immutable.ImmutableDictionary<Ingredient, Kitchen.Quantities.Grams>.Empty.Add(TestKitchen.Ingredient("water"), new(77.7)) };
+        Assert.Equal("water 77.7", Ask.Weights(At(given, ("water", 77.7))));
+
+        static Formula At(Solving.Models.FormulaProblem problem, params (string Id, double Units)[] units)
+        {
+            var built = FormulaModel.Build(problem, wholeSteps: false);
+            var values = new double[built.Model.Columns.Count];
+            foreach (var (id, amount) in units)
+            {
+                values[built.Lines.Single(line => line.Ingredient.Id == id).Column] = amount;
+            }
+
+            return built.At(problem, values);
+        }
+    }
+
     private Column Column(string name) => model.Columns.Single(column => column.Name == name);
 
     /// <summary>The row of a name, behind which its running number stands.</summary>
