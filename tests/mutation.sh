@@ -5,7 +5,7 @@
 set -euo pipefail
 cd "$(dirname "$0")/.."
 root="$PWD"
-[ "$#" -gt 0 ] || set -- src/SwapSolver.Kitchen/{Balances,Acids,Nutrition,Labels} src/SwapSolver.OrTools/Branching
+[ "$#" -gt 0 ] || set -- src/SwapSolver.Kitchen/{Balances,Acids,Nutrition,Labels,Measures} src/SwapSolver.OrTools/Branching src/SwapSolver.Solving/{Models,Wishes,Panels}
 dotnet tool restore
 # The analyzers would judge every change too.
 export RunAnalyzers=false
@@ -14,6 +14,9 @@ for target in "$@"; do
     room="$(cut -d/ -f2 <<<"$target")"
     place="$(cut -s -d/ -f3- <<<"$target")"
     case "$place" in *.cs) glob="**/$place" ;; *) glob="**/${place:+$place/}**/*.cs" ;; esac
-    [ -f "tests/$room.Tests/stryker-config.json" ] || { echo "tests/$room.Tests has no stryker-config.json, so nothing judges $target" >&2; exit 2; }
-    (cd "tests/$room.Tests" && dotnet stryker --mutate "$glob" --output "$root/TestResults/mutants/${target//\//.}" --skip-version-check)
+    # Measures are judged by the lines of text too, which other tests read.
+    judges="stryker-config.${place%%/*}.json"
+    [ -f "tests/$room.Tests/$judges" ] || judges=stryker-config.json
+    [ -f "tests/$room.Tests/$judges" ] || { echo "tests/$room.Tests has no $judges, so nothing judges $target" >&2; exit 2; }
+    (cd "tests/$room.Tests" && dotnet stryker --config-file "$judges" --mutate "$glob" --output "$root/TestResults/mutants/${target//\//.}" --skip-version-check)
 done
