@@ -115,11 +115,6 @@ public sealed record Candidates(Bakehouse Bakehouse)
                 yield return Role.Base;
                 yield return Role.LeaveningBlend;
             }
-
-            if (ingredient.Role == Role.Fat)
-            {
-                yield return Role.Fat;
-            }
         }
     }
 

@@ -105,4 +105,103 @@ public sealed class CandidatesTests
         Assert.Contains("cream-of-tartar", found);
         Assert.Contains("baking-powder-double-acting", found);
     }
+
+    [Fact]
+    public void Each_of_two_that_go_is_stood_in_for()
+    {
+        // Eggs and nuts: what is moist, what sets, other flours, and of the nuts one that is offered to nobody else.
+        var found = For(Loaf.Walnut, Ask.Without("egg"), Ask.Without("walnut-meal"));
+        Assert.Contains("applesauce-unsweetened", found);
+        Assert.Contains("sunflower-seed-flour", found);
+        Assert.Contains("brazil-nut-meal", found);
+        // Sesame seed is offered to seeds alone.
+        Assert.DoesNotContain("sesame-seeds-hulled", found);
+        Assert.Contains("sesame-seeds-hulled", For(Loaf.Sunflower, Ask.Without("sunflower-seed-flour")));
+    }
+
+    [Fact]
+    public void For_an_egg_a_protein_that_sets_is_looked_at_and_a_flour_that_hardly_does_is_not()
+    {
+        var found = For(Loaf.Walnut, Ask.Without("egg"));
+        // Soy isolate: four fifths protein, of which 40 % set; full-fat soy flour: two fifths protein.
+        Assert.Contains("soy-protein-isolate", found);
+        Assert.Contains("pea-protein", found);
+        Assert.DoesNotContain("soy-flour-full-fat", found);
+        // Yogurt is moist and has protein; vinegar is as moist and has none.
+        Assert.Contains("yogurt-plain-whole", found);
+        Assert.DoesNotContain("vinegar-distilled", found);
+    }
+
+    [Fact]
+    public void What_was_wet_or_sour_is_stood_in_for_in_that_too()
+    {
+        // Sour cream is counted among the acids, and is three quarters water.
+        Assert.Contains("almond-drink-unsweetened", For(Loaf.CocoaCake, Ask.Without("sour-cream")));
+        Assert.DoesNotContain("almond-drink-unsweetened", For(Loaf.Walnut, Ask.Without("cream-of-tartar")));
+        // Molasses sweetens, and brings acid for the soda.
+        var dark = Loaf.Walnut with { Lines = Loaf.Walnut.Lines.Add(new Line(TestKitchen.Ingredient("molasses"), new(30))) };
+        Assert.Contains("citric-acid", For(dark, Ask.Without("molasses")));
+        Assert.DoesNotContain("baking-powder-double-acting", For(dark, Ask.Without("molasses")));
+        // Without soda the loaf may be leavened by powder, with the acid changed.
+        var found = For(Loaf.Walnut, Ask.Without("baking-soda"));
+        Assert.Contains("citric-acid", found);
+        Assert.Contains("baking-powder-double-acting", found);
+        // A fat goes: another fat, and no liquid.
+        Assert.Contains("olive-oil", For(Loaf.Walnut, Ask.Without("butter")));
+        Assert.DoesNotContain("almond-drink-unsweetened", For(Loaf.Walnut, Ask.Without("butter")));
+    }
+
+    [Fact]
+    public void A_flour_may_have_half_as_much_starch_again_as_the_loaf_s_own_or_as_the_one_that_goes()
+    {
+        // Net carbohydrate in 100 g: chickpea 47, tiger nut 46, almond 9; 210 g of them have 45 on average, so 67 is let in:
+        // buckwheat with 61 is, brown rice with 72 is not.
+        var middling = Bowl.Of(("chickpea-flour", 100), ("tiger-nut-flour", 100), ("almond-meal", 10), ("honey", 300), ("water", 200)).WithEggs(2);
+        var found = For(middling, Ask.Without("almond-meal"));
+        Assert.Contains("buckwheat-flour", found);
+        Assert.DoesNotContain("rice-flour-brown", found);
+        // 20 g of rice among 380 g of almond: 12 on average, and 78 where the rice goes, by itself or with others.
+        var pinch = Bowl.Of(("rice-flour-white", 20), ("almond-meal", 380), ("water", 200)).WithEggs(2);
+        Assert.DoesNotContain("cornstarch", For(pinch, Ask.Without("almond-meal")));
+        Assert.Contains("cornstarch", For(pinch, Ask.Without("rice-flour-white")));
+        Assert.Contains("cornstarch", For(pinch, Ask.Without("rice-flour-white"), Ask.Without("almond-meal"), Ask.Without("egg")));
+    }
+
+    [Fact]
+    public void A_bowl_without_flour_may_be_given_one_of_little_starch()
+    {
+        var custard = Bowl.Of(("water", 200), ("butter", 100)).WithEggs(4);
+        var found = Pantry.For(custard, [Ask.Without("egg")], Role.Flour).Select(one => one.Id).ToList();
+        Assert.Contains("sunflower-seed-flour", found);
+        Assert.DoesNotContain("cornstarch", found);
+    }
+
+    [Fact]
+    public void Cheese_made_with_rennet_comes_into_no_vegetarian_loaf_and_into_one_with_gelatin()
+    {
+        var vegetarian = Bowl.Of(("almond-meal", 200), ("water", 100), ("butter", 40)).WithEggs(2);
+        var set = vegetarian with { Lines = vegetarian.Lines.Add(new Line(TestKitchen.Ingredient("gelatin"), new(8))) };
+        Assert.False(TestKitchen.Ingredient("parmesan-grated").Suits.Vegetarian);
+        Assert.DoesNotContain("parmesan-grated", For(vegetarian, Ask.Without("butter")));
+        Assert.Contains("parmesan-grated", For(set, Ask.Without("butter")));
+    }
+
+    [Fact]
+    public void Only_water_is_water_and_not_where_it_is_left_out()
+    {
+        var dry = Bowl.Of(("almond-meal", 200), ("almond-drink-unsweetened", 100)).WithEggs(2);
+        Hold[] without = [Ask.Without("egg"), Ask.Without("water"), Ask.NetCarbs(2)];
+        Assert.Equal(["water"], Pantry.Water(dry, dry, [Ask.Without("egg"), Ask.NetCarbs(2)]).Select(one => one.Id));
+        Assert.Empty(Pantry.Water(dry, dry, [.. without]));
+        Assert.Empty(Pantry.Water(dry, Loaf.Walnut, []));
+    }
+
+    [Fact]
+    public void Acids_for_soda_are_acids_that_are_offered()
+    {
+        var acids = Pantry.Acids(Loaf.Walnut, Loaf.Muffins, []);
+        Assert.All(acids, acid => Assert.True(acid is { Role: Role.Acid, Usage.Offered: true }, acid.Id));
+        Assert.Contains(acids, acid => acid.Id == "cream-of-tartar");
+        Assert.DoesNotContain(Pantry.Acids(Loaf.Walnut, Loaf.Walnut, []), acid => acid.Id == "cream-of-tartar");
+    }
 }

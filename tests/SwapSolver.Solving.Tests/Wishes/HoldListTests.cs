@@ -98,4 +98,31 @@ public sealed class HoldListTests
         Assert.Equal(0.90, band.Low!.Value.Value);
         Assert.Equal(14 * (1000 / 188.177) / (5 * (1000 / 84.006)), band.High!.Value.Value, 2e-4);
     }
+
+    [Fact]
+    public void The_mass_of_eggs_is_free_where_they_go_with_something_else()
+    {
+        var holds = Around(Loaf.Walnut, Ask.Without("tree-nuts"), Ask.Without("egg"));
+        Assert.DoesNotContain("egg-mass", holds.Keys);
+        Assert.Contains("fat-mass", holds.Keys);
+    }
+
+    [Fact]
+    public void Where_eggs_go_fruit_may_come_in_among_the_flavours()
+    {
+        var spiced = Loaf.Walnut with { Lines = Loaf.Walnut.Lines.Add(new Line(TestKitchen.Ingredient("cinnamon"), new(3))) };
+        Assert.Contains("flavour-mass", Around(spiced, Ask.Without("tree-nuts")).Keys);
+        Assert.DoesNotContain("flavour-mass", Around(spiced, Ask.Without("egg")).Keys);
+    }
+
+    [Fact]
+    public void A_usual_band_hangs_on_the_loaf_s_own_reading_and_one_that_was_widened_does_not()
+    {
+        var holds = HoldList.Around(TestKitchen.Bakehouse.Balances, Loaf.CocoaCake, [Ask.Without("egg"), Ask.Without("sour-cream")]);
+        Assert.All(holds.Where(hold => !hold.FromCaller), hold => Assert.True(hold.IsAnchored, hold.Id));
+        var liquid = HoldList.WithRoomForWater(holds, Loaf.CocoaCake).Single(hold => hold.Balance is RoleMass { Role: Role.Liquid });
+        Assert.False(liquid.IsAnchored);
+        // Four eggs of 200 g at 76.15 % water and 100 g of sour cream at 74.46 % (USDA rows 01123 and 01056), by 40 g of water.
+        Assert.Equal(1.35 + ((152.3 + 74.46) / 40), liquid.Band.High!.Value.Value, 1e-9);
+    }
 }

@@ -1,4 +1,6 @@
 using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Foods;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Loaves;
 using SwapSolver.Solving.Wishes;
 
@@ -49,6 +51,44 @@ public sealed class LeavingOutTests
         Assert.Equal(Band.Nothing, hold.Band);
         Assert.True(hold.FromCaller);
         Assert.Equal("without:egg", hold.Id);
+    }
+
+    [Theory]
+    [InlineData("milk", "butter", true)]
+    [InlineData("milk", "water", false)]
+    [InlineData("nuts", "walnut-meal", true)]
+    [InlineData("nuts", "chestnut-flour", true)] // a kitchen nut by its group alone
+    [InlineData("nuts", "water", false)]
+    [InlineData("psyllium", "psyllium-husk", true)] // a group that is no allergen
+    [InlineData("psyllium", "water", false)]
+    public void What_is_known_to_be_in_it_is_certain(string word, string id, bool isCertain) =>
+        Assert.Equal(isCertain, Words.Of(word)!.LeftOut!.IsCertainOf(TestKitchen.Ingredient(id)));
+
+    [Fact]
+    public void What_nobody_stated_goes_out_and_is_not_said_to_be_in_it()
+    {
+        var butter = TestKitchen.Ingredient("butter");
+        // A row of a table among the nuts and seeds: it is taken for a flour, and no packet says what it may bring.
+        var food = new StatedFood { Id = "row", Name = "row", Origin = FoodOrigin.Table, UsdaFoodNumber = "12999", Figures = TestKitchen.Ingredient("sunflower-seed-flour").Figures };
+        var unstated = new FoodIngredient(TestPanels.Foods, TestKitchen.Bakehouse.Pantry.Allergens, new FoodWords(TestKitchen.Bakehouse.Phrases)).Of(food, null);
+        Assert.False(unstated.Allergens.AreKnown);
+        foreach (var wish in new[] { Words.Of("milk")!, Words.Of(Diet.DairyFree) })
+        {
+            Assert.True(wish.LeftOut!.Carries(unstated));
+            Assert.False(wish.LeftOut!.IsCertainOf(unstated));
+            Assert.True(wish.LeftOut!.IsCertainOf(butter));
+        }
+
+        // Of a thing that was named there is no doubt.
+        Assert.True(LeavingOut.Of(butter).LeftOut!.IsCertainOf(butter));
+    }
+
+    [Fact]
+    public void Only_a_swap_is_read_as_no_claim()
+    {
+        Assert.False(LeavingOut.BySwap(TestKitchen.Ingredient("butter")).LeftOut!.MayBeReadAsClaim);
+        Assert.True(LeavingOut.Of(TestKitchen.Ingredient("butter")).LeftOut!.MayBeReadAsClaim);
+        Assert.True(Words.Of("milk")!.LeftOut!.MayBeReadAsClaim);
     }
 
     [Theory]

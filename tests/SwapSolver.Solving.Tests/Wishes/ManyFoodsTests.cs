@@ -89,6 +89,16 @@ public sealed class ManyFoodsTests
     }
 
     [Fact]
+    public void Of_foods_that_are_alike_the_first_by_name_are_looked_at_and_of_what_is_left_out_none()
+    {
+        var most = TestKitchen.Bakehouse.Practice.OwnFoodsOfARole;
+        var alike = Enumerable.Range(0, most + 3).Select(place => Food($"alike-{place}", "sunflower-seed-flour", allergens: new StatedAllergens([], []))).Reverse();
+        var kitchen = With([.. alike, Food("a-nut", "almond-meal", allergens: new StatedAllergens(["tree-nuts"], []))]);
+        var own = new Candidates(kitchen).For(Loaf.Walnut, HoldList.Around(kitchen.Balances, Loaf.Walnut, [Ask.Without("tree-nuts")])).Where(one => one.Origin is not null);
+        Assert.Equal(Enumerable.Range(0, most).Select(place => $"alike-{place}"), own.Select(one => one.Id));
+    }
+
+    [Fact]
     public void What_a_wish_leaves_out_takes_no_place_of_what_could_come_in()
     {
         foreach (var (formula, without) in Asked)
