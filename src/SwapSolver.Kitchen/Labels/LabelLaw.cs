@@ -39,7 +39,4 @@ public sealed record LabelLaw(
     public string Write(PrintedFigure figure) => figure.IsLessThan
         ? LessThan.Replace("{amount}", figure.Text.TrimStart('<'), StringComparison.Ordinal)
         : figure.Text;
-
-    /// <summary>The line of a nutrient; null where this law has none.</summary>
-    public LawLine? LineOf(Nutrient nutrient) => Lines.FirstOrDefault(line => line.Nutrient == nutrient);
 }

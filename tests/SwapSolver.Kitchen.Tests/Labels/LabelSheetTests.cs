@@ -1,7 +1,9 @@
 using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Labels;
 using SwapSolver.Kitchen.Nutrition;
 using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Kitchen.Tests.Ingredients;
 using SwapSolver.Loaves;
 
 namespace SwapSolver.Kitchen.Tests.Labels;
@@ -89,6 +91,45 @@ public sealed class LabelSheetTests
         Assert.Equal(raw.Figures[2].PerSlice, baked.Figures[2].PerSlice);
         Assert.Equal(raw.Figures[2].PerHundredGrams!.Value.Value / 0.89, baked.Figures[2].PerHundredGrams!.Value.Value, 1e-9);
     }
+
+    [Fact]
+    public void Energy_is_counted_the_way_that_is_asked_for()
+    {
+        var (own, general) = (LabelSheet.Of(Walnut, TestLabels.Law("us")), LabelSheet.Of(Walnut, TestLabels.Law("us"), TestLabels.Method("four-four-nine")));
+
+        Assert.Equal(("own-figures", "four-four-nine"), (own.Method.Id, general.Method.Id));
+        // 4 kcal for a gram of protein and of carbohydrate, 9 for one of fat (21 CFR 101.9(c)(1)(i)(B), from memory).
+        Assert.Equal(
+            (4 * (InLoaf(general, Nutrient.Protein) + InLoaf(general, Nutrient.Carbohydrate))) + (9 * InLoaf(general, Nutrient.Fat)), InLoaf(general, Nutrient.EnergyKcal), 1e-6);
+        Assert.NotEqual(InLoaf(own, Nutrient.EnergyKcal), InLoaf(general, Nutrient.EnergyKcal), 1.0);
+    }
+
+    [Fact]
+    public void The_share_of_the_day_is_of_the_portion_that_is_asked_for()
+    {
+        // 78 g of fat a day (21 CFR 101.9(c)(9), from memory), printed in whole percent.
+        var fat = LabelSheet.Of(Walnut, TestLabels.Law("us")).Figures.Single(figure => figure.Line.Nutrient == Nutrient.Fat);
+
+        Assert.Equal(Math.Round(fat.InLoaf!.Value.Value / 12 / 78 * 100), fat.DailyShare(LabelPortion.Serving)!.Value.Value);
+        Assert.Equal(Math.Round(fat.InLoaf!.Value.Value / Walnut.BakedMass.Value * 100 / 78 * 100), fat.DailyShare(LabelPortion.HundredGrams)!.Value.Value);
+        Assert.Null(LabelSheet.Of(Walnut, TestLabels.Law("us")).Figures.Single(figure => figure.Line.Nutrient == Nutrient.Protein).DailyShare(LabelPortion.Serving));
+        Assert.Null(LabelSheet.Of(Walnut, TestLabels.Law("us")).Figures.Single(figure => figure.Line.Nutrient == Nutrient.Cholesterol).DailyShare(LabelPortion.Serving));
+    }
+
+    [Fact]
+    public void What_one_line_does_not_state_is_not_known_of_the_loaf_unless_there_is_none_of_that_line()
+    {
+        var silent = Invented.Of("silent", Role.Flour, (Fact.Fat, 10)).NotKnowing(Fact.Fibre);
+        var known = Invented.Of("known", Role.Flour, (Fact.Fat, 20), (Fact.Fibre, 30));
+        Formula With(double grams) => Walnut with { Lines = [new Line(known, new Grams(100)), new Line(silent, new Grams(grams))] };
+
+        Assert.Null(new LoafContents(With(1)).Of(Fact.Fibre));
+        Assert.Equal(20.1, new LoafContents(With(1)).Of(Fact.Fat)!.Value.Value, 1e-9);
+        Assert.Equal(30, new LoafContents(With(0)).Of(Fact.Fibre)!.Value.Value, 1e-9);
+    }
+
+    [Fact]
+    public void A_law_that_is_not_known_is_none() => Assert.Null(TestLabels.Laws.Find("nowhere"));
 
     private static double InLoaf(LabelSheet sheet, Nutrient nutrient) => sheet.Figures.Single(figure => figure.Line.Nutrient == nutrient).InLoaf!.Value.Value;
 

@@ -104,6 +104,10 @@ public sealed partial class LabelStatementsTests
     }
 
     [Fact]
+    public void An_allergen_without_a_name_is_told_by_its_id() => Assert.Contains(
+        "Contains (US list): egg (whole egg), milk (unsalted butter), tree-nuts (walnut meal).", (Statements with { Allergens = [] }).Of(Loaf.Walnut, TestLabels.Law("us")));
+
+    [Fact]
     public void Who_brings_gluten_twice_is_named_once() => Assert.Contains(
         "Contains gluten, by vital wheat gluten.",
         Statements.Of(Bowl.Of(("wheat-gluten", 20), ("water", 100), ("wheat-gluten", 20)), TestLabels.Law("us")));
