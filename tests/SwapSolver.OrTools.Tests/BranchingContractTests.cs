@@ -28,6 +28,22 @@ public sealed class BranchingContractTests() : SolverContract(Backend.Branching)
         Assert.Equal(1, solution.Values[1]);
     }
 
+    [Theory]
+    // 0.2 mg at the least are a part of a yes of 7e-7, which is whole but for the last digits: they cost the whole yes all the same.
+    [InlineData(0.0002, 0)]
+    // Where none is asked for, the 0.0002 that they bring are not worth the 1 that the yes costs.
+    [InlineData(0, 1)]
+    public void A_trace_of_a_gram_costs_a_whole_yes(double least, double brings)
+    {
+        var model = new Model(
+            [new("grams", least, least + 0.0002, false, -brings), new("moved", 0, 1, true, 1)],
+            [new("only_if_moved", [new(0, 1), new(1, -300)], double.NegativeInfinity, 0)]);
+        var solution = new OrToolsSolver().Solve(model, TimeSpan.FromSeconds(20), CancellationToken.None);
+        Assert.Equal(Outcome.Optimal, solution.Outcome);
+        Assert.Equal(least > 0 ? 1 : 0, solution.Values[1]);
+        Assert.Equal(least > 0 ? 1 : 0, solution.Objective, 1e-9);
+    }
+
     [Fact]
     public void The_same_model_gives_the_same_point_to_the_last_bit()
     {

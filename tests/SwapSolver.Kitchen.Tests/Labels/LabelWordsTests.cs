@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Labels;
 using SwapSolver.Kitchen.Quantities;
@@ -61,5 +62,5 @@ public sealed class LabelWordsTests
             Assert.Contains("not analysed", notes[^1], StringComparison.Ordinal);
         });
 
-    private static IReadOnlyList<string> Notes(Formula formula, string law) => Words.Notes(formula, LabelSheet.Of(formula, TestLabels.Law(law)));
+    private static ImmutableArray<string> Notes(Formula formula, string law) => Words.Notes(formula, LabelSheet.Of(formula, TestLabels.Law(law)));
 }

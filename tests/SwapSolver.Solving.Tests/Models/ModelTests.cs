@@ -43,6 +43,9 @@ public sealed class ModelTests
         Assert.Null(EggsAndWater.Broken([3, 99.999]));
         Assert.Equal("together", EggsAndWater.Broken([3, 99.999], tolerance: 1e-7));
         Assert.Equal("together", EggsAndWater.Broken([3, 99.99]));
+        // 5 eggs are 250 g: up to 2.5 mg too much.
+        Assert.Null(EggsAndWater.Broken([5, 50.002]));
+        Assert.Equal("together", EggsAndWater.Broken([5, 50.01]));
     }
 
     [Fact]
