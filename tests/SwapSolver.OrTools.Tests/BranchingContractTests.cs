@@ -36,7 +36,7 @@ public sealed class BranchingContractTests() : SolverContract(Backend.Branching)
     public void A_trace_of_a_gram_costs_a_whole_yes(double least, double brings)
     {
         var model = new Model(
-            [new("grams", least, least + 0.0002, false, -brings), new("moved", 0, 1, true, 1)],
+            [new("grams", least, least + 0.0002, false, -brings), new("moved", 0, 1, true, 1), new("nothing_of_it", 0, 1, true, 1)],
             [new("only_if_moved", [new(0, 1), new(1, -300)], double.NegativeInfinity, 0)]);
         var solution = new OrToolsSolver().Solve(model, TimeSpan.FromSeconds(20), CancellationToken.None);
         Assert.Equal(Outcome.Optimal, solution.Outcome);

@@ -11,9 +11,10 @@ namespace SwapSolver.Solving.Tests.Models;
 /// level that lies on the wrong side of its reading, and worse than one that lies beyond.</summary>
 public sealed class ReadingObjectiveTests
 {
-    private static readonly Formula Four = Bowl.Of(("almond-flour-blanched", 200), ("water", 100), ("baking-soda", 4), ("cream-of-tartar", 9));
+    private static readonly Formula Five = Bowl.Of(
+        ("almond-flour-blanched", 150), ("sunflower-seed-flour", 50), ("water", 100), ("baking-soda", 4), ("cream-of-tartar", 9));
 
-    private readonly FormulaModel model = FormulaModel.Build(Ask.Variant(Four, Ask.Without("milk")).Problem() with { Candidates = [] }, wholeSteps: false);
+    private readonly FormulaModel model = FormulaModel.Build(Ask.Variant(Five, Ask.Without("milk")).Problem() with { Candidates = [] }, wholeSteps: false);
 
     [Theory]
     // Fat is a share of the batter, a ratio. A tenth above its own reading the bowl is better by a tenth where less is better, and
@@ -28,10 +29,15 @@ public sealed class ReadingObjectiveTests
     public void A_bowl_is_better_than_a_level_by_what_it_beats_it_by(string id, Better better, double level, double costs)
     {
         var objective = Of(id, better);
-        var own = objective.Balance.Read(Four, Four, Draws.Typical)!.Value.Value;
+        var own = objective.Balance.Read(Five, Five, Draws.Typical)!.Value.Value;
         Assert.Equal(id == "protein", objective.IsSum(model));
         Assert.Equal(costs, objective.In(model, new Level(level * own)).Objective(AsItIs()), 1e-9);
     }
+
+    [Fact]
+    public void A_reading_of_which_one_line_is_no_part_is_a_ratio_all_the_same() =>
+        // Water binds none, so a gram of it adds nothing to what hydration is counted on; the flours' grams do.
+        Assert.False(Of("hydration", Better.Higher).IsSum(model));
 
     [Fact]
     public void Choices_and_moves_cost_nothing_then()
@@ -46,7 +52,7 @@ public sealed class ReadingObjectiveTests
     public void Beyond_a_level_that_was_reached_nothing_worse_is_let_in()
     {
         var objective = Of("richness", Better.Lower);
-        var own = objective.Balance.Read(Four, Four, Draws.Typical)!.Value.Value;
+        var own = objective.Balance.Read(Five, Five, Draws.Typical)!.Value.Value;
         var beyond = objective.Beyond(model, new Level(own));
         Assert.Equal(model.Model.Rows.Count + 1, beyond.Rows.Count);
         Assert.Null(beyond.Broken(AsItIs(), 1e-9));
@@ -64,7 +70,7 @@ public sealed class ReadingObjectiveTests
         Assert.All(columns, column => Assert.True(double.IsFinite(column.Cost), column.Name));
     }
 
-    private static ReadingObjective Of(string id, Better better) => new(TestKitchen.Bakehouse.Balances.Find(id)!, better, Four);
+    private static ReadingObjective Of(string id, Better better) => new(TestKitchen.Bakehouse.Balances.Find(id)!, better, Five);
 
     private int ColumnOf(string id) => model.Lines.Single(line => line.Ingredient.Id == id).Column;
 
@@ -73,7 +79,7 @@ public sealed class ReadingObjectiveTests
         var values = new double[model.Model.Columns.Count];
         foreach (var line in model.Lines)
         {
-            values[line.Column] = Four.MassOf(line.Ingredient).Value;
+            values[line.Column] = Five.MassOf(line.Ingredient).Value;
         }
 
         foreach (var (column, place) in model.Model.Columns.Select((column, place) => (column, place)).Where(one => one.column.Name.StartsWith("used_", StringComparison.Ordinal)))
