@@ -78,7 +78,7 @@ public sealed record Bake(BakePractice Practice, Phrases Phrases)
 
     private static BakeCase Case(BakeModel model, Formula formula, Celsius core, bool toSlice) => new(
         formula,
-        model.Run(formula, core, Doubts.None(), Fine, toSlice),
+        model.Run(formula, core, Doubts.None(), Fine, toSlice, isDrawn: true),
         Scattered<BakeRun>.Of(doubts => model.Run(formula, core, doubts, Coarse, toSlice)));
 
     private static (KnownBake Bake, BakeCase Case)? KnownCase(BakeModel model, KnownBake? known) =>
@@ -114,9 +114,9 @@ public sealed record Bake(BakePractice Practice, Phrases Phrases)
         foreach (var (what, other, altitude) in new BakeVariations(Practice, Phrases).Of(formula, conditions.Altitude))
         {
             var there = conditions with { Altitude = altitude };
-            var core = Target(other, there).Core;
+            var (model, core) = (ModelOf(there, draw), Target(other, there).Core);
             // Coarse cells are enough for a ratio: what they miss, they miss in both.
-            var runs = Scattered<BakeRun>.Of(doubts => ModelOf(there, draw).Run(other, core, doubts, Coarse, toSlice: false));
+            var runs = Scattered<BakeRun>.Of(doubts => model.Run(other, core, doubts, Coarse, toSlice: false));
             if (runs.Value.Baked is null)
             {
                 continue;

@@ -16,7 +16,7 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
     internal const double LongestBake = 60 * 86_400.0, LongestCooling = 60 * 86_400.0;
 
     /// <summary>Formula of handbooks for still air: 1.32 (difference by width) to the power of a quarter [W/(m2 K)].</summary>
-    private const double StillAir = 1.32, StillAirPower = 0.25;
+    private const double StillAir = 1.32;
 
     /// <summary>Where densities of the parts are taken for the porosity [°C].</summary>
     private const double Room = 25;
@@ -30,8 +30,10 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
     /// <summary>How far a probe that reads too low may still be told from boiling [K].</summary>
     private const double NearestBoiling = 0.15;
 
-    /// <summary>Where the polynomials of the components end [°C].</summary>
-    private const double HottestKnown = 150;
+    // Of one forecast: its formulas, and where their water boils, are few, and each is baked some dozens of times.
+    private readonly Dictionary<Formula, MatterTable> matters = new(ReferenceEqualityComparer.Instance);
+
+    private readonly Dictionary<double, double[]> vapours = [];
 
     /// <summary>One bake.</summary>
     /// <param name="formula">The formula.</param>
@@ -39,7 +41,8 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
     /// <param name="doubts">Which figure is moved.</param>
     /// <param name="fineness">Cells in half the width.</param>
     /// <param name="toSlice">Whether its cooling is run too.</param>
-    public BakeRun Run(Formula formula, Celsius core, Doubts doubts, int fineness, bool toSlice)
+    /// <param name="isDrawn">Whether its core is noted at every step.</param>
+    public BakeRun Run(Formula formula, Celsius core, Doubts doubts, int fineness, bool toSlice, bool isDrawn = false)
     {
         var density = doubts.Of("density of the baked loaf", Practice.Crumb.BakedDensityKgPerM3);
         var body = LoafBody.Of(formula, density, Practice.Oven, doubts);
@@ -47,30 +50,27 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
         var flow = new HeatFlow(body.Cut(fineness), crumb, doubts.Of("temperature of the batter", Practice.Oven.StartCelsius));
         var target = Math.Min(core.Value + doubts.Of("the probe", Practice.Oven.ProbeKelvin), crumb.Boiling - NearestBoiling);
         var oven = OvenOf(formula, body, crumb, doubts);
-        List<CoreReading> inOven = [], onRack = [];
+        List<CoreReading>? inOven = isDrawn ? [] : null, onRack = isDrawn ? [] : null;
         var baked = oven.At(LongestBake) > target ? flow.Until(oven, () => flow.Coldest, target, LongestBake, inOven) : null;
         var lost = (flow.Boiled + flow.Dried) / (flow.Volume * density);
         var rack = RackOf(body, doubts);
         var cooled = baked is not null && toSlice
             ? flow.Until(rack, () => flow.Warmest, Practice.Rack.SliceCelsius.Range.Typical, LongestCooling, onRack)
             : null;
-        return new BakeRun(baked, cooled, lost, [.. inOven], [.. onRack]);
+        return new BakeRun(baked, cooled, lost, [.. inOven ?? []], [.. onRack ?? []]);
     }
 
     /// <summary>What the loaf of a formula is made of.</summary>
     internal Crumb CrumbOf(Formula formula, double density, Doubts doubts)
     {
-        var matter = new CondensedMatter(Composition.Of(formula, Draw), Practice.Components);
+        var table = TableOf(formula);
+        var matter = table.Matter;
         var porosity = Math.Max(LeastPorosity, 1 - (density / matter.DensityAt(Room)));
         var boiling = SaturatedWater.BoilingPointAt(Pressure).Value + doubts.Of("boiling point of the batter", Practice.Crumb.BoilingRiseKelvin);
         var factor = doubts.Of("conductivity of the crumb", Practice.Crumb.ConductivityPercent) / 100;
         var (dry, water) = (density * (1 - matter.Composition.Water), density * matter.Composition.Water);
         var share = water > DryBelow * density ? doubts.Of("steam in the pores", Practice.Crumb.VapourSharePercent) / 100 : 0;
-        return new Crumb(
-            celsius => factor * PorousMatter.WetConductivity(
-                matter.ParallelConductivityAt(Math.Min(celsius, boiling)), porosity, PorousMatter.VapourConductivity(celsius, Pressure.Value, boiling), share),
-            celsius => matter.DryHeatAt(Math.Min(celsius, HottestKnown)),
-            celsius => matter.WaterHeatAt(Math.Min(celsius, HottestKnown)))
+        return new Crumb(table.WetConductivity(VapourAt(boiling), boiling, porosity, share, factor), table.Heats)
         {
             DryDensity = dry,
             WaterDensity = water,
@@ -80,6 +80,17 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
             Latent = SaturatedWater.HeatOfVaporisation(boiling),
         };
     }
+
+    private MatterTable TableOf(Formula formula) =>
+        matters.TryGetValue(formula, out var known)
+            ? known
+            : matters[formula] = new MatterTable(new CondensedMatter(Composition.Of(formula, Draw), Practice.Components));
+
+    /// <summary>What steam adds to the conductivity of a bubble at each temperature of the table [W/(m K)].</summary>
+    private double[] VapourAt(double boiling) =>
+        vapours.TryGetValue(boiling, out var known)
+            ? known
+            : vapours[boiling] = [.. HeatTable.Temperatures.Select(celsius => PorousMatter.VapourConductivity(celsius, Pressure.Value, boiling))];
 
     private Surroundings OvenOf(Formula formula, LoafBody body, Crumb crumb, Doubts doubts)
     {
@@ -110,8 +121,8 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
     {
         var rack = Practice.Rack;
         var room = doubts.Of("temperature of the kitchen", rack.RoomCelsius);
-        var air = StillAir * Math.Pow(1 / body.Width, StillAirPower) * doubts.Of("still air about the rack", rack.StillAirPercent) / 100;
+        var air = StillAir * Math.Pow(1 / body.Width, Surroundings.StillAirPower) * doubts.Of("still air about the rack", rack.StillAirPercent) / 100;
         var crust = doubts.Of("emissivity of the crust", Practice.Oven.CrustEmissivity);
-        return new Surroundings(_ => room, air, StillAirPower, _ => crust, doubts.Of("steam on the rack", rack.EvaporatedPercent) / 100, SkinDrying.None);
+        return new Surroundings(_ => room, air, Surroundings.StillAirPower, _ => crust, doubts.Of("steam on the rack", rack.EvaporatedPercent) / 100, SkinDrying.None);
     }
 }

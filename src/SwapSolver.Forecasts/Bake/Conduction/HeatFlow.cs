@@ -12,15 +12,11 @@ internal sealed class HeatFlow
     /// <summary>Most of a cell that the front passes in one step, and the least crust that lies before it [1, of the cell].</summary>
     private const double FrontStep = 0.05;
 
-    /// <summary>Resistivity that stands between two fronts [m K/W], both as hot as water boils: any that is not zero.</summary>
-    private const double LeastResistivity = 1e-3;
-
     private readonly Crumb crumb;
-    private readonly double[] volume, celsius, water, outward, inward, heat, gain, give;
+    private readonly double[] volume, celsius, water, outward, inward, heat, gain, give, warming;
     private readonly bool[] isFront;
-    private readonly int[] one, other;
     private readonly AxisCell[] axis;
-    private readonly double[] way;
+    private readonly WallRows walls;
     private readonly Skin skin;
     private readonly SkinBody body;
 
@@ -35,10 +31,8 @@ internal sealed class HeatFlow
         celsius = [.. volume.Select(_ => start)];
         water = [.. volume.Select(_ => crumb.WaterDensity)];
         (outward, inward, heat) = (new double[volume.Length], new double[volume.Length], new double[volume.Length]);
-        (gain, give, isFront) = (new double[volume.Length], new double[volume.Length], new bool[volume.Length]);
-        one = [.. solid.Walls.Select(wall => wall.One)];
-        other = [.. solid.Walls.Select(wall => wall.Other)];
-        way = [.. solid.Walls.Select(wall => wall.Way)];
+        (gain, give, warming, isFront) = (new double[volume.Length], new double[volume.Length], new double[volume.Length], new bool[volume.Length]);
+        walls = new WallRows(solid.Walls);
         axis = [.. solid.Axis];
         skin = new Skin(solid, start);
         body = new SkinBody(celsius, water, outward, crumb.Boiling, crumb.CrustWaterDensity);
@@ -141,7 +135,7 @@ internal sealed class HeatFlow
         Weigh();
         Array.Clear(gain);
         Array.Clear(give);
-        Conduct();
+        walls.Conduct(celsius, water, outward, inward, gain, give);
         var taken = skin.Transfer(surroundings, seconds, body, gain, give);
         var step = Math.Min(Math.Min(most, LongestStep), OfStable * LongestStable());
         HeatTaken += taken * step;
@@ -177,22 +171,7 @@ internal sealed class HeatFlow
                 : isFront[cell] ? (2 * Math.Max(FrontStep, dried) * crust, 2 * (1 - dried) * wet)
                 : (wet + (dried * ((2 * crust) - wet)), wet);
             heat[cell] = capacity;
-        }
-    }
-
-    private void Conduct()
-    {
-        for (var wall = 0; wall < way.Length; wall++)
-        {
-            var (a, b) = (one[wall], other[wall]);
-            // The drier of two neighbours lies outward.
-            var resistivity = (water[b] < water[a] ? outward[a] : inward[a]) + (water[a] < water[b] ? outward[b] : inward[b]);
-            var exchange = 2 * way[wall] / Math.Max(resistivity, LeastResistivity);
-            var flow = exchange * (celsius[b] - celsius[a]);
-            gain[a] += flow;
-            gain[b] -= flow;
-            give[a] += exchange;
-            give[b] += exchange;
+            warming[cell] = 1 / (volume[cell] * capacity);
         }
     }
 
@@ -202,14 +181,21 @@ internal sealed class HeatFlow
     /// </summary>
     private double LongestStable()
     {
-        var longest = double.PositiveInfinity;
+        var (quickest, longest) = (0.0, double.PositiveInfinity);
         var front = FrontStep * (crumb.WaterDensity - crumb.CrustWaterDensity) * crumb.Latent;
         for (var cell = 0; cell < celsius.Length; cell++)
         {
-            longest = Math.Min(longest, volume[cell] * (isFront[cell] && gain[cell] >= 0 ? front / gain[cell] : heat[cell] / give[cell]));
+            if (isFront[cell] && gain[cell] >= 0)
+            {
+                longest = Math.Min(longest, volume[cell] * front / gain[cell]);
+            }
+            else
+            {
+                quickest = Math.Max(quickest, give[cell] * warming[cell]);
+            }
         }
 
-        return longest;
+        return Math.Min(longest, 1 / quickest);
     }
 
     private void Warm(double step)
@@ -218,7 +204,7 @@ internal sealed class HeatFlow
         var boiled = 0.0;
         for (var cell = 0; cell < celsius.Length; cell++)
         {
-            var now = celsius[cell] + (gain[cell] * step / (volume[cell] * heat[cell]));
+            var now = celsius[cell] + (gain[cell] * step * warming[cell]);
             var free = water[cell] - kept;
             if (now > boiling && free > 0)
             {

@@ -47,9 +47,7 @@ internal sealed class Skin
             var before = celsius[skin];
             var skinKelvin = before + ZeroCelsius;
             var radiation = emissivities[face] * StefanBoltzmann * ((skinKelvin * skinKelvin) + (outsideKelvin * outsideKelvin)) * (skinKelvin + outsideKelvin);
-            var convection = surroundings.ConvectionPower > 0
-                ? surroundings.Convection * Math.Pow(Math.Abs(before - outside), surroundings.ConvectionPower)
-                : surroundings.Convection;
+            var convection = surroundings.ConvectionAt(before, outside);
             var transfer = (radiation + convection) * withSteam;
             var within = depths[skin] * body.Outward[cell];
             var (here, steam) = (body.Celsius[cell], 0.0);

@@ -20,6 +20,9 @@ internal sealed record SkinDrying(double Most, double Pressure, double Activity,
 
     private const double ZeroCelsius = 273.15, Step = 1;
 
+    /// <summary>Heat by mass that go the same way [1].</summary>
+    private static readonly double OfLewis = Math.Pow(Lewis, 2.0 / 3);
+
     private const int Hottest = 120;
 
     /// <summary>Steam over pure water by each degree from 0 °C [kg/m3].</summary>
@@ -50,7 +53,7 @@ internal sealed record SkinDrying(double Most, double Pressure, double Activity,
         var slope = (Steam[index + 1] - Steam[index]) / Step;
         var film = ((skin + outside) / 2) + ZeroCelsius;
         var airHeat = AirHeat * Pressure * AirMolarMass / (GasConstant * film);
-        var factor = convection / (airHeat * Math.Pow(Lewis, 2.0 / 3)) * Activity * (1 - (dried / Most));
+        var factor = convection / (airHeat * OfLewis) * Activity * (1 - (dried / Most));
         return (factor * (Steam[index] + (slope * (place - index))), factor * slope);
     }
 }

@@ -10,6 +10,20 @@ namespace SwapSolver.Forecasts;
 internal sealed record Surroundings(
     Func<double, double> At, double Convection, double ConvectionPower, Func<Face, double> Emissivities, double EvaporatedShare, SkinDrying Drying)
 {
+    /// <summary>Power with which still air takes more heat the warmer the skin is [1].</summary>
+    public const double StillAirPower = 0.25;
+
+    /// <summary>Transfer to the air [W/(m2 K)].</summary>
+    /// <param name="skin">Temperature of the skin [°C].</param>
+    /// <param name="outside">Temperature of the air [°C].</param>
+    public double ConvectionAt(double skin, double outside) => ConvectionPower switch
+    {
+        <= 0 => Convection,
+        // Two roots are a power that takes a fifth of the time.
+        StillAirPower => Convection * Math.Sqrt(Math.Sqrt(Math.Abs(skin - outside))),
+        _ => Convection * Math.Pow(Math.Abs(skin - outside), ConvectionPower),
+    };
+
     /// <summary>Air of one temperature with one transfer to every side, and no radiation.</summary>
     public static Surroundings Plain(double celsius, double transfer) => new(_ => celsius, transfer, 0, static _ => 0, 0, SkinDrying.None);
 }
