@@ -23,6 +23,8 @@ public sealed class KitchenRecords(string place) : IDisposable
 
     private readonly Database database = Database.At(place);
 
+    private VersionAt? seen;
+
     private FormulaRecords? formulas;
 
     private KeyRecords? keys;
@@ -48,6 +50,10 @@ public sealed class KitchenRecords(string place) : IDisposable
     /// <summary>The keys to this kitchen.</summary>
     public KeyRecords Keys => keys ??= new KeyRecords(database);
 
+    /// <summary>Changes with every write of anything, whoever writes, and costs little to look at; null where that cannot be told without reading.</summary>
+    /// <exception cref="RecordsFaultException">The records cannot be reached.</exception>
+    public long? Stamp => database.Stamp;
+
     /// <summary>Goes up with every change of an ingredient's facts, whoever made it; 0 where nothing was ever written.</summary>
     public long Version
     {
@@ -58,7 +64,15 @@ public sealed class KitchenRecords(string place) : IDisposable
                 return 0;
             }
 
-            return database.Read((connection, transaction) => connection.ExecuteScalar<long>("SELECT changes FROM change_counter", transaction: transaction));
+            // The stamp before the reading: what is written between the two is read again the next time.
+            var stamp = database.Stamp;
+            if (stamp is null || seen is not { } before || before.Stamp != stamp)
+            {
+                before = new VersionAt(stamp ?? 0, database.Read((connection, transaction) => connection.ExecuteScalar<long>("SELECT changes FROM change_counter", transaction: transaction)));
+                seen = before;
+            }
+
+            return before.Version;
         }
     }
 
@@ -250,6 +264,9 @@ public sealed class KitchenRecords(string place) : IDisposable
 
         return new RowsWritten(added, changed, rows.Count - added - changed);
     }
+
+    /// <summary>The version at a stamp.</summary>
+    private sealed record VersionAt(long Stamp, long Version);
 
     // Not private: the code that reads a row is written beside this class, not inside it.
     internal sealed record FoodRow(string Id, string Document);

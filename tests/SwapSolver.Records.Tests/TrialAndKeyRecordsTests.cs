@@ -1,3 +1,4 @@
+using SwapSolver.Kitchen.Foods;
 using SwapSolver.Records.Formulas;
 using SwapSolver.Records.Keys;
 using SwapSolver.Records.Tests.Engines;
@@ -59,6 +60,25 @@ public abstract class TrialAndKeyRecordsTests(IRecordsEngine engine)
         await records.Trials.ChooseAsync(new LearnedChoice("oven-factor", 1, string.Empty));
         await records.Trials.ChooseAsync(new LearnedChoice("oven-factor", 0, Noon));
         Assert.Equal(new LearnedChoice("oven-factor", 0, Noon), Assert.Single(records.Trials.Choices()).Value);
+    }
+
+    [Fact]
+    public async Task What_another_program_writes_is_seen_by_the_next_look()
+    {
+        using var records = await Kitchen();
+        using var another = new KitchenRecords(place);
+        var key = new StoredKey("tablet", "bench tablet", "Reader", "5a", "17", Noon, null);
+        await another.Keys.CreateAsync(key);
+        var (stamp, version) = (records.Stamp, records.Version);
+        Assert.Null(records.Keys.Find("tablet")!.Revoked);
+        Assert.Equal((stamp, version), (records.Stamp, records.Version));
+
+        await another.Keys.RevokeAsync("tablet", Later);
+        Assert.Equal(Later, records.Keys.Find("tablet")!.Revoked);
+        Assert.True(stamp is null || records.Stamp != stamp);
+
+        another.Put([new MeasuredFact("salt", SwapSolver.Kitchen.Ingredients.Fact.WaterBound, new SwapSolver.Kitchen.Ingredients.Range(1, 2, 3), "weighed")]);
+        Assert.True(records.Version > version);
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Data;
 using Dapper;
 using SwapSolver.Records.Storage;
@@ -11,10 +12,34 @@ public sealed class KeyRecords
 
     private readonly Database database;
 
+    // Every call shows a key. One that is not known is not kept: there is no end of those.
+    private readonly ConcurrentDictionary<string, (long Stamp, StoredKey Key)> known = new(StringComparer.Ordinal);
+
     internal KeyRecords(Database database) => this.database = database;
 
     /// <summary>A key by its id; null where there is none.</summary>
-    public StoredKey? Find(string id) => !database.Exists ? null : database.Read((connection, transaction) => Find(id, connection, transaction));
+    public StoredKey? Find(string id)
+    {
+        if (!database.Exists)
+        {
+            return null;
+        }
+
+        // The stamp before the reading: what is written between the two is read again the next time.
+        var stamp = database.Stamp;
+        if (stamp is { } now && known.TryGetValue(id, out var before) && before.Stamp == now)
+        {
+            return before.Key;
+        }
+
+        var found = database.Read((connection, transaction) => Find(id, connection, transaction));
+        if (found is not null && stamp is { } then)
+        {
+            known[id] = (then, found);
+        }
+
+        return found;
+    }
 
     /// <summary>All keys, by the time they were made.</summary>
     public IReadOnlyList<StoredKey> List() => !database.Exists ? [] : database.Read((connection, transaction) =>

@@ -26,6 +26,10 @@ internal abstract class Database : IDisposable
     /// <summary>Whether anything was ever written.</summary>
     public abstract bool Exists { get; }
 
+    /// <summary>Changes with every write, whoever writes, and costs far less than to read; null where the engine has no such stamp.</summary>
+    /// <exception cref="RecordsFaultException">The records cannot be reached.</exception>
+    public virtual long? Stamp => null;
+
     /// <summary>The engine's own clock in its own words [ms since 1970].</summary>
     public abstract string Milliseconds { get; }
 

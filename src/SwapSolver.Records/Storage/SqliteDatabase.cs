@@ -1,5 +1,6 @@
 using System.Data;
 using System.Data.Common;
+using System.Globalization;
 using Dapper;
 using DbUp;
 using DbUp.Builder;
@@ -20,11 +21,48 @@ internal sealed class SqliteDatabase(string path) : Database
     /// <summary>Result codes of SQLite (sqlite.org/rescode.html).</summary>
     private const int Busy = 5, Locked = 6, ReadOnly = 8, InputOutput = 10, Corrupt = 11, Full = 13, CannotOpen = 14, Constraint = 19, NotADatabase = 26;
 
+    private readonly Lock watching = new();
+
+    private SqliteCommand? watch;
+
+    private int watches;
+
     /// <inheritdoc/>
     public override string Place => path;
 
     /// <inheritdoc/>
     public override bool Exists => File.Exists(path);
+
+    /// <inheritdoc/>
+    /// <remarks>The engine counts for each connection what the others wrote (sqlite.org/pragma.html, data_version), so this one is kept open and
+    /// never writes.</remarks>
+    public override long? Stamp
+    {
+        get
+        {
+            lock (watching)
+            {
+                return Reach(() =>
+                {
+                    if (!Exists)
+                    {
+                        StopWatching();
+                        return 0L;
+                    }
+
+                    if (watch is null)
+                    {
+                        watch = ((SqliteConnection)Connect()).CreateCommand();
+                        watch.CommandText = "PRAGMA data_version";
+                        watches++;
+                    }
+
+                    // What two connections count has nothing to do with each other.
+                    return ((long)watches << 32) + Convert.ToInt64(watch.ExecuteScalar(), CultureInfo.InvariantCulture);
+                });
+            }
+        }
+    }
 
     /// <inheritdoc/>
     public override string Milliseconds => "CAST(unixepoch('subsec') * 1000 AS INTEGER)";
@@ -52,6 +90,11 @@ internal sealed class SqliteDatabase(string path) : Database
     /// <inheritdoc/>
     protected override void Close()
     {
+        lock (watching)
+        {
+            StopWatching();
+        }
+
         using var connection = new SqliteConnection(ConnectionText);
         SqliteConnection.ClearPool(connection);
     }
@@ -109,6 +152,13 @@ internal sealed class SqliteDatabase(string path) : Database
 
     /// <inheritdoc/>
     protected override bool IsContradiction(Exception fault) => fault is SqliteException { SqliteErrorCode: Constraint };
+
+    private void StopWatching()
+    {
+        watch?.Connection?.Dispose();
+        watch?.Dispose();
+        watch = null;
+    }
 
     private string ConnectionText => new SqliteConnectionStringBuilder
     {

@@ -23,8 +23,7 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
         }
 
         var http = context.GetHttpContext();
-        // The private socket belongs to the user who started it, as the records do.
-        var role = options.EmbeddedSocket is not null ? Role.Owner : RoleOf(http.Request.Headers.Authorization.ToString());
+        var role = RoleOf(http) ?? throw Refuse(Code.Unauthenticated, Reason.UnknownKey, "the key is not known, or was taken back; give another, or none for what everybody may ask");
         var method = context.Method[(context.Method.LastIndexOf('/') + 1)..];
         var least = MethodRoles.Of(method);
         if (role < least)
@@ -37,8 +36,17 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
         http.RequestServices.GetRequiredService<Caller>().Role = role;
     }
 
-    private Role RoleOf(string header)
+    /// <summary>What a caller may do; null where its key is not known.</summary>
+    /// <param name="http">The call.</param>
+    public Role? RoleOf(HttpContext http)
     {
+        // The private socket belongs to the user who started it, as the records do.
+        if (options.EmbeddedSocket is not null)
+        {
+            return Role.Owner;
+        }
+
+        var header = http.Request.Headers.Authorization.ToString();
         if (header.Length == 0)
         {
             return Role.Anonymous;
@@ -47,7 +55,7 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
         var text = header.StartsWith(Scheme, StringComparison.OrdinalIgnoreCase) ? header[Scheme.Length..].Trim() : string.Empty;
         return ApiKey.IdOf(text) is { Length: > 0 } id && records.Keys.Find(id) is { Revoked: null } key && ApiKey.Matches(key, text)
             ? Enum.Parse<Role>(key.Role)
-            : throw Refuse(Code.Unauthenticated, Reason.UnknownKey, "the key is not known, or was taken back; give another, or none for what everybody may ask");
+            : null;
     }
 
     private static RpcException Refuse(Code code, Reason reason, string words) => RichFault.Of(code, words, RichFault.Info(reason));

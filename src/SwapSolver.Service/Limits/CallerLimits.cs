@@ -30,16 +30,32 @@ internal sealed class CallerLimits(ServiceLimits limits) : Gate, IDisposable
     /// <inheritdoc/>
     protected override void Admit(ServerCallContext context)
     {
-        if (context.GetHttpContext().Connection.RemoteIpAddress is not { } address)
+        if (TryAdmit(context.GetHttpContext(), out var wait))
         {
             return;
+        }
+
+        throw RichFault.Later(Code.ResourceExhausted, Reason.TooManyCalls, "this caller asks more often than anyone may; ask again a little later", wait);
+    }
+
+    /// <summary>Whether a call's caller may ask now; the call is counted.</summary>
+    /// <param name="context">The call.</param>
+    public bool TryAdmit(HttpContext context) => TryAdmit(context, out _);
+
+    private bool TryAdmit(HttpContext context, out TimeSpan wait)
+    {
+        wait = TimeSpan.Zero;
+        if (context.Connection.RemoteIpAddress is not { } address)
+        {
+            return true;
         }
 
         using var lease = callers.AttemptAcquire(address.ToString());
         if (!lease.IsAcquired)
         {
-            var wait = lease.TryGetMetadata(MetadataName.RetryAfter, out var retry) ? retry : UsualWait;
-            throw RichFault.Later(Code.ResourceExhausted, Reason.TooManyCalls, "this caller asks more often than anyone may; ask again a little later", wait);
+            wait = lease.TryGetMetadata(MetadataName.RetryAfter, out var retry) ? retry : UsualWait;
         }
+
+        return lease.IsAcquired;
     }
 }

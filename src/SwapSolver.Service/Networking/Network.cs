@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Networking.OpenApi;
+using SwapSolver.Service.Solves;
 
 namespace SwapSolver.Service.Networking;
 
@@ -18,6 +19,7 @@ internal static class Network
     /// <summary>Adds what they need.</summary>
     public static void Add(WebApplicationBuilder builder)
     {
+        builder.Services.AddSingleton<AskedBefore>();
         builder.Services.AddGrpcHealthChecks(options => options.Services.Map(string.Empty, context => context.Tags.Contains(Ready)))
             .AddCheck<Readiness>(Ready, tags: [Ready]);
         var hosts = builder.Configuration["AllowedHosts"];
@@ -44,6 +46,7 @@ internal static class Network
             headers["Cross-Origin-Resource-Policy"] = "same-origin";
             return next(context);
         });
+        app.Use(app.Services.GetRequiredService<AskedBefore>().Answer);
         app.UseRouting();
         app.UseCors();
         app.UseGrpcWeb(new GrpcWebOptions { DefaultEnabled = true });

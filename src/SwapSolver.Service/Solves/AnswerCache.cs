@@ -44,11 +44,11 @@ internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subjec
                     cancellationToken: context.CancellationToken);
                 var answer = new TAnswer();
                 answer.MergeFrom(bytes);
-                return Told(answer, !isOurs);
+                return Told(answer, !isOurs, question, context);
             }
             catch (NotKeptException cut) when (isOurs)
             {
-                return Told((TAnswer)cut.Answer, kept: false);
+                return Given((TAnswer)cut.Answer, kept: false);
             }
             catch (Exception) when (!isOurs && !context.CancellationToken.IsCancellationRequested)
             {
@@ -56,10 +56,19 @@ internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subjec
             }
         }
 
-        return Told((await make()).Answer, kept: false);
+        return Given((await make()).Answer, kept: false);
     }
 
-    private TAnswer Told<TAnswer>(TAnswer answer, bool kept)
+    /// <summary>Gives an answer that stands, so that it can be given again.</summary>
+    private TAnswer Told<TAnswer>(TAnswer answer, bool kept, IMessage question, ServerCallContext context)
+        where TAnswer : IMessage
+    {
+        var given = Given(answer, kept);
+        AskedBefore.Keep(context.GetHttpContext(), question, given);
+        return given;
+    }
+
+    private TAnswer Given<TAnswer>(TAnswer answer, bool kept)
         where TAnswer : IMessage
     {
         meter.Answered(kept);

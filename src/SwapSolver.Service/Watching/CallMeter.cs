@@ -68,7 +68,9 @@ internal sealed class CallMeter : IDisposable
     public void Refused(string question, string reason) => refused.Add(1, Asked(question), new("reason", reason));
 
     /// <summary>An answer was given from what was kept, or was made.</summary>
-    public void Answered(bool kept) => answers.Add(1, Asked(Current), new("kept", kept ? "yes" : "no"));
+    /// <param name="kept">Whether it was kept.</param>
+    /// <param name="unread">Whether it was given for the bytes of its question, which was not read.</param>
+    public void Answered(bool kept, bool unread = false) => answers.Add(1, Asked(Current), new("kept", kept ? "yes" : "no"), new("unread", unread ? "yes" : "no"));
 
     /// <summary>A solve ended.</summary>
     public void Solved(string outcome, TimeSpan took, int nodes, double? gap)

@@ -75,6 +75,8 @@ internal sealed class ServiceProcess : IAsyncDisposable
             start.ArgumentList.Add(word);
         }
 
+        // As its unit for systemd starts it.
+        (start.Environment["DOTNET_TieredPGO"], start.Environment["DOTNET_GCgen0size"]) = ("1", "0x4000000");
         // One address asks here for a whole town.
         foreach (var (name, value) in settings.Prepend(("Limits:CallerCallsPerSecond", "1000000")).Prepend(("Limits:CallerBurst", "1000000")))
         {

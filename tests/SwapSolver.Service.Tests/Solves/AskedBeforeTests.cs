@@ -1,0 +1,92 @@
+using Google.Protobuf;
+using Grpc.Core;
+using SwapSolver.Service.Tests.Running;
+using SwapSolver.V1;
+
+namespace SwapSolver.Service.Tests.Solves;
+
+public sealed class AskedBeforeTests
+{
+    private static readonly Marshaller<byte[]> AsItIs = Marshallers.Create(bytes => bytes, bytes => bytes);
+
+    [Fact]
+    public async Task The_same_bytes_get_the_same_bytes_and_the_question_is_not_read()
+    {
+        await using var service = await RunningService.Start();
+        var first = await Sent(service, service.Key, Nutless);
+        Assert.Equal(0, await Unread(service));
+        // Counted once the call is over on the service's side too.
+        Assert.Equal(first, await Sent(service, service.Key, Nutless));
+        await Eventually(async () => await Unread(service) == 1);
+        Assert.NotEmpty(VaryFormulaResponse.Parser.ParseFrom(first).Answers);
+    }
+
+    [Fact]
+    public async Task What_was_measured_meanwhile_is_in_the_answer()
+    {
+        await using var service = await RunningService.Start();
+        var before = await Sent(service, service.Key, Nutless);
+        await service.Ingredients.MeasureIngredientAsync(new MeasureIngredientRequest
+        {
+            Name = "ingredients/psyllium-husk-powder",
+            Soak = new SoakTest { DryG = 5, DrainedG = 70 },
+        });
+        Assert.NotEqual(before, await Sent(service, service.Key, Nutless));
+    }
+
+    [Fact]
+    public async Task A_key_that_was_taken_back_gets_nothing_that_was_asked_before()
+    {
+        await using var service = await RunningService.Start();
+        var made = await service.Keys.CreateKeyAsync(new CreateKeyRequest { DisplayName = "a reader", Role = Key.Types.Role.Reader });
+        await Sent(service, made.Secret, Nutless);
+        await service.Keys.RevokeKeyAsync(new RevokeKeyRequest { Name = made.Key.Name });
+        var refused = await Assert.ThrowsAsync<RpcException>(() => Sent(service, made.Secret, Nutless));
+        Assert.Equal(StatusCode.Unauthenticated, refused.StatusCode);
+    }
+
+    [Fact]
+    public async Task Who_asks_too_often_is_refused_what_was_asked_before_too()
+    {
+        await using var service = await RunningService.Start(null, null, ("Limits:CallerBurst", "2"), ("Limits:CallerCallsPerSecond", "0.01"));
+        await Sent(service, service.Key, Nutless);
+        await Sent(service, service.Key, Nutless);
+        var refused = await Assert.ThrowsAsync<RpcException>(() => Sent(service, service.Key, Nutless));
+        Assert.Equal(StatusCode.ResourceExhausted, refused.StatusCode);
+    }
+
+    [Fact]
+    public async Task A_question_asked_on_behalf_of_a_readers_is_not_taken_for_it()
+    {
+        await using var service = await RunningService.Start();
+        var words = new AnswerQuestionRequest { Formula = Bakes.Hazelnut, Question = "can I leave out the egg?" };
+        var first = await service.Questions.AnswerQuestionAsync(words);
+        Assert.Equal(first, await service.Questions.AnswerQuestionAsync(words));
+    }
+
+    private static VaryFormulaRequest Nutless => new() { Formula = Bakes.Hazelnut, Without = { "tree-nuts" } };
+
+    /// <summary>The answer as it comes over the wire.</summary>
+    private static async Task<byte[]> Sent(RunningService service, string key, VaryFormulaRequest request)
+    {
+        var method = new Method<byte[], byte[]>(MethodType.Unary, "swapsolver.v1.SubstitutionService", "VaryFormula", AsItIs, AsItIs);
+        return await service.With(key).AsyncUnaryCall(method, null, default, request.ToByteArray());
+    }
+
+    private static async Task<double> Unread(RunningService service)
+    {
+        var page = await service.Http.GetStringAsync(new Uri("/metrics", UriKind.Relative));
+        return page.Split('\n').Where(line => line.StartsWith("swapsolver_answers_total", StringComparison.Ordinal) && line.Contains("unread=\"yes\"", StringComparison.Ordinal))
+            .Sum(line => double.Parse(line.Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture));
+    }
+
+    private static async Task Eventually(Func<Task<bool>> isSo)
+    {
+        for (var tries = 0; tries < 50 && !await isSo(); tries++)
+        {
+            await Task.Delay(20);
+        }
+
+        Assert.True(await isSo());
+    }
+}
