@@ -112,6 +112,29 @@ public sealed class PanelCompositionTests
     }
 
     [Fact]
+    public void What_is_not_printed_is_in_the_middle_what_the_rest_leaves()
+    {
+        // Ash as usual, 1.5 g; water the rest of 100 g, up to 1.5 g more than the least of the others leave; energy by 9, 4 and 4.
+        var figures = Packet.Read(TestPanels.Eu("100", "fat 10, carbohydrate 40, protein 20")).Figures;
+
+        Assert.Equal(1.5, figures[Fact.Ash].Range.Typical, 1e-4);
+        Assert.Equal(100 - 10 - 40 - 20 - 1.5, figures[Fact.Water].Range.Typical, 1e-4);
+        Assert.Equal(100 - 9.5 - 39.5 - 19.5 + 1.5, figures[Fact.Water].Range.High, 1e-4);
+        Assert.Equal((9 * 10) + (4 * 40) + (4 * 20), figures[Fact.Energy].Range.Typical, 1e-3);
+    }
+
+    [Fact]
+    public void In_the_middle_a_serving_weighs_what_is_printed()
+    {
+        // 28 g may be 27.5 to 28.5 g; the figures go into it 100 / 28 times.
+        var figures = Packet.Read(TestPanels.Us("28", "fat 15, carbohydrate 6, protein 6")).Figures;
+
+        Assert.Equal(15d / 28 * 100, figures[Fact.Fat].Range.Typical, 1e-3);
+        Assert.Equal(6d / 28 * 100, figures[Fact.Protein].Range.Typical, 1e-3);
+        Assert.Equal(100 - (27d / 28 * 100) - 1.5, figures[Fact.Water].Range.Typical, 1e-3);
+    }
+
+    [Fact]
     public void Erythritol_gives_no_energy_by_the_general_factors()
     {
         // Regulation (EU) No 1169/2011, Annex XIV: polyols 2.4 kcal/g, erythritol 0.
