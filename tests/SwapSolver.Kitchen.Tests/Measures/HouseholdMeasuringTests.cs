@@ -1,3 +1,4 @@
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Measures;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Loaves;
@@ -42,11 +43,46 @@ public sealed class HouseholdMeasuringTests
     [InlineData(MeasureSystem.Australian, 40, "2", "tablespoon", "")]
     [InlineData(MeasureSystem.UkImperial, 15, "1", "tablespoon", "")]
     [InlineData(MeasureSystem.Metric, 5, "1", "teaspoon", "")]
+    // The parts that cups come in, and the next whole one where that is nearer.
+    [InlineData(MeasureSystem.Metric, 62.5, "1/4", "cup", "")]
+    [InlineData(MeasureSystem.Metric, 83.3, "1/3", "cup", "")]
+    [InlineData(MeasureSystem.Metric, 166.7, "2/3", "cup", "")]
+    [InlineData(MeasureSystem.Metric, 187.5, "3/4", "cup", "")]
+    [InlineData(MeasureSystem.Metric, 495, "2", "cup", "")]
+    // 332 g are 1.4 US cups: the most that is not above it, 316 g, and a spoon of 14.8 g.
+    [InlineData(MeasureSystem.UsCustomary, 332, "1 1/3", "cup", "1")]
+    // The United Kingdom has no cup: fluid ounces of 28.41 mL.
+    [InlineData(MeasureSystem.UkImperial, 99.4, "3 1/2", "fluid ounce", "")]
+    [InlineData(MeasureSystem.UkImperial, 284, "10", "fluid ounce", "")]
     public void Water_is_measured_by_the_cups_and_spoons_of_its_place(MeasureSystem system, double grams, string number, string unit, string rest)
     {
         var measure = new HouseholdMeasuring(TestCards.Room.Measures, system).Of(TestKitchen.Ingredient("water"), new Grams(grams))!;
 
         Assert.Equal((number, unit, rest), (measure.Number, measure.Unit, measure.Rest?.Number ?? string.Empty));
+    }
+
+    [Theory]
+    [InlineData(125, 0.5, false)]
+    [InlineData(250, 1, false)]
+    [InlineData(375, 1.5, true)]
+    public void A_cup_and_a_half_are_several_and_weigh_so_much(double grams, double count, bool isSeveral)
+    {
+        var measure = new HouseholdMeasuring(TestCards.Room.Measures, MeasureSystem.Metric).Of(TestKitchen.Ingredient("water"), new Grams(grams))!;
+
+        Assert.Equal((count, isSeveral), (measure.Count.Middle, measure.IsSeveral));
+        Assert.Equal(grams, measure.Weighs.Typical.Value, 1e-9);
+    }
+
+    [Fact]
+    public void What_pours_is_measured_as_a_liquid_and_a_dry_acid_as_a_powder()
+    {
+        // A kitchen's own vinegar stands on no list: it pours, since it is mostly water; citric acid is as sour and dry.
+        var fillings = TestCards.Room.Measures.Fillings;
+        var vinegar = Foods.Shelf.Of(Foods.Shelf.Bag(Foods.Shelf.Figures((Fact.Water, 94), (Fact.Protein, 0), (Fact.Fat, 0), (Fact.Ash, 0), (Fact.Carbohydrate, 6), (Fact.Fibre, 0), (Fact.Energy, 20)), role: Role.Acid));
+        var acid = Foods.Shelf.Of(Foods.Shelf.Bag(Foods.Shelf.Figures((Fact.Water, 0), (Fact.Protein, 0), (Fact.Fat, 0), (Fact.Ash, 0), (Fact.Carbohydrate, 100), (Fact.Fibre, 0), (Fact.Energy, 250)), role: Role.Acid));
+
+        Assert.Equal(fillings.Liquid, fillings.Of(vinegar, null));
+        Assert.Equal(fillings.Powder, fillings.Of(acid, null));
     }
 
     [Fact]

@@ -16,14 +16,15 @@ public sealed class ImpossiblePanelTests
         // 20 of 12.
         { PanelBasis.EuropeanUnion, "100", "energyKcal 380, fat 30, carbohydrate 12, sugars 20, protein 12", "carbohydrate sugars", "sugars 20 g is more than carbohydrate 12 g" },
         { PanelBasis.UnitedStates, "30", "energyKcal 100, fat 5, saturatedFat 9, carbohydrate 12", "fat saturatedFat", "saturated fat 9 g is more than fat 5 g" },
-        // 30 x 9 kcal are 270 already.
-        { PanelBasis.UnitedStates, "60", "energyKcal 150, fat 30, carbohydrate 12, protein 8", "energyKcal fat", "energy 150 kcal does not follow from fat 30 g: that would be at least 2" },
+        // 30 x 9 kcal are 270 already. By the least factor of a fat 29.5 x 8.3; fibre by another analysis may be 1.5 % of the
+        // serving more than the carbohydrate that it is part of, and takes 3 kcal off each; and a twentieth off: 230.
+        { PanelBasis.UnitedStates, "60", "energyKcal 150, fat 30, carbohydrate 12, protein 8", "energyKcal fat", "energy 150 kcal does not follow from fat 30 g: that would be at least 230 kcal" },
         // 3 x 9 + 20 x 4 + 3 x 4 = 119 kcal.
         { PanelBasis.UnitedStates, "40", "energyKcal 250, fat 3, saturatedFat 1, carbohydrate 20, protein 3", "energyKcal fat carbohydrate protein", "at most 138 kcal" },
         // 60 + 50 are above 100 without the protein.
         { PanelBasis.EuropeanUnion, "100", "energyKcal 780, fat 60, carbohydrate 50, protein 10", "fat carbohydrate", "fat 60 g and carbohydrate 50 g add up to more than 100 g can hold" },
         { PanelBasis.EuropeanUnion, "100", "fat 60, carbohydrate 25, fibre 10, protein 10", "fat carbohydrate fibre protein", "add up to more than 100 g" },
-        { PanelBasis.UnitedStates, "30", "energyKcal 200, fat 10, carbohydrate 20, protein 10", "serving fat carbohydrate protein", "add up to more than the serving of 30 g can hold" },
+        { PanelBasis.UnitedStates, "30", "energyKcal 200, fat 10, carbohydrate 20, protein 10", "serving fat carbohydrate protein", "fat 10 g, carbohydrate 20 g and protein 10 g add up to more than the serving of 30 g can hold" },
         // 8 g of fibre and 10 g of sugars in 12 g; in Europe fibre stands outside, and the same figures are true.
         { PanelBasis.UnitedStates, "50", "carbohydrate 12, fibre 8, sugars 10", "carbohydrate fibre sugars", "fibre 8 g and sugars 10 g add up to more than carbohydrate 12 g, which they are parts of" },
         // 780 kcal are 3264 kJ.
@@ -41,8 +42,14 @@ public sealed class ImpossiblePanelTests
         { PanelBasis.UnitedStates, "30", "carbohydrate 28, polyols 10, erythritol 20", "polyols erythritol", "erythritol 20 g is more than sugar alcohol 10 g" },
         // 50 g of salt are 20 g of sodium, which leave 46 g of ash as carbonate.
         { PanelBasis.EuropeanUnion, "100", "fat 60, salt 50", "fat salt", "add up to more than 100 g" },
-        // 2000 kJ are 478 kcal; 5 x 9 + 10 x 4 + 5 x 4 = 105.
-        { PanelBasis.EuropeanUnion, "100", "energyKilojoules 2000, fat 5, carbohydrate 10, fibre 0, protein 5", "energyKilojoules fat carbohydrate fibre protein", "energy 2000 kJ does not follow from" },
+        // 2000 kJ are 478 kcal; 5 x 9 + 10 x 4 + 5 x 4 = 105. By the most that rounding and factors leave,
+        // 5.5 x 9.1 + 10.5 x 4.2 + 5.5 x 4.4 + 0.5 x 4.2 = 120.45, a twentieth on and 4.35 kJ each: 550.2.
+        { PanelBasis.EuropeanUnion, "100", "energyKilojoules 2000, fat 5, carbohydrate 10, fibre 0, protein 5", "energyKilojoules fat carbohydrate fibre protein", "that would be at most 551 kJ" },
+        // 29.5 x 8.3 less 1.5 x 3, a twentieth off and 4 kJ each: 913.3.
+        { PanelBasis.EuropeanUnion, "100", "energyKilojoules 500, fat 30", "energyKilojoules fat", "that would be at least 913 kJ" },
+        // Fibre stands outside of carbohydrate in Europe, and is no part of it.
+        { PanelBasis.EuropeanUnion, "100", "carbohydrate 60, fibre 50", "carbohydrate fibre", "carbohydrate 60 g and fibre 50 g add up to more than 100 g can hold" },
+        { PanelBasis.EuropeanUnion, "100", "fat 120, protein 5", "fat", "fat 120 g is more than 100 g can hold" },
     };
 
     [Theory]
@@ -56,6 +63,27 @@ public sealed class ImpossiblePanelTests
         Assert.Empty(answer.Figures);
         Assert.Equal(clashing.Split(' ').Order(StringComparer.OrdinalIgnoreCase), Names(answer.Clash).Order(StringComparer.OrdinalIgnoreCase), StringComparer.OrdinalIgnoreCase);
         Assert.Contains(says, answer.Clash.Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_clash_is_told_the_whole_before_its_part_and_is_the_same_whatever_the_food_is_like()
+    {
+        var panel = TestPanels.Eu("100", "energyKcal 380, fat 30, carbohydrate 12, sugars 20, protein 12");
+
+        var clash = Packet.Read(panel).Clash!;
+        Assert.Equal([PanelLine.Carbohydrate, PanelLine.Sugars], clash.Figures.Select(figure => figure.Line!.Value));
+        var like = Packet.Read(panel, "almond-flour-blanched");
+        Assert.Equal(clash.Words, like.Clash!.Words);
+        Assert.False(like.EndedEarly);
+    }
+
+    [Fact]
+    public void Energy_that_no_food_of_such_figures_has_is_refused_after_a_like_too()
+    {
+        // 5.5 x 9.1 + 10.5 x 4.2 + 5.5 x 4.4 + 5.5 x 4.2 = 141.45 and a twentieth on: 148.5. Almond flour has no more by its own
+        // figures than by those factors.
+        var clash = Packet.Read(TestPanels.Eu("100", "energyKcal 200, fat 5, carbohydrate 10, fibre 5, protein 5"), "almond-flour-blanched").Clash!;
+        Assert.Contains("at most 149 kcal", clash.Words, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -93,7 +93,7 @@ public sealed class ManyFoodsTests
     {
         var most = TestKitchen.Bakehouse.Practice.OwnFoodsOfARole;
         var alike = Enumerable.Range(0, most + 3).Select(place => Food($"alike-{place}", "sunflower-seed-flour", allergens: new StatedAllergens([], []))).Reverse();
-        var kitchen = With([.. alike, Food("a-nut", "almond-meal", allergens: new StatedAllergens(["tree-nuts"], []))]);
+        var kitchen = With([.. alike, Food("a-nut", "walnut-meal", allergens: new StatedAllergens(["tree-nuts"], []))]);
         var own = new Candidates(kitchen).For(Loaf.Walnut, HoldList.Around(kitchen.Balances, Loaf.Walnut, [Ask.Without("tree-nuts")])).Where(one => one.Origin is not null);
         Assert.Equal(Enumerable.Range(0, most).Select(place => $"alike-{place}"), own.Select(one => one.Id));
     }
