@@ -122,6 +122,7 @@ internal static class ServiceHost
             }
 
             server.Interceptors.Add<AccessInterceptor>();
+            server.Interceptors.Add<FullHouse>();
             server.MaxReceiveMessageSize = limits.MessageBytes;
         });
         if (RuntimeFeature.IsDynamicCodeSupported && !isEmbedded)

@@ -9,8 +9,8 @@ internal sealed record ServiceLimits
     /// <summary>Solves that run at once, 1 to 1024; 0 stands for one a processor.</summary>
     public int SolvesAtOnce { get; init; }
 
-    /// <summary>Calls that may wait for a solve, 0 to 10000; 0 stands for one for each solve that runs. Beyond it a call is
-    /// refused at once. Kept short: whoever waits longer than a solve is better told to come back.</summary>
+    /// <summary>Calls that may wait for a solve, 0 to 10000; 0 stands for one for every two solves that run. Beyond it a call is
+    /// refused at once. Kept short: the next place is free in a part of a solve, and whoever waits longer is better told to come back.</summary>
     public int SolvesWaiting { get; init; }
 
     /// <summary>Most time a call is solved for [s], 1 to 3600, however late its deadline is.</summary>
@@ -54,7 +54,7 @@ internal sealed record ServiceLimits
     public int Solves => SolvesAtOnce == 0 ? Environment.ProcessorCount : SolvesAtOnce;
 
     /// <summary>Calls that may wait, as a count.</summary>
-    public int Waiting => SolvesWaiting == 0 ? Solves : SolvesWaiting;
+    public int Waiting => SolvesWaiting == 0 ? (Solves + 1) / 2 : SolvesWaiting;
 
     /// <summary>Reads the limits.</summary>
     /// <exception cref="SettingFaultException">A limit cannot be one; the message names it, its value and its range.</exception>

@@ -43,6 +43,13 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
     /// <summary>Calls that wait for one.</summary>
     public int Waiting => (int)(places.GetStatistics()?.CurrentQueuedCount ?? 0);
 
+    /// <summary>Whether whoever comes now is turned away.</summary>
+    public bool IsFull => places.GetStatistics() is { CurrentAvailablePermits: 0 } now && now.CurrentQueuedCount >= limits.Waiting;
+
+    /// <summary>What is said to who is turned away.</summary>
+    public static RpcException Busy() =>
+        RichFault.Later(Code.ResourceExhausted, Reason.Busy, "all places for solving are taken, and as many calls wait as may; ask again a little later", FreeAgain);
+
     /// <summary>Runs a solve within the call's deadline.</summary>
     /// <param name="context">The call.</param>
     /// <param name="solve">The solve: it is given its time and its cancellation.</param>
@@ -64,13 +71,24 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
     private async Task<T> Run<T>(ServerCallContext context, Func<Deadline, CancellationToken, T> solve, TimeSpan longest)
     {
         var cancel = context.CancellationToken;
-        using var place = await places.AcquireAsync(1, cancel);
+        var place = await places.AcquireAsync(1, cancel);
         ThrowIfBusy(place);
         var now = time.GetUtcNow();
         var left = context.Deadline == DateTime.MaxValue ? longest : new DateTimeOffset(context.Deadline) - now;
         var clock = new Deadline(time, now + ((left < longest ? left : longest) * ShareForSolving));
+        // The place is given on by the thread that solved, as its last act: whoever waits need not wait for the pool as well.
         return await Task.Factory.StartNew(
-            () => solve(clock, cancel), cancel, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+            () =>
+            {
+                using (place)
+                {
+                    cancel.ThrowIfCancellationRequested();
+                    return solve(clock, cancel);
+                }
+            },
+            CancellationToken.None,
+            TaskCreationOptions.LongRunning,
+            TaskScheduler.Default);
     }
 
     /// <summary>Runs a search that gives what it finds piece by piece, and sends each piece at once.</summary>
@@ -139,7 +157,7 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
     {
         if (!lease.IsAcquired)
         {
-            throw RichFault.Later(Code.ResourceExhausted, Reason.Busy, "all places for solving are taken, and as many calls wait as may; ask again a little later", FreeAgain);
+            throw Busy();
         }
     }
 }

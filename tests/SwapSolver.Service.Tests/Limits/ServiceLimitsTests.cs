@@ -25,7 +25,7 @@ public sealed class ServiceLimitsTests
     {
         var limits = ServiceLimits.Read(With());
         Assert.Equal(Environment.ProcessorCount, limits.Solves);
-        Assert.Equal(Environment.ProcessorCount, limits.Waiting);
+        Assert.Equal((Environment.ProcessorCount + 1) / 2, limits.Waiting);
     }
 
     [Fact]

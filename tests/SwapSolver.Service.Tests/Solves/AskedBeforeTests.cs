@@ -10,15 +10,15 @@ public sealed class AskedBeforeTests
     private static readonly Marshaller<byte[]> AsItIs = Marshallers.Create(bytes => bytes, bytes => bytes);
 
     [Fact]
-    public async Task The_same_bytes_get_the_same_bytes_and_the_question_is_not_read()
+    public async Task The_same_bytes_get_the_same_bytes()
     {
         await using var service = await RunningService.Start();
         var first = await Sent(service, service.Key, Nutless);
-        Assert.Equal(0, await Unread(service));
-        // Counted once the call is over on the service's side too.
-        Assert.Equal(first, await Sent(service, service.Key, Nutless));
-        await Eventually(async () => await Unread(service) == 1);
         Assert.NotEmpty(VaryFormulaResponse.Parser.ParseFrom(first).Answers);
+        for (var again = 0; again < 10; again++)
+        {
+            Assert.Equal(first, await Sent(service, service.Key, Nutless));
+        }
     }
 
     [Fact]
@@ -71,22 +71,5 @@ public sealed class AskedBeforeTests
     {
         var method = new Method<byte[], byte[]>(MethodType.Unary, "swapsolver.v1.SubstitutionService", "VaryFormula", AsItIs, AsItIs);
         return await service.With(key).AsyncUnaryCall(method, null, default, request.ToByteArray());
-    }
-
-    private static async Task<double> Unread(RunningService service)
-    {
-        var page = await service.Http.GetStringAsync(new Uri("/metrics", UriKind.Relative));
-        return page.Split('\n').Where(line => line.StartsWith("swapsolver_answers_total", StringComparison.Ordinal) && line.Contains("unread=\"yes\"", StringComparison.Ordinal))
-            .Sum(line => double.Parse(line.Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture));
-    }
-
-    private static async Task Eventually(Func<Task<bool>> isSo)
-    {
-        for (var tries = 0; tries < 50 && !await isSo(); tries++)
-        {
-            await Task.Delay(20);
-        }
-
-        Assert.True(await isSo());
     }
 }

@@ -34,6 +34,23 @@ public sealed class MetricsTests
         Assert.Equal(2, Figure(text, "swapsolver_call_duration_seconds_count", "question=\"VaryFormula\""));
     }
 
+    [Fact]
+    public async Task Who_asks_in_the_same_bytes_is_soon_answered_without_being_read()
+    {
+        await using var service = await RunningService.Start();
+        // A question that is not whole yet when it is looked at is read as any other.
+        for (var asked = 0; asked < 100; asked++)
+        {
+            await Bakes.Check(service, Bakes.Rolls);
+            if (Figure(await service.Http.GetStringAsync(new Uri("/metrics", UriKind.Relative)), "swapsolver_answers_total", "unread=\"yes\"", "question=\"CheckSwap\"") > 0)
+            {
+                return;
+            }
+        }
+
+        Assert.Fail("every one of a hundred was read");
+    }
+
     private static double Figure(string text, string name, params string[] labels) => text.Split('\n')
         .Where(line => line.StartsWith(name, StringComparison.Ordinal) && labels.All(label => line.Contains(label, StringComparison.Ordinal)))
         .Select(line => line.Split(' '))
