@@ -12,7 +12,7 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
     private const string Scheme = "Bearer ";
 
     /// <summary>Health and reflection: that the kitchen is open, and what can be asked of it, is no secret.</summary>
-    private const string GeneralServices = "/grpc.";
+    public const string GeneralServices = "/grpc.";
 
     /// <inheritdoc/>
     protected override void Admit(ServerCallContext context)

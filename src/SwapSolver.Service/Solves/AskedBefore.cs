@@ -56,7 +56,7 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
             return;
         }
 
-        var name = question.Path[(question.Path.LastIndexOf('/') + 1)..];
+        var name = MethodOf(question.Path);
         CallMeter.Question.Value = name;
         await ReadToItsEnd(context);
         context.Response.ContentType = ContentType;
@@ -72,7 +72,7 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
     /// <param name="answer">The answer that goes out.</param>
     public static void Keep(HttpContext http, IMessage question, IMessage answer)
     {
-        if (http.Items.TryGetValue(Slot, out var asked) && asked is Question { Path: var path } && path.EndsWith($"/{NameOf(question)}", StringComparison.Ordinal)
+        if (http.Items.TryGetValue(Slot, out var asked) && asked is Question { Path: var path } && MethodOf(path) == NameOf(question)
             && answer.CalculateSize() is <= MostBytes and var size)
         {
             var framed = new byte[PrefixBytes + size];
@@ -85,8 +85,12 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
     /// <summary>The method that a request is of: by the contract's own rule it is named for it.</summary>
     private static string NameOf(IMessage question) => question.Descriptor.Name[..^"Request".Length];
 
-    /// <summary>A call of gRPC itself: pages and HTTP/JSON write their answers in their own ways.</summary>
-    private static bool IsPlain(HttpRequest request) => HttpMethods.IsPost(request.Method) && request.ContentType == ContentType && HttpProtocol.IsHttp2(request.Protocol);
+    private static string MethodOf(string path) => path[(path.LastIndexOf('/') + 1)..];
+
+    /// <summary>A call of gRPC to a service of ours: pages and HTTP/JSON write their answers in their own ways, and health is never kept.</summary>
+    private static bool IsPlain(HttpRequest request) =>
+        HttpMethods.IsPost(request.Method) && request.ContentType == ContentType && HttpProtocol.IsHttp2(request.Protocol)
+        && request.Path.Value is { } path && !path.StartsWith(AccessInterceptor.GeneralServices, StringComparison.Ordinal);
 
     /// <summary>What is asked, where all of it is there and its caller may ask it; else null. Nothing is taken from what came in.</summary>
     private Question? QuestionOf(HttpContext context)
@@ -94,7 +98,7 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
         var path = context.Request.Path.Value ?? string.Empty;
         try
         {
-            if (records.Stamp is { } stamp && access.RoleOf(context) is { } role && role >= MethodRoles.Of(path[(path.LastIndexOf('/') + 1)..])
+            if (records.Stamp is { } stamp && access.RoleOf(context) is { } role && role >= MethodRoles.Of(MethodOf(path))
                 && context.Request.BodyReader.TryRead(out var read))
             {
                 var body = read.Buffer;
