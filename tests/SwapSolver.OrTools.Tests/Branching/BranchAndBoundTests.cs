@@ -108,7 +108,7 @@ public sealed class BranchAndBoundTests
     }
 
     [Fact]
-    public void A_side_that_the_simplex_does_not_settle_is_another_solvers_and_not_given_up()
+    public void A_side_that_the_simplex_does_not_settle_is_not_given_up()
     {
         // Half a packet leaves the last row alone; with a whole one it asks for 0.8 of what the proof reads another entry of. A whole one
         // may be the best, so 'none' may not be answered.
@@ -123,7 +123,7 @@ public sealed class BranchAndBoundTests
     }
 
     [Fact]
-    public void A_point_that_is_not_settled_once_it_is_made_whole_is_another_solvers()
+    public void A_point_that_is_not_settled_once_it_is_made_whole_is_handed_on()
     {
         // A millionth of a packet would do for 0.2 mg, and keeps the last row by the way. Without it that asks for 5 mg of what the
         // proof reads another entry of.
@@ -138,7 +138,7 @@ public sealed class BranchAndBoundTests
     }
 
     [Fact]
-    public void A_tree_that_grows_beyond_its_parts_is_another_solvers()
+    public void A_tree_that_grows_beyond_its_parts_is_handed_on()
     {
         var model = Between(0.5, 1, 0.1);
         var whole = Search(model);
