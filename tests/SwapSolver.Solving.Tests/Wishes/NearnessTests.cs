@@ -84,7 +84,7 @@ public sealed class NearnessTests
         // Water by water that is bound: what the paste has, and every gram more that is bound asks for so much water again.
         var hydration = TestKitchen.Bakehouse.Balances.Find("hydration")!;
         var (almond, coconut) = (TestKitchen.Ingredient(Almond).Typical, TestKitchen.Ingredient("coconut-flour").Typical);
-        var own = (almond[Fact.Water] + 1) / almond[Fact.WaterBound];
+        var own = (almond[Fact.Water] + TestKitchen.Ingredient("water").Typical[Fact.Water]) / almond[Fact.WaterBound];
         var band = new Band(new Level(0.9 * own), new Level(1.1 * own));
         var nearness = new Nearness(Paste, [new Hold(hydration.Id, hydration, band, FromCaller: false)], [TestKitchen.Ingredient(Almond)]);
         var missing = (own * (coconut[Fact.WaterBound] - almond[Fact.WaterBound])) - (coconut[Fact.Water] - almond[Fact.Water]);
