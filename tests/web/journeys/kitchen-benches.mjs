@@ -240,7 +240,7 @@ journey("A bag is put on the shelf by its panel, weighed in, and forgotten", { .
   await page.getByText("Readings of these grams, with their ranges").waitFor();
   await page.goto("/kitchen#/pantry");
   await page.getByLabel("This kitchen's own").selectOption({ label: "Mill almond <i>no. 2</i>" });
-  await page.getByRole("button", { name: "Forget this bag" }).click();
+  await page.getByRole("button", { name: "Forget this packet" }).click();
   await page.getByText("It cannot be taken back.").waitFor();
   await page.getByRole("button", { name: "Forget it", exact: true }).click();
   await page.getByLabel("This kitchen's own").waitFor({ state: "detached" });

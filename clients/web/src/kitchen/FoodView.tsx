@@ -110,7 +110,7 @@ function MeasureForm({ food, changed }: { food: Ingredient; changed: (food: Ingr
 function Forget({ food, left }: { food: Ingredient; left: (now: Ingredient | undefined) => void }) {
   const [isSure, setSure] = useState(false);
   const forgetting = useAsking<void>();
-  const what = food.own ? "this bag" : "what was measured of it";
+  const what = food.own ? "this packet" : "what was measured of it";
   return (
     <>
       {isSure ? (
