@@ -66,8 +66,9 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
         // Names and counts of the formula's own lines as they were weighed.
         await Fill(answer, steps, FormulaWriter.Write(formula), without);
         // Whoever gets the reply must see what of the question it does not answer.
+        var unanswered = answer.Verdict == Verdict.Failed ? string.Empty : answer.Problem;
         answer.Reply = string.Join(
-            ' ', new[] { answer.Reply, answer.Verdict == Verdict.Failed ? string.Empty : answer.Problem, DeskWords.Sentences(answer.UnderstoodAs.Assumed), .. answer.Cautions }.Where(said => said.Length > 0));
+            ' ', new[] { answer.Reply, unanswered, DeskWords.Sentences(answer.UnderstoodAs.Assumed) }.Concat(answer.Cautions).Where(said => said.Length > 0));
         return answer;
     }
 
