@@ -18,18 +18,20 @@ public sealed class KeyRecords
     internal KeyRecords(Database database) => this.database = database;
 
     /// <summary>A key by its id; null where there is none.</summary>
-    public StoredKey? Find(string id)
+    /// <param name="id">The id.</param>
+    /// <param name="seen">The stamp of the records that was looked at for this very question, where it was.</param>
+    public StoredKey? Find(string id, long? seen = null)
     {
-        if (!database.Exists)
-        {
-            return null;
-        }
-
         // The stamp before the reading: what is written between the two is read again the next time.
-        var stamp = database.Stamp;
+        var stamp = seen ?? database.Stamp;
         if (stamp is { } now && known.TryGetValue(id, out var before) && before.Stamp == now)
         {
             return before.Key;
+        }
+
+        if (!database.Exists)
+        {
+            return null;
         }
 
         var found = database.Read((connection, transaction) => Find(id, connection, transaction));

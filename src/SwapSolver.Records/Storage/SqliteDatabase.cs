@@ -1,6 +1,5 @@
 using System.Data;
 using System.Data.Common;
-using System.Globalization;
 using Dapper;
 using DbUp;
 using DbUp.Builder;
@@ -23,7 +22,7 @@ internal sealed class SqliteDatabase(string path) : Database
 
     private readonly Lock watching = new();
 
-    private SqliteCommand? watch;
+    private WriteWatch? watch;
 
     private int watches;
 
@@ -34,8 +33,6 @@ internal sealed class SqliteDatabase(string path) : Database
     public override bool Exists => File.Exists(path);
 
     /// <inheritdoc/>
-    /// <remarks>The engine counts for each connection what the others wrote (sqlite.org/pragma.html, data_version), so this one is kept open and
-    /// never writes.</remarks>
     public override long? Stamp
     {
         get
@@ -52,13 +49,12 @@ internal sealed class SqliteDatabase(string path) : Database
 
                     if (watch is null)
                     {
-                        watch = ((SqliteConnection)Connect()).CreateCommand();
-                        watch.CommandText = "PRAGMA data_version";
+                        watch = new WriteWatch((SqliteConnection)Connect());
                         watches++;
                     }
 
                     // What two connections count has nothing to do with each other.
-                    return ((long)watches << 32) + Convert.ToInt64(watch.ExecuteScalar(), CultureInfo.InvariantCulture);
+                    return ((long)watches << 32) + watch.Count();
                 });
             }
         }
@@ -155,7 +151,6 @@ internal sealed class SqliteDatabase(string path) : Database
 
     private void StopWatching()
     {
-        watch?.Connection?.Dispose();
         watch?.Dispose();
         watch = null;
     }

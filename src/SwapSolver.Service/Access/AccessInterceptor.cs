@@ -38,7 +38,8 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
 
     /// <summary>What a caller may do; null where its key is not known.</summary>
     /// <param name="http">The call.</param>
-    public Role? RoleOf(HttpContext http)
+    /// <param name="stamp">The stamp of the records that was looked at for this call, where it was.</param>
+    public Role? RoleOf(HttpContext http, long? stamp = null)
     {
         // The private socket belongs to the user who started it, as the records do.
         if (options.EmbeddedSocket is not null)
@@ -53,7 +54,7 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
         }
 
         var text = header.StartsWith(Scheme, StringComparison.OrdinalIgnoreCase) ? header[Scheme.Length..].Trim() : string.Empty;
-        return ApiKey.IdOf(text) is { Length: > 0 } id && records.Keys.Find(id) is { Revoked: null } key && ApiKey.Matches(key, text)
+        return ApiKey.IdOf(text) is { Length: > 0 } id && records.Keys.Find(id, stamp) is { Revoked: null } key && ApiKey.Matches(key, text)
             ? Enum.Parse<Role>(key.Role)
             : null;
     }

@@ -60,7 +60,8 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
         CallMeter.Question.Value = name;
         await ReadToItsEnd(context);
         context.Response.ContentType = ContentType;
-        await context.Response.BodyWriter.WriteAsync(answer, context.RequestAborted);
+        // Not sent off yet: headers, answer and end leave together.
+        context.Response.BodyWriter.Write(answer);
         context.Response.AppendTrailer("grpc-status", "0");
         meter.Answered(kept: true, unread: true);
         meter.Ended(name, nameof(StatusCode.OK), Stopwatch.GetElapsedTime(began));
@@ -98,7 +99,7 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
         var path = context.Request.Path.Value ?? string.Empty;
         try
         {
-            if (records.Stamp is { } stamp && access.RoleOf(context) is { } role && role >= MethodRoles.Of(MethodOf(path))
+            if (records.Stamp is { } stamp && access.RoleOf(context, stamp) is { } role && role >= MethodRoles.Of(MethodOf(path))
                 && context.Request.BodyReader.TryRead(out var read))
             {
                 var body = read.Buffer;

@@ -10,7 +10,7 @@ using Reason = SwapSolver.V1.CallFault.Types.Reason;
 namespace SwapSolver.Service.Solves;
 
 /// <summary>Runs solves, a few at once and a few that wait; who comes beyond them is told so at once. A solve is a blocking
-/// native call, so each has a thread of its own and none is taken from the pool that serves the network.</summary>
+/// native call, so it has one of the threads that are there for it and none is taken from the pool that serves the network.</summary>
 internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisposable
 {
     /// <summary>When a place is likely to be free again: a question takes some tenths of a second.</summary>
@@ -36,6 +36,8 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
         QueueLimit = limits.Waiting,
         QueueProcessingOrder = QueueProcessingOrder.OldestFirst,
     });
+
+    private readonly SolveThreads threads = new(limits.Solves);
 
     /// <summary>Solves that run now.</summary>
     public int Running => limits.Solves - (int)(places.GetStatistics()?.CurrentAvailablePermits ?? limits.Solves);
@@ -87,8 +89,8 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
                 }
             },
             CancellationToken.None,
-            TaskCreationOptions.LongRunning,
-            TaskScheduler.Default);
+            TaskCreationOptions.DenyChildAttach | TaskCreationOptions.HideScheduler,
+            threads);
     }
 
     /// <summary>Runs a search that gives what it finds piece by piece, and sends each piece at once.</summary>
@@ -149,6 +151,7 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
     /// <inheritdoc/>
     public void Dispose()
     {
+        threads.Dispose();
         places.Dispose();
         streams.Dispose();
     }

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Google.Protobuf;
 using Grpc.Core;
 using Grpc.Health.V1;
 using SwapSolver.Benchmarks.Calls;
@@ -56,7 +57,9 @@ internal static class Throughput
         var empty = await Rate(_ => health.CheckAsync(new HealthCheckRequest()).ResponseAsync);
         var substitutions = new SubstitutionService.SubstitutionServiceClient(calls);
         var variant = new VaryFormulaRequest { Formula = Loaves[0], Without = { "egg" } };
+        var answer = await substitutions.VaryFormulaAsync(variant);
         var kept = await Rate(_ => substitutions.VaryFormulaAsync(variant).ResponseAsync);
+        var (emptyUnread, keptUnread) = (await Unread(calls, "grpc.health.v1.Health", "Check", []), await Unread(calls, "swapsolver.v1.SubstitutionService", "VaryFormula", variant.ToByteArray()));
         var balances = new BalanceService.BalanceServiceClient(calls);
         var check = new CheckSwapRequest { Formula = Loaves[0], Swaps = { new Swap { From = Loaves[0].Lines[0].Ingredient, To = "ingredients/sunflower-seed-flour" } } };
         var checkedAgain = await Rate(_ => balances.CheckSwapAsync(check).ResponseAsync);
@@ -75,6 +78,8 @@ internal static class Throughput
             Found.Told("that memory", $"{early:0} and {late:0} MB"),
             Found.Told("empty calls a second", $"{empty:0}"),
             Found.AtLeast("a question that was asked before, beside an empty call", kept / empty, 0.85),
+            Found.Told("the same where neither's callers read what comes back", $"{keptUnread / emptyUnread:0.0000}"),
+            Found.Told("size of that question and of its answer", $"{variant.CalculateSize()} and {answer.CalculateSize()} bytes"),
             Found.AtLeast("a check that was asked before, beside an empty call", checkedAgain / empty, 0.6),
             Found.Told("a check that was not, beside an empty call", $"{fresh / empty:0.0000}"),
         ]);
@@ -118,6 +123,14 @@ internal static class Throughput
 
         await asking;
         return answered == rows ? (early, service.ResidentMegabytes, clock.Elapsed.TotalSeconds) : throw new InvalidOperationException($"{answered} of {rows} came back");
+    }
+
+    /// <summary>Calls a second of callers who leave the bytes of an answer unread: what is left is the service's work and that of the wire.</summary>
+    private static Task<double> Unread(CallInvoker calls, string service, string method, byte[] question)
+    {
+        var bytes = Marshallers.Create(static (byte[] written) => written, static read => read);
+        var asked = new Method<byte[], byte[]>(MethodType.Unary, service, method, bytes, bytes);
+        return Rate(_ => calls.AsyncUnaryCall(asked, null, default, question).ResponseAsync);
     }
 
     /// <summary>Calls a second of several callers.</summary>

@@ -35,6 +35,8 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
 
     private readonly Dictionary<double, double[]> vapours = [];
 
+    private readonly Dictionary<(LoafBody Body, int Fineness), Solid> solids = [];
+
     /// <summary>One bake.</summary>
     /// <param name="formula">The formula.</param>
     /// <param name="core">Core target [°C], below the local boiling point.</param>
@@ -47,15 +49,14 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
         var density = doubts.Of("density of the baked loaf", Practice.Crumb.BakedDensityKgPerM3);
         var body = LoafBody.Of(formula, density, Practice.Oven, doubts);
         var crumb = CrumbOf(formula, density, doubts);
-        var flow = new HeatFlow(body.Cut(fineness), crumb, doubts.Of("temperature of the batter", Practice.Oven.StartCelsius));
+        var flow = new HeatFlow(Cut(body, fineness), crumb, doubts.Of("temperature of the batter", Practice.Oven.StartCelsius));
         var target = Math.Min(core.Value + doubts.Of("the probe", Practice.Oven.ProbeKelvin), crumb.Boiling - NearestBoiling);
         var oven = OvenOf(formula, body, crumb, doubts);
         List<CoreReading>? inOven = isDrawn ? [] : null, onRack = isDrawn ? [] : null;
         var baked = oven.At(LongestBake) > target ? flow.Until(oven, () => flow.Coldest, target, LongestBake, inOven) : null;
         var lost = (flow.Boiled + flow.Dried) / (flow.Volume * density);
-        var rack = RackOf(body, doubts);
         var cooled = baked is not null && toSlice
-            ? flow.Until(rack, () => flow.Warmest, Practice.Rack.SliceCelsius.Range.Typical, LongestCooling, onRack)
+            ? flow.Until(RackOf(body, doubts), () => flow.Warmest, Practice.Rack.SliceCelsius.Range.Typical, LongestCooling, onRack)
             : null;
         return new BakeRun(baked, cooled, lost, [.. inOven ?? []], [.. onRack ?? []]);
     }
@@ -80,6 +81,9 @@ internal sealed record BakeModel(BakePractice Practice, Pascals Pressure, bool I
             Latent = SaturatedWater.HeatOfVaporisation(boiling),
         };
     }
+
+    private Solid Cut(LoafBody body, int fineness) =>
+        solids.TryGetValue((body, fineness), out var known) ? known : solids[(body, fineness)] = body.Cut(fineness);
 
     private MatterTable TableOf(Formula formula) =>
         matters.TryGetValue(formula, out var known)

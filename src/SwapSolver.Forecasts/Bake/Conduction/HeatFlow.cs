@@ -1,8 +1,11 @@
+using System.Numerics;
+
 namespace SwapSolver.Forecasts;
 
 /// <summary>
 /// Heat in a loaf, step by step: conduction between its cells, transfer at its skin, and water that boils off where a cell
-/// would pass the boiling point. What boiled does not come back. Finite volumes, explicit, at the longest stable step.
+/// would pass the boiling point. What boiled does not come back. Finite volumes, explicit, at the longest stable step. Several cells are
+/// worked out at once, so there are a few behind the last that hold nothing.
 /// </summary>
 internal sealed class HeatFlow
 {
@@ -13,8 +16,8 @@ internal sealed class HeatFlow
     private const double FrontStep = 0.05;
 
     private readonly Crumb crumb;
-    private readonly double[] volume, celsius, water, outward, inward, heat, gain, give, warming;
-    private readonly bool[] isFront;
+    private readonly int count;
+    private readonly double[] volume, celsius, water, conductivity, outward, inward, heat, gain, give, warming, flow, exchange;
     private readonly AxisCell[] axis;
     private readonly WallRows walls;
     private readonly Skin skin;
@@ -27,12 +30,16 @@ internal sealed class HeatFlow
     public HeatFlow(Solid solid, Crumb crumb, double start)
     {
         this.crumb = crumb;
-        volume = [.. solid.Volumes];
-        celsius = [.. volume.Select(_ => start)];
-        water = [.. volume.Select(_ => crumb.WaterDensity)];
-        (outward, inward, heat) = (new double[volume.Length], new double[volume.Length], new double[volume.Length]);
-        (gain, give, warming, isFront) = (new double[volume.Length], new double[volume.Length], new double[volume.Length], new bool[volume.Length]);
-        walls = new WallRows(solid.Walls);
+        count = solid.Volumes.Count;
+        var room = (count + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
+        double[] Filled(double value) => [.. Enumerable.Repeat(value, room)];
+        (volume, celsius, conductivity, heat) = (Filled(1), Filled(start), Filled(1), Filled(1));
+        solid.Volumes.CopyTo(volume);
+        water = new double[room];
+        water.AsSpan(0, count).Fill(crumb.WaterDensity);
+        (outward, inward, gain, give, warming) = (new double[room], new double[room], new double[room], new double[room], new double[room]);
+        walls = solid.Rows;
+        (flow, exchange) = (new double[walls.Longest], new double[walls.Longest]);
         axis = [.. solid.Axis];
         skin = new Skin(solid, start);
         body = new SkinBody(celsius, water, outward, crumb.Boiling, crumb.CrustWaterDensity);
@@ -51,19 +58,19 @@ internal sealed class HeatFlow
     public double SteamHeat { get; private set; }
 
     /// <summary>Volume of the body [m3].</summary>
-    public double Volume => volume.Sum();
+    public double Volume => volume.Take(count).Sum();
 
     /// <summary>Water within [kg].</summary>
-    public double Water => Enumerable.Range(0, volume.Length).Sum(cell => volume[cell] * water[cell]);
+    public double Water => Enumerable.Range(0, count).Sum(cell => volume[cell] * water[cell]);
 
     /// <summary>Heat within, above 0 °C [J].</summary>
-    public double Enthalpy => Enumerable.Range(0, volume.Length).Sum(cell => volume[cell] * crumb.EnthalpyAt(celsius[cell], water[cell]));
+    public double Enthalpy => Enumerable.Range(0, count).Sum(cell => volume[cell] * crumb.EnthalpyAt(celsius[cell], water[cell]));
 
     /// <summary>Temperature of each cell [°C].</summary>
-    public IReadOnlyList<double> Celsius => celsius;
+    public IReadOnlyList<double> Celsius => new ArraySegment<double>(celsius, 0, count);
 
     /// <summary>Water of each cell [kg/m3].</summary>
-    public IReadOnlyList<double> WaterDensities => water;
+    public IReadOnlyList<double> WaterDensities => new ArraySegment<double>(water, 0, count);
 
     /// <summary>The coldest of the axis [°C].</summary>
     public double Coldest => -Peak(-1);
@@ -135,7 +142,7 @@ internal sealed class HeatFlow
         Weigh();
         Array.Clear(gain);
         Array.Clear(give);
-        walls.Conduct(celsius, water, outward, inward, gain, give);
+        walls.Conduct(celsius, water, outward, inward, gain, give, flow, exchange);
         var taken = skin.Transfer(surroundings, seconds, body, gain, give);
         var step = Math.Min(Math.Min(most, LongestStep), OfStable * LongestStable());
         HeatTaken += taken * step;
@@ -157,23 +164,37 @@ internal sealed class HeatFlow
     /// </summary>
     private void Weigh()
     {
-        var (crust, wetDensity, crustDensity) = (1 / crumb.CrustConductivity, crumb.WaterDensity, crumb.CrustWaterDensity);
-        var toDry = wetDensity > 0 ? 1 / (wetDensity - crustDensity) : 0;
-        for (var cell = 0; cell < celsius.Length; cell++)
+        var (temperatures, waters) = (celsius, water);
+        for (var cell = 0; cell < count; cell++)
         {
-            var isDry = wetDensity > 0 && water[cell] <= crustDensity;
-            var (conductivity, capacity) = crumb.At(celsius[cell], water[cell]);
-            var wet = 1 / conductivity;
-            var dried = (wetDensity - water[cell]) * toDry;
-            isFront[cell] = !isDry && wetDensity > 0 && celsius[cell] >= crumb.Boiling;
+            (conductivity[cell], heat[cell]) = crumb.At(temperatures[cell], waters[cell]);
+        }
+
+        var (crust, twoCrusts, one, two) = (new Vector<double>(1 / crumb.CrustConductivity), new Vector<double>(2 / crumb.CrustConductivity), Vector<double>.One, new Vector<double>(2));
+        var (wetDensity, least) = (new Vector<double>(crumb.WaterDensity), new Vector<double>(FrontStep));
+        var toDry = new Vector<double>(crumb.WaterDensity > 0 ? 1 / (crumb.WaterDensity - crumb.CrustWaterDensity) : 0);
+        for (var at = 0; at < celsius.Length; at += Vector<double>.Count)
+        {
+            var (here, wet) = (new Vector<double>(water, at), one / new Vector<double>(conductivity, at));
+            var dried = (wetDensity - here) * toDry;
+            var (isDry, isFront) = (IsDry(here), IsFront(at));
             // The resistivity is that of half a cell: a front at the far wall has two halves of crust before it.
-            (outward[cell], inward[cell]) = isDry ? (crust, crust)
-                : isFront[cell] ? (2 * Math.Max(FrontStep, dried) * crust, 2 * (1 - dried) * wet)
-                : (wet + (dried * ((2 * crust) - wet)), wet);
-            heat[cell] = capacity;
-            warming[cell] = 1 / (volume[cell] * capacity);
+            var fromSkin = Vector.ConditionalSelect(isFront, two * Vector.Max(least, dried) * crust, wet + (dried * (twoCrusts - wet)));
+            var fromCore = Vector.ConditionalSelect(isFront, two * (one - dried) * wet, wet);
+            Vector.ConditionalSelect(isDry, crust, fromSkin).CopyTo(outward, at);
+            Vector.ConditionalSelect(isDry, crust, fromCore).CopyTo(inward, at);
+            (one / (new Vector<double>(volume, at) * new Vector<double>(heat, at))).CopyTo(warming, at);
         }
     }
+
+    /// <summary>Which of some cells are crust.</summary>
+    private Vector<long> IsDry(Vector<double> here) =>
+        crumb.WaterDensity > 0 ? Vector.LessThanOrEqual(here, new Vector<double>(crumb.CrustWaterDensity)) : Vector<long>.Zero;
+
+    /// <summary>Which of the cells from one on boil.</summary>
+    private Vector<long> IsFront(int at) => crumb.WaterDensity > 0
+        ? Vector.AndNot(Vector.GreaterThanOrEqual(new Vector<double>(celsius, at), new Vector<double>(crumb.Boiling)), IsDry(new Vector<double>(water, at)))
+        : Vector<long>.Zero;
 
     /// <summary>
     /// The longest step in which no cell gives more than it has over its neighbours [s]. A cell that boils stays as warm as it
@@ -181,48 +202,64 @@ internal sealed class HeatFlow
     /// </summary>
     private double LongestStable()
     {
-        var (quickest, longest) = (0.0, double.PositiveInfinity);
-        var front = FrontStep * (crumb.WaterDensity - crumb.CrustWaterDensity) * crumb.Latent;
-        for (var cell = 0; cell < celsius.Length; cell++)
+        var (quickest, longest) = (Vector<double>.Zero, new Vector<double>(double.PositiveInfinity));
+        var front = new Vector<double>(FrontStep * (crumb.WaterDensity - crumb.CrustWaterDensity) * crumb.Latent);
+        for (var at = 0; at < celsius.Length; at += Vector<double>.Count)
         {
-            if (isFront[cell] && gain[cell] >= 0)
-            {
-                longest = Math.Min(longest, volume[cell] * front / gain[cell]);
-            }
-            else
-            {
-                quickest = Math.Max(quickest, give[cell] * warming[cell]);
-            }
+            var gains = new Vector<double>(gain, at);
+            var boils = Vector.BitwiseAnd(IsFront(at), Vector.GreaterThanOrEqual(gains, Vector<double>.Zero));
+            quickest = Vector.Max(quickest, Vector.ConditionalSelect(boils, Vector<double>.Zero, new Vector<double>(give, at) * new Vector<double>(warming, at)));
+            longest = Vector.ConditionalSelect(boils, Vector.Min(longest, new Vector<double>(volume, at) * front / gains), longest);
         }
 
-        return Math.Min(longest, 1 / quickest);
+        var step = double.PositiveInfinity;
+        for (var lane = 0; lane < Vector<double>.Count; lane++)
+        {
+            step = Math.Min(step, Math.Min(longest[lane], 1 / quickest[lane]));
+        }
+
+        return step;
     }
 
     private void Warm(double step)
     {
-        var (boiling, latent, kept) = (crumb.Boiling, crumb.Latent, crumb.CrustWaterDensity);
-        var boiled = 0.0;
-        for (var cell = 0; cell < celsius.Length; cell++)
+        var (boiling, steps) = (new Vector<double>(crumb.Boiling), new Vector<double>(step));
+        for (var at = 0; at < celsius.Length; at += Vector<double>.Count)
         {
-            var now = celsius[cell] + (gain[cell] * step * warming[cell]);
-            var free = water[cell] - kept;
-            if (now > boiling && free > 0)
+            var now = new Vector<double>(celsius, at) + (new Vector<double>(gain, at) * steps * new Vector<double>(warming, at));
+            if (Vector.GreaterThanAny(now, boiling))
             {
-                var surplus = (now - boiling) * heat[cell];
-                var gone = Math.Min(free, surplus / latent);
-                water[cell] -= gone;
-                boiled += gone * volume[cell];
-                now = boiling;
-                if (gone == free)
+                for (var lane = 0; lane < Vector<double>.Count; lane++)
                 {
-                    now += (surplus - (gone * latent)) / crumb.At(boiling, kept).Heat;
+                    Settle(at + lane, now[lane]);
                 }
             }
+            else
+            {
+                now.CopyTo(celsius, at);
+            }
+        }
+    }
 
-            celsius[cell] = now;
+    /// <summary>Where a cell would be warmer than its water boils, some of that water goes instead.</summary>
+    private void Settle(int cell, double now)
+    {
+        var (boiling, latent, kept) = (crumb.Boiling, crumb.Latent, crumb.CrustWaterDensity);
+        var free = water[cell] - kept;
+        if (now > boiling && free > 0)
+        {
+            var surplus = (now - boiling) * heat[cell];
+            var gone = Math.Min(free, surplus / latent);
+            water[cell] -= gone;
+            Boiled += gone * volume[cell];
+            SteamHeat += gone * volume[cell] * crumb.SteamEnthalpy;
+            now = boiling;
+            if (gone == free)
+            {
+                now += (surplus - (gone * latent)) / crumb.At(boiling, kept).Heat;
+            }
         }
 
-        Boiled += boiled;
-        SteamHeat += boiled * crumb.SteamEnthalpy;
+        celsius[cell] = now;
     }
 }

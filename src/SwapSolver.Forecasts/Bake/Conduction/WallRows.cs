@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using System.Numerics.Tensors;
 
 namespace SwapSolver.Forecasts;
 
@@ -14,29 +15,37 @@ internal sealed class WallRows
 
     private readonly ImmutableArray<Row> rows;
 
+    /// <summary>Cells that touch nothing between two walls of a row, at most: a wall of no area there costs less than a new row.</summary>
+    private const int MostBetween = 4;
+
     /// <summary>Puts walls in rows.</summary>
     /// <param name="walls">The two cells of each, and area by distance of their middles [m].</param>
     public WallRows(IEnumerable<(int One, int Other, double Way)> walls)
     {
-        var inOrder = walls.OrderBy(wall => wall.Other - wall.One).ThenBy(wall => wall.One).ToList();
-        way = [.. inOrder.Select(wall => wall.Way)];
-        var found = ImmutableArray.CreateBuilder<Row>();
-        for (var first = 0; first < inOrder.Count;)
+        var ways = new List<double>();
+        var found = new List<Row>();
+        foreach (var (one, other, open) in walls.OrderBy(wall => wall.Other - wall.One).ThenBy(wall => wall.One))
         {
-            var count = 1;
-            while (first + count < inOrder.Count
-                && inOrder[first + count].One == inOrder[first].One + count
-                && inOrder[first + count].Other == inOrder[first].Other + count)
+            if (found.Count > 0 && found[^1] is var last && last.Other - last.One == other - one
+                && one - (last.One + last.Count) is >= 0 and <= MostBetween and var between)
             {
-                count++;
+                ways.AddRange(Enumerable.Repeat(0.0, between));
+                found[^1] = last with { Count = last.Count + between + 1 };
+            }
+            else
+            {
+                found.Add(new Row(ways.Count, one, other, 1));
             }
 
-            found.Add(new Row(first, inOrder[first].One, inOrder[first].Other, count));
-            first += count;
+            ways.Add(open);
         }
 
-        rows = found.ToImmutable();
+        (way, rows) = ([.. ways], [.. found]);
+        Longest = rows.Select(row => row.Count).DefaultIfEmpty().Max();
     }
+
+    /// <summary>Walls of the longest row.</summary>
+    public int Longest { get; }
 
     /// <summary>Lets heat through every wall.</summary>
     /// <param name="celsius">Temperature of each cell [°C].</param>
@@ -45,7 +54,9 @@ internal sealed class WallRows
     /// <param name="inward">Resistivity of each on the side of the core [m K/W].</param>
     /// <param name="gain">Takes what each gains [W].</param>
     /// <param name="give">Takes what each could give for each kelvin [W/K].</param>
-    public void Conduct(double[] celsius, double[] water, double[] outward, double[] inward, double[] gain, double[] give)
+    /// <param name="flow">Room for the heat of a row's walls.</param>
+    /// <param name="exchange">Room for what they let through for each kelvin.</param>
+    public void Conduct(double[] celsius, double[] water, double[] outward, double[] inward, double[] gain, double[] give, double[] flow, double[] exchange)
     {
         var least = new Vector<double>(LeastResistivity);
         foreach (var (first, one, other, count) in rows)
@@ -57,27 +68,27 @@ internal sealed class WallRows
                 var (wet, beside) = (new Vector<double>(water, a), new Vector<double>(water, b));
                 var resistivity = Vector.ConditionalSelect(Vector.LessThan(beside, wet), new Vector<double>(outward, a), new Vector<double>(inward, a))
                     + Vector.ConditionalSelect(Vector.LessThan(wet, beside), new Vector<double>(outward, b), new Vector<double>(inward, b));
-                var exchange = 2 * new Vector<double>(way, first + at) / Vector.Max(resistivity, least);
-                var flow = exchange * (new Vector<double>(celsius, b) - new Vector<double>(celsius, a));
-                // One after the other: the two may be the same cells, one further on.
-                (new Vector<double>(gain, a) + flow).CopyTo(gain, a);
-                (new Vector<double>(gain, b) - flow).CopyTo(gain, b);
-                (new Vector<double>(give, a) + exchange).CopyTo(give, a);
-                (new Vector<double>(give, b) + exchange).CopyTo(give, b);
+                var through = 2 * new Vector<double>(way, first + at) / Vector.Max(resistivity, least);
+                through.CopyTo(exchange, at);
+                (through * (new Vector<double>(celsius, b) - new Vector<double>(celsius, a))).CopyTo(flow, at);
             }
 
             for (; at < count; at++)
             {
                 var (a, b) = (one + at, other + at);
                 var resistivity = (water[b] < water[a] ? outward[a] : inward[a]) + (water[a] < water[b] ? outward[b] : inward[b]);
-                var exchange = 2 * way[first + at] / Math.Max(resistivity, LeastResistivity);
-                var flow = exchange * (celsius[b] - celsius[a]);
-                gain[a] += flow;
-                gain[b] -= flow;
-                give[a] += exchange;
-                give[b] += exchange;
+                exchange[at] = 2 * way[first + at] / Math.Max(resistivity, LeastResistivity);
+                flow[at] = exchange[at] * (celsius[b] - celsius[a]);
             }
+
+            Add(flow, gain, one, count);
+            TensorPrimitives.Subtract(gain.AsSpan(other, count), flow.AsSpan(0, count), gain.AsSpan(other, count));
+            Add(exchange, give, one, count);
+            Add(exchange, give, other, count);
         }
+
+        static void Add(double[] what, double[] to, int from, int count) =>
+            TensorPrimitives.Add(to.AsSpan(from, count), what.AsSpan(0, count), to.AsSpan(from, count));
     }
 
     /// <summary>Walls that lie beside each other, as their cells do.</summary>

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace SwapSolver.Forecasts;
 
 /// <summary>What a loaf is made of as its heat sees it, in tables over the temperature.</summary>
@@ -47,6 +49,7 @@ internal sealed class Crumb
     /// <summary>Conductivity while wet [W/(m K)], and the heat capacity of its volume with so much water [J/(m3 K)].</summary>
     /// <param name="celsius">Temperature.</param>
     /// <param name="water">Water [kg/m3].</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public (double WetConductivity, double Heat) At(double celsius, double water)
     {
         var (index, share) = HeatTable.Place(celsius);

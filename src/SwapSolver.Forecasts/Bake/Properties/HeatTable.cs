@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 
 namespace SwapSolver.Forecasts;
 
@@ -29,6 +30,7 @@ internal sealed class HeatTable
 
     /// <summary>Where a temperature lies between two of the table; beyond its ends it is held there.</summary>
     /// <param name="celsius">The temperature.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static (int Index, double Share) Place(double celsius)
     {
         var place = (Math.Clamp(celsius, Coldest, Hottest) - Coldest) * (1 / Step);
@@ -39,6 +41,7 @@ internal sealed class HeatTable
     /// <summary>Heat capacity of dry matter and of water [J/(kg K)].</summary>
     /// <param name="index">Place in the table.</param>
     /// <param name="share">How far towards the next [1].</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public (double Dry, double Water) At(int index, double share)
     {
         var entry = table.AsSpan(index * 2, 4);

@@ -4,14 +4,19 @@ namespace SwapSolver.Forecasts;
 internal sealed class Solid
 {
     private readonly List<double> volumes = [];
+
+    private WallRows? rows;
     private readonly List<(int One, int Other, double Way)> walls = [];
     private readonly List<(int Cell, Face Face, double Area, double Depth)> skins = [];
 
     /// <summary>Volume of each cell [m3].</summary>
-    public IReadOnlyList<double> Volumes => volumes;
+    public List<double> Volumes => volumes;
 
     /// <summary>Walls between cells: the two, and area by distance of their middles [m].</summary>
     public IReadOnlyList<(int One, int Other, double Way)> Walls => walls;
+
+    /// <summary>The walls in rows, once no more are added.</summary>
+    public WallRows Rows => rows ??= new WallRows(walls);
 
     /// <summary>Pieces of skin: the cell, its side, area [m2] and depth of the cell's middle below it [m].</summary>
     public IReadOnlyList<(int Cell, Face Face, double Area, double Depth)> Skins => skins;
