@@ -25,7 +25,10 @@ internal sealed class Reading(
 {
     /// <summary>Classes of words that turn what is asked: left unread, nothing is sure.</summary>
     private static readonly ImmutableArray<string> Turning =
-        ["not", "hard", "below", "above", "less", "more", "orless", "ormore", "between", "bigger", "gas", "hold", "howlong", "goal", "free", "round", Lexeme.Count];
+        ["not", "hard", "health", "raw", "animals", "below", "above", "less", "more", "orless", "ormore", "between", "bigger", "gas", "hold", "howlong", "goal", "free", "round", Lexeme.Count];
+
+    /// <summary>Classes of words with which something dangerous may be asked: the caution goes with the refusal.</summary>
+    private static readonly ImmutableArray<string> Cautioned = ["health", "raw", "animals"];
 
     private readonly SizeReader sizes = new(words, dials, sentences);
 
@@ -50,11 +53,17 @@ internal sealed class Reading(
         {
             isTurned |= !clause.IsNegated;
             problems.Add(sentences.Say(clause.IsNegated ? "asked-negated" : "asked-unsupported", ("words", clause.Words)));
+            problems.AddRange(Cautioned.Where(care => clause.First(care) is not null).Select(care => sentences.Say($"asked-{care}")));
         }
 
         ReadSizes();
         ReadTargets();
         told = told with { Without = [.. All("WITHOUT").SelectMany(clause => clause.All("without")).SelectMany(meaning.LeftOut).DistinctBy(wish => wish.Id)] };
+        foreach (var clause in All("WITHOUT").Where(clause => clause.First("contains") is not null || clause.First("need") is not null || clause.First("needed") is not null))
+        {
+            assumed.Add(sentences.Say("asked-whether-without", ("words", clause.Words)));
+        }
+
         told = told with { Diet = All("DIET").Select(clause => clause.First("diet")!.Means("diet")).FirstOrDefault(string.Empty) };
         ReadSwap();
         var kind = IsMeasure() ? ReadMeasure() : KindOf();
@@ -195,6 +204,8 @@ internal sealed class Reading(
         told = told with { From = goesOut?.Id ?? string.Empty, To = comesIn?.Id ?? string.Empty };
         foreach (var more in swaps.Skip(1).Where(clause => clause.First("to") is not null || clause.First("from")!.Thing!.Words.SequenceEqual(outLexeme.Thing!.Words) is false))
         {
+            // Half of two swaps would be sent out as the whole.
+            isTurned = true;
             problems.Add(sentences.Say("asked-not-read", ("words", more.Words)));
         }
     }
@@ -269,6 +280,9 @@ internal sealed class Reading(
         return QuestionKind.Convert;
     }
 
+    /// <summary>Whether something is to come in the place of another, as in 'this instead of butter'.</summary>
+    private bool IsInsteadOf() => All("REPLACE").Any(clause => clause.First("instead") is not null);
+
     /// <summary>Says what was not read, and whether it can turn what is asked.</summary>
     private void ReadRest()
     {
@@ -293,8 +307,9 @@ internal sealed class Reading(
             return;
         }
 
-        // A second thing beside a swap, and a word beside a measure, may belong to it.
-        isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is)) || told.Text.Length > 0 || (told.From.Length > 0 && rest.Any(lexeme => lexeme.Thing is not null));
+        // A name that stands in no clause may be what somebody cannot eat; a word beside a measure, or beside a swap that says
+        // not what comes in, may belong to it.
+        isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is) || lexeme.Thing is not null) || told.Text.Length > 0 || (told.To.Length == 0 && IsInsteadOf() && rest.Any(lexeme => lexeme.Is(Lexeme.Unknown)));
         problems.Add(sentences.Say("asked-not-read", ("words", string.Join(", ", rest.Select(lexeme => lexeme.Text)))));
     }
 }

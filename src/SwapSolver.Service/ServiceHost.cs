@@ -83,7 +83,9 @@ internal static class ServiceHost
                 EmbeddedLife.Begin(app.Lifetime);
             }
 
+            var tidied = StartLeftovers.GiveBack(app.Lifetime.ApplicationStopping);
             await app.WaitForShutdownAsync();
+            await tidied;
         }
 
         await loading;

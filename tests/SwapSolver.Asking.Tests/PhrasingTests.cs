@@ -30,5 +30,28 @@ public sealed class PhrasingTests
         Assert.Empty(silent.Select(row => $"{row.Text}: {Understood(row)}"));
     }
 
+    [Theory]
+    [InlineData("my husband is on insulin, no nuts please", "the people who treat them")]
+    [InlineData("can I taste the batter raw before baking", "Do not taste raw batter")]
+    [InlineData("no eggs, and my dog likes it too", "poison a dog")]
+    public void A_dangerous_question_is_refused_with_its_caution(string question, string caution)
+    {
+        var told = TestQuestions.Read("hazelnut-tin-loaf", question);
+
+        Assert.Equal(QuestionKind.NotUnderstood, told.Kind);
+        Assert.Contains(caution, told.Problem, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("does it contain sesame")]
+    [InlineData("is the flaxseed needed?")]
+    [InlineData("do I need the butter?")]
+    public void A_question_after_what_is_in_it_says_that_it_was_read_as_one_without(string question) =>
+        Assert.Contains(TestQuestions.Read("hazelnut-tin-loaf", question).Assumed, taken => taken.Contains("whether it can be made without", StringComparison.Ordinal));
+
+    [Fact]
+    public void Nuts_are_said_to_be_tree_nuts() =>
+        Assert.Contains(TestQuestions.Read("hazelnut-tin-loaf", "no nuts please").Assumed, taken => taken.Contains("peanuts", StringComparison.Ordinal));
+
     private static string Understood(ReferenceRow row) => TestQuestions.Words(TestQuestions.Read(row["formula"], row["question"]));
 }

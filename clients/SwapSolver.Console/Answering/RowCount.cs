@@ -18,12 +18,15 @@ internal sealed class RowCount : IDisposable
         {
             if (answered() is var now && Interlocked.Exchange(ref told, now) != now)
             {
-                ErrorOutput.Write($"{now} rows answered; Ctrl-C stops it.");
+                ErrorOutput.Write($"{Words(now)} answered; Ctrl-C stops it.");
             }
         },
         null,
         Patience.Left,
         Between);
+
+    /// <summary>So many rows in words.</summary>
+    public static string Words(int rows) => rows == 1 ? "1 row" : $"{rows} rows";
 
     /// <inheritdoc/>
     public void Dispose() => timer.Dispose();

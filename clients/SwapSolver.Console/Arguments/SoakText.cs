@@ -2,10 +2,10 @@ using SwapSolver.V1;
 
 namespace SwapSolver.Console.Arguments;
 
-/// <summary>Reads a soaking test as it is typed: <c>BAG=DRY:DRAINED</c>.</summary>
+/// <summary>Reads a soaking test as it is typed: <c>FOOD=DRY:DRAINED</c>.</summary>
 internal static class SoakText
 {
-    private const string Form = "Write BAG=DRY:DRAINED in grams, as coconut-flour=10:48.";
+    private const string Form = "Write FOOD=DRY:DRAINED in grams, as coconut-flour=10:48.";
 
     /// <summary>Reads one test.</summary>
     public static Checked<SoakedBag> Read(string text)

@@ -30,7 +30,7 @@ internal static class ChartScreen
         }
 
         screen.Gap();
-        screen.Sentence("of 100: kitchens in which every band holds, as ingredients vary. Judged by the facts of the ingredients; check the label of every bag, and bake a trial first.");
+        screen.Sentence("of 100: kitchens in which every band holds, as ingredients vary. Judged by the facts of the ingredients; check the label of every packet, and bake a trial first.");
         if (pairs[^1].Pairs > pairs.Count)
         {
             screen.Warning($"{pairs.Count} of {pairs[^1].Pairs} pairs were judged.");

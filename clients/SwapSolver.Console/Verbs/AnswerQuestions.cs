@@ -78,17 +78,17 @@ internal sealed class AnswerQuestions
         }
         catch (Exception fault) when (cancel.IsCancellationRequested && fault is RpcException or OperationCanceledException)
         {
-            ErrorOutput.Write(path is null ? $"stopped: {run.Answered} rows answered." : $"stopped: {run.Answered} rows answered. The same command goes on from there.");
+            ErrorOutput.Write(path is null ? $"stopped: {RowCount.Words(run.Answered)} answered." : $"stopped: {RowCount.Words(run.Answered)} answered. The same command goes on from there.");
             return ExitCode.Interrupted;
         }
         catch (RpcException fault)
         {
             await ServiceFault.WriteAsync(fault, service, Timeout.InfiniteTimeSpan);
-            ErrorOutput.WriteMore(path is null ? $"{run.Answered} rows answered." : $"{run.Answered} rows answered. The same command goes on from there.");
+            ErrorOutput.WriteMore(path is null ? $"{RowCount.Words(run.Answered)} answered." : $"{RowCount.Words(run.Answered)} answered. The same command goes on from there.");
             return ExitCode.Of(fault.StatusCode);
         }
 
-        ErrorOutput.Write($"{run.Answered} rows answered, {run.Open} of them not understood or failed.");
+        ErrorOutput.Write($"{RowCount.Words(run.Answered)} answered, {run.Open} of them not understood or failed.");
         return run.Open == 0 ? ExitCode.Answer : ExitCode.NoAnswer;
     }
 }

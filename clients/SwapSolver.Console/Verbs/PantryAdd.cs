@@ -11,11 +11,11 @@ internal sealed class PantryAdd
 {
     private readonly Argument<string> id = new("ID") { Description = "The id that the food gets, as my-almond-flour." };
 
-    private readonly Option<string?> name = new("--name") { Description = "What the bag is called. Without it: the id.", HelpName = "NAME" };
+    private readonly Option<string?> name = new("--name") { Description = "What the packet is called. Without it: the id.", HelpName = "NAME" };
 
     private readonly Option<string?> like = new("--like")
     {
-        Description = "The ingredient that it is like, as almond-flour-blanched; what is not printed is taken after it.",
+        Description = "The ingredient that it is like, as almond-flour-blanched; what is not printed is taken from it.",
         HelpName = "ID",
     };
 

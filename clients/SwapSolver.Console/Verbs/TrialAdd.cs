@@ -29,9 +29,9 @@ internal sealed class TrialAdd
 
     private readonly (WholeFigureOption Option, Action<Crumb, int> Put)[] crumb =
     [
-        (new("--moistness", "The crumb, from 1 (dry) by 3 (right) to 5 (gummy)."), (crumb, figure) => crumb.Moistness = figure),
-        (new("--openness", "The crumb, from 1 (dense) by 3 (right) to 5 (with caves)."), (crumb, figure) => crumb.Openness = figure),
-        (new("--firmness", "The crumb, from 1 (falls apart) by 3 (right) to 5 (rubbery)."), (crumb, figure) => crumb.Firmness = figure),
+        (new("--moistness", "The crumb, from 1 (dry) through 3 (right) to 5 (gummy)."), (crumb, figure) => crumb.Moistness = figure),
+        (new("--openness", "The crumb, from 1 (dense) through 3 (right) to 5 (with caves)."), (crumb, figure) => crumb.Openness = figure),
+        (new("--firmness", "The crumb, from 1 (falls apart) through 3 (right) to 5 (rubbery)."), (crumb, figure) => crumb.Firmness = figure),
     ];
 
     private readonly FigureOption oven = new("--oven", "C", "What the oven's dial said. Without it: what the formula says.");
@@ -42,8 +42,8 @@ internal sealed class TrialAdd
 
     private readonly Option<SoakedBag[]> soaks = new("--soak")
     {
-        Description = "A soaking test that was done beside it: the bag, its weight before, and after soak and drain. May be given again.",
-        HelpName = "BAG=DRY:DRAINED",
+        Description = "A soaking test that was done beside it: the food, its weight before, and after soak and drain. May be given again.",
+        HelpName = "FOOD=DRY:DRAINED",
         CustomParser = result => OptionText.Each(result, "--soak", SoakText.Read),
     };
 

@@ -36,8 +36,8 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
     public static double? MassOf(Clause clause) =>
         clause.Counts[0] * clause.First(Mass)!.Number(Mass) is >= LeastLoafGrams and var grams ? Math.Round(grams, 1) : null;
 
-    /// <summary>The slices of a clause; null where they are no whole number.</summary>
-    public static int? SlicesOf(Clause clause) => clause.Counts is [var count] && count is >= 1 and <= 1000 && count % 1 == 0 ? (int)count : null;
+    /// <summary>The slices of a clause, of 'eight instead of twelve' the eight; null where they are no whole number.</summary>
+    public static int? SlicesOf(Clause clause) => clause.Counts is [var count, ..] && count is >= 1 and <= 1000 && count % 1 == 0 ? (int)count : null;
 
     /// <summary>How many times a clause asks for.</summary>
     public static double FactorOf(Clause clause) =>

@@ -14,6 +14,9 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
 {
     private const int MostListed = 5;
 
+    /// <summary>What people mean by it differs: peanuts are on lists of their own.</summary>
+    private const string Nuts = "nuts";
+
     private readonly List<string> assumed = [];
 
     private readonly List<string> problems = [];
@@ -33,6 +36,11 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
         var thing = lexeme.Thing!;
         if (thing.LeftOut is { } word)
         {
+            if (word == Nuts)
+            {
+                assumed.Add(sentences.Say("asked-nuts", ("thing", lexeme.Text)));
+            }
+
             return [new LeftOutWish(IdOf(word), word)];
         }
 

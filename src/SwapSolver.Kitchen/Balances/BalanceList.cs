@@ -84,8 +84,9 @@ public sealed class BalanceList
     /// <summary>Everything that a limit or a target can be set on.</summary>
     public ImmutableArray<Balance> Targetable { get; }
 
-    /// <summary>The rule of an id; null where there is none.</summary>
-    public Balance? Find(string id) => Targetable.FirstOrDefault(balance => balance.Id == id);
+    /// <summary>The rule of an id, or of the name that answers print with hyphens for its spaces, as <c>acid-by-soda</c>; null where there is none.</summary>
+    public Balance? Find(string id) => Targetable.FirstOrDefault(balance => balance.Id == id)
+        ?? Targetable.FirstOrDefault(balance => balance.Settings.Title.Replace(' ', '-') == id);
 
     /// <summary>Whether everything that the rules read is known of an ingredient; one that lacks a fact cannot be solved with.</summary>
     public bool Know(Ingredient ingredient) => reads.All(fact => ingredient.RangeOf(fact) is not null);

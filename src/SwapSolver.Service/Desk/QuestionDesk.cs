@@ -65,7 +65,10 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
         var steps = new DeskSteps(new InnerCalls(scopes, caller), new TargetLimits(kitchen.Search.Bakehouse), answer.UnderstoodAs, formula, context);
         // Names and counts of the formula's own lines as they were weighed.
         await Fill(answer, steps, FormulaWriter.Write(formula), without);
-        answer.Reply = string.Join(' ', new[] { answer.Reply }.Concat(answer.UnderstoodAs.Assumed).Concat(answer.Cautions).Where(said => said.Length > 0));
+        // Whoever gets the reply must see what of the question it does not answer.
+        var unanswered = answer.Verdict == Verdict.Failed ? string.Empty : answer.Problem;
+        answer.Reply = string.Join(
+            ' ', new[] { answer.Reply, unanswered, DeskWords.Sentences(answer.UnderstoodAs.Assumed) }.Concat(answer.Cautions).Where(said => said.Length > 0));
         return answer;
     }
 
@@ -123,7 +126,7 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
         if (done.Formula is null)
         {
             answer.Verdict = Verdict.No;
-            answer.Reply = words.Say("desk-no", ("reasons", DeskWords.Sentences(done.Problems)));
+            answer.Reply = words.Say("desk-no", ("reasons", done.Problems.Count > 0 ? DeskWords.Sentences(done.Problems) : words.Say("reply-nothing-found")));
             return;
         }
 
@@ -162,8 +165,8 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
         answer.Cautions.AddRange(bake.Cautions.Except(answer.Cautions));
         answer.Verdict = bake.TimeToCoreMinutes is null ? Verdict.No : done.Changes.Count == 0 ? Verdict.Yes : Verdict.YesWithChanges;
         answer.Reply = bake.TimeToCoreMinutes is not { } minutes
-            ? words.Say("desk-never-baked", ("value", DeskWords.Number(bake.CoreTargetCelsius)))
-            : words.Say("desk-bake", ("minutes", words.Minutes(minutes)), ("value", DeskWords.Number(bake.CoreTargetCelsius)), ("count", DeskWords.Number(bake.ProbeFromMinute)));
+            ? words.Say("desk-never-baked", ("value", DeskWords.Number(Math.Round(bake.CoreTargetCelsius))))
+            : words.Say("desk-bake", ("minutes", words.Minutes(minutes)), ("value", DeskWords.Number(Math.Round(bake.CoreTargetCelsius))), ("count", DeskWords.Number(bake.ProbeFromMinute)));
     }
 
     private async Task Convert(AnswerQuestionResponse answer, DeskSteps steps)
@@ -173,7 +176,7 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
         {
             answer.Verdict = Verdict.Failed;
             answer.Problem = $"{answer.Problem} {line.Problem}".Trim();
-            answer.Reply = words.Say("desk-not-understood", ("reason", line.Problem));
+            answer.Reply = words.Say("desk-not-understood", ("reason", DeskWords.Sentences([line.Problem])));
             return;
         }
 

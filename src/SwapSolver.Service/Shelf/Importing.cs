@@ -100,7 +100,7 @@ internal sealed class Importing(KitchenShelf shelf, FoodTable table)
             [.. rows.Where(row => !bags.Contains(row.Food.Id)).Select(row => row.Food)],
             [
                 .. rows.Where(row => bags.Contains(row.Food.Id))
-                    .Select(row => new RowProblem(row.Line, "id", row.Food.Id, "is a bag that was added to this kitchen", "give the row an id of its own, or remove the bag first")),
+                    .Select(row => new RowProblem(row.Line, "id", row.Food.Id, "is a packet that was added to this kitchen", "give the row an id of its own, or remove the packet first")),
             ]);
     }
 

@@ -27,7 +27,7 @@ internal sealed class PacketReader(KitchenShelf shelf, PanelReader panels, Probl
         var name = request.DisplayName.Trim();
         if (name.Length is 0 or > MostNameLetters)
         {
-            problems.Add("displayName", request.DisplayName, "is no name", $"write what the bag is called in a sentence, at most {MostNameLetters} letters");
+            problems.Add("displayName", request.DisplayName, "is no name", $"write what the packet is called in a sentence, at most {MostNameLetters} letters");
         }
 
         var like = string.IsNullOrEmpty(request.Like) ? null : LikeOf(request.Like);
@@ -66,7 +66,7 @@ internal sealed class PacketReader(KitchenShelf shelf, PanelReader panels, Probl
         }
         else if (shelf.Shipped.TryGet(id, out _))
         {
-            problems.Add("ingredientId", id, "is the shipped ingredient of that name", $"give the bag an id of its own, as my-{id}, and name {id} as what it is like");
+            problems.Add("ingredientId", id, "is the shipped ingredient of that name", $"give the packet an id of its own, as my-{id}, and name {id} as what it is like");
         }
     }
 

@@ -27,7 +27,7 @@ internal sealed class ClusterRun : IDisposable
     private const string Base = "formulas/almond-rolls";
 
     /// <summary>A part of the items, to compare one service with two: more would show nothing more.</summary>
-    private const int Compared = 25;
+    private const int Compared = 5;
 
     private readonly PostgresServer server = new();
 

@@ -31,16 +31,36 @@ internal static class FirstAnswer
             found.Add(Found.Told($"quickest and slowest of {Times}", $"{times.Min().TotalMilliseconds:0} and {times.Max().TotalMilliseconds:0} ms"));
         }
 
+        found.AddRange(await AtRest(Path.Combine(Path.GetDirectoryName(Path.GetFullPath(console))!, "service"), records.FullName));
         records.Delete(recursive: true);
-        await using var service = await ServiceProcess.Start();
-        using var empty = Process.Start("dotnet", [typeof(FirstAnswer).Assembly.Location, "--empty-service"]);
-        await Task.Delay(Rest);
-        var (ours, theirs) = (service.ResidentMegabytes, ServiceProcess.ResidentMegabytesOf(empty.Id));
-        empty.Kill();
-        found.Add(Found.Told("resident memory at rest, the service and an empty one", $"{ours:0} and {theirs:0} MB"));
-        found.Add(Found.AtMost("the service beside an empty one", ours / theirs, 1.3));
         return LoadPage.Write("The first answer, and at rest", found);
     }
+
+    /// <summary>The published services that nobody asks, beside one that does nothing.</summary>
+    private static async Task<IEnumerable<Found>> AtRest(string published, string records)
+    {
+        var socket = Path.Combine(records, "rest.socket");
+        using var console = Serve(Path.Combine(published, "SwapSolver.Embedded"), "--embedded-socket", socket, "--records", records);
+        using var network = Serve(Path.Combine(published, "SwapSolver.Service"), "--grpc-port", $"{ServiceProcess.FreePort()}", "--http-port", $"{ServiceProcess.FreePort()}", "--records", records);
+        using var empty = Serve("dotnet", typeof(FirstAnswer).Assembly.Location, "--empty-service");
+        await Task.Delay(Rest);
+        var (ours, wide, nothing) = (ServiceProcess.ResidentMegabytesOf(console.Id), ServiceProcess.ResidentMegabytesOf(network.Id), ServiceProcess.ResidentMegabytesOf(empty.Id));
+        foreach (var one in new[] { console, network, empty })
+        {
+            one.Kill();
+            await one.WaitForExitAsync();
+        }
+
+        return
+        [
+            Found.Told("resident memory at rest: the console's service, that of a network, one that does nothing (compiled as it runs)", $"{ours:0}, {wide:0} and {nothing:0} MB"),
+            Found.AtMost("the console's service beside one that does nothing", ours / nothing, 1.3),
+            Found.AtMost("that of a network beside one that does nothing", wide / nothing, 1.3),
+        ];
+    }
+
+    private static Process Serve(string program, params string[] words) =>
+        Process.Start(new ProcessStartInfo(program, words) { RedirectStandardInput = true, RedirectStandardOutput = true })!;
 
     /// <summary>A gRPC service that can only say that it lives.</summary>
     public static async Task<int> ServeNothing()

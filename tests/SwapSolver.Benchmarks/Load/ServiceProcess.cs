@@ -164,7 +164,8 @@ internal sealed class ServiceProcess : IAsyncDisposable
 
     private static Uri Local(int port) => new($"http://127.0.0.1:{port}");
 
-    private static int FreePort()
+    /// <summary>A port on loopback that nobody uses just now.</summary>
+    public static int FreePort()
     {
         using var listener = new TcpListener(IPAddress.Loopback, 0);
         listener.Start();

@@ -24,7 +24,7 @@ public sealed class ChartTests
         var ran = (await BuiltConsole.Run("chart", Hazelnut, "--ingredient", "butter", "--ingredient", "salt")).Ends(0);
         Assert.Contains("In place of unsalted butter", ran.Out, StringComparison.Ordinal);
         Assert.Contains("In place of salt", ran.Out, StringComparison.Ordinal);
-        Assert.Contains("check the label of every bag", ran.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("check the label of every packet", ran.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -68,7 +68,7 @@ public sealed class FormulaTests
         Assert.Contains("oven-factor", (await kitchen.Run("trial", "learned")).Ends(0).Out, StringComparison.Ordinal);
         Assert.False((await kitchen.Run("trial", "choose", "oven-factor", "turn-off", "--json")).Ends(0).Read<LearnedFact>().Used);
         (await kitchen.Run("trial", "add", "mine", "--baked", "900")).Refuses("trial.bakedMassG", "900");
-        (await kitchen.Run("trial", "add", "mine", "--soak", "coconut")).Refuses("--soak", "BAG=DRY:DRAINED");
+        (await kitchen.Run("trial", "add", "mine", "--soak", "coconut")).Refuses("--soak", "FOOD=DRY:DRAINED");
 
         var backup = kitchen.File("backup.db", "");
         (await kitchen.Run("records", "backup", backup)).Ends(0);

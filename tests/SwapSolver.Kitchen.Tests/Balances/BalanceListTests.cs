@@ -32,6 +32,9 @@ public sealed class BalanceListTests
         Assert.Same(Balances.NetCarbohydrate, Balances.Find("net-carbohydrate"));
         Assert.Equal("eggs", Balances.Find("eggs")!.Id);
         Assert.Null(Balances.Find("fluffiness"));
+        // What answers print can be typed back.
+        Assert.Equal("leavening", Balances.Find("acid-by-soda")!.Id);
+        Assert.Equal("net-carbohydrate", Balances.Find("net-carbs")!.Id);
     }
 
     [Fact]

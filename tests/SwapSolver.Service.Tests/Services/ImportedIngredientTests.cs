@@ -95,7 +95,7 @@ public sealed class ImportedIngredientTests
     }
 
     [Fact]
-    public async Task A_table_does_not_overwrite_the_bag_on_the_shelf()
+    public async Task A_table_does_not_overwrite_the_packet_on_the_shelf()
     {
         await using var service = await RunningService.Start();
         await service.Ingredients.AddIngredientAsync(new AddIngredientRequest
@@ -105,7 +105,7 @@ public sealed class ImportedIngredientTests
             Panel = new NutritionPanel { Basis = NutritionPanel.Types.Basis.Eu, ServingG = "100", FatG = "45", CarbohydrateG = "17", FibreG = "10", ProteinG = "20" },
         });
 
-        Assert.Contains("bag", Assert.Single((await Import(service, Header, Seed)).Problems).Reason, StringComparison.Ordinal);
+        Assert.Contains("packet", Assert.Single((await Import(service, Header, Seed)).Problems).Reason, StringComparison.Ordinal);
     }
 
     [Fact]

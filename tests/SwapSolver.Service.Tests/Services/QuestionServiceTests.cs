@@ -22,6 +22,15 @@ public sealed class QuestionServiceTests(OpenKitchen kitchen)
     }
 
     [Fact]
+    public async Task Whoever_gets_the_reply_sees_what_of_the_question_was_not_read()
+    {
+        var answer = await Ask("no sesame please, for the village fete");
+        Assert.Equal(Verdict.Yes, answer.Verdict);
+        Assert.Contains("village", answer.Problem, StringComparison.Ordinal);
+        Assert.Contains(answer.Problem, answer.Reply, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task What_the_loaf_never_had_changes_nothing()
     {
         var answer = await Ask("no sesame please");

@@ -46,7 +46,7 @@ public sealed class PanelNotesTests
     public void What_is_taken_after_the_like_is_named_and_what_is_printed_or_never_there_is_not()
     {
         var notes = Packet.Read(TestPanels.Us("28", "energyKcal 170, fat 15, saturatedFat 1, sodium 0, carbohydrate 6, sugars 1, protein 6"), "almond-flour-blanched").Notes;
-        var taken = Assert.Single(notes, note => note.StartsWith("Not printed, and taken after blanched almond flour: ", StringComparison.Ordinal));
+        var taken = Assert.Single(notes, note => note.StartsWith("Not printed, and taken from blanched almond flour: ", StringComparison.Ordinal));
         Assert.Contains("potassium", taken, StringComparison.Ordinal);
         Assert.DoesNotContain("protein", taken, StringComparison.Ordinal);
         Assert.DoesNotContain("sodium", taken, StringComparison.Ordinal);

@@ -163,7 +163,7 @@ journey("A bake is written down, the kitchen learns from it, and the baker can t
   await go(page, "baked-loaf", "trials");
   await page.getByText("None was written down yet.").waitFor();
   await page.getByLabel("In the oven [min]").fill("soon");
-  await page.getByText("'soon' is no figure.").waitFor();
+  await page.getByText("'soon' is not a number.").waitFor();
   await page.getByLabel("In the oven [min]").fill("4000");
   await page.getByRole("button", { name: "Write it down" }).click();
   await page.locator("#trial-new .field-path").getByText("minutes").waitFor();
@@ -171,7 +171,7 @@ journey("A bake is written down, the kitchen learns from it, and the baker can t
   await page.getByLabel("In the oven [min]").fill("51");
   await page.getByLabel("Core when it came out [°C]").fill("96");
   await page.getByLabel("Crumb, how moist").selectOption("3");
-  await page.getByLabel("Words to it").fill("<b>first</b> bake");
+  await page.getByLabel("Notes on this bake").fill("<b>first</b> bake");
   await page.getByRole("button", { name: "Write it down" }).click();
   await page.getByText("Written down as trial 1.").waitFor();
   const trial = page.locator("[data-trial='formulas/baked-loaf/trials/1']");
@@ -240,7 +240,7 @@ journey("A bag is put on the shelf by its panel, weighed in, and forgotten", { .
   await page.getByText("Readings of these grams, with their ranges").waitFor();
   await page.goto("/kitchen#/pantry");
   await page.getByLabel("This kitchen's own").selectOption({ label: "Mill almond <i>no. 2</i>" });
-  await page.getByRole("button", { name: "Forget this bag" }).click();
+  await page.getByRole("button", { name: "Forget this packet" }).click();
   await page.getByText("It cannot be taken back.").waitFor();
   await page.getByRole("button", { name: "Forget it", exact: true }).click();
   await page.getByLabel("This kitchen's own").waitFor({ state: "detached" });

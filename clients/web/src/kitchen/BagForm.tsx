@@ -59,7 +59,7 @@ export function BagForm({ pantry, added }: { pantry: readonly Ingredient[]; adde
     return known;
   };
   return (
-    <Station of="slice" title="A new bag" id="bag" lead="Type what the packet prints, as it prints it. What it does not print stays empty.">
+    <Station of="slice" title="A new packet" id="bag" lead="Type what the packet prints, as it prints it. What it does not print stays empty.">
       <form
         onSubmit={(event) => {
           event.preventDefault();
@@ -67,10 +67,10 @@ export function BagForm({ pantry, added }: { pantry: readonly Ingredient[]; adde
         }}
       >
         <div class="fields">
-          <TextField id="bag-name" label="Called" value={called} onValue={setCalled} hint="as the bag says it" />
+          <TextField id="bag-name" label="Called" value={called} onValue={setCalled} hint="as the packet says it" />
           <TextField id="bag-id" label="Id" value={id} onValue={setId} hint={bagId ? `empty: ${bagId}` : "small letters, digits and hyphens"} />
         </div>
-        <IngredientChoice id="bag-like" label="In a batter it is like" pantry={pantry} value={like} onValue={setLike} none="nothing known here" hint="What the packet does not print is taken after it." />
+        <IngredientChoice id="bag-like" label="In a batter it is like" pantry={pantry} value={like} onValue={setLike} none="nothing known here" hint="What the packet does not print is taken from it." />
         <Choice id="bag-basis" label="The panel follows the law of" value={basis} onValue={setBasis}>
           <option value={String(Basis.EU)}>European Union or United Kingdom: carbohydrate without fibre</option>
           <option value={String(Basis.US)}>United States: carbohydrate with fibre</option>
@@ -92,7 +92,7 @@ export function BagForm({ pantry, added }: { pantry: readonly Ingredient[]; adde
         )}
         <label class="check">
           <input type="checkbox" checked={isAnew} onChange={(event) => setAnew(event.currentTarget.checked)} />
-          It takes the place of a bag with this id
+          It takes the place of a packet with this id
         </label>
         <button type="submit" class="main" disabled={bagId === "" || Number.isNaN(cost ?? 0)}>
           Put it on the shelf

@@ -91,7 +91,7 @@ function MeasureForm({ food, changed }: { food: Ingredient; changed: (food: Ingr
         <TextField id="food-drained" label="Soaking test: drained" unit="g" numeric value={values.drained} onValue={(text) => setValues({ ...values, drained: text })} />
         {food.role === "acid" && <TextField id="food-acidity" label="Acidity on a vinegar's label" unit="%" numeric value={values.acidity} onValue={(text) => setValues({ ...values, acidity: text })} />}
       </div>
-      {isWrong && <p class="wrong">One of these is no figure: give numbers, as 12.5.</p>}
+      {isWrong && <p class="wrong">One of these is not a number: give numbers, as 12.5.</p>}
       <p class="share">
         <button type="submit" disabled={isWrong || isEmpty}>
           Write it down
@@ -110,7 +110,7 @@ function MeasureForm({ food, changed }: { food: Ingredient; changed: (food: Ingr
 function Forget({ food, left }: { food: Ingredient; left: (now: Ingredient | undefined) => void }) {
   const [isSure, setSure] = useState(false);
   const forgetting = useAsking<void>();
-  const what = food.own ? "this bag" : "what was measured of it";
+  const what = food.own ? "this packet" : "what was measured of it";
   return (
     <>
       {isSure ? (

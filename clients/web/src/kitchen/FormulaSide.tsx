@@ -12,10 +12,10 @@ export function FormulaSide({ shelf, place }: { shelf: readonly Formula[]; place
   return (
     <nav aria-label="Formulas">
       <details class="side-fold" open={!isElsewhere || !isNarrow()} key={place.formula}>
-        <summary>Formulas and bags</summary>
+        <summary>Formulas and packets</summary>
       <p class="pantry-link">
         <a href={pantryAddress} aria-current={place.isPantry ? "page" : undefined}>
-          Bags in the pantry
+          Packets in the pantry
         </a>
       </p>
       {shelf.length > 8 && <TextField id="find-formula" label="Find a formula" value={words} onValue={setWords} />}

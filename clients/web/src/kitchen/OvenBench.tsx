@@ -26,7 +26,7 @@ export function OvenBench({ draft }: BenchProps) {
   const bake = useAsking<BakeFormulaResponse>();
   const ask = () => {
     const none = [kitchen.altitude, kitchen.wait, kitchen.core].find((text) => Number.isNaN(typed(text) ?? 0));
-    setWrong(none === undefined ? "" : `'${none}' is no figure: give a number, as 3.`);
+    setWrong(none === undefined ? "" : `'${none}' is not a number: give a number, as 3.`);
     if (none !== undefined) {
       return;
     }

@@ -12,7 +12,7 @@ export function PantryBench({ stock, refresh }: { stock: Stock; refresh: () => v
   const own = stock.pantry.filter((food) => food.own);
   return (
     <>
-      <h2>Bags in the pantry</h2>
+      <h2>Packets in the pantry</h2>
       <div class="pair">
         <div>
           <Station of="bowl" title="Look up a food" id="shelf">

@@ -68,7 +68,7 @@ export function SwapBench({ draft }: BenchProps) {
             <SwapTable key={ingredient} pairs={pieces.filter((pair) => pair.ingredient === ingredient)} hidesNo={hidesNo} />
           ))}
           <p class="small">
-            Of 100: kitchens in which every band holds, as ingredients vary. Judged by the facts of the ingredients; check the label of every bag, and bake a trial first.
+            Of 100: kitchens in which every band holds, as ingredients vary. Judged by the facts of the ingredients; check the label of every packet, and bake a trial first.
           </p>
         </>
       )}

@@ -61,7 +61,7 @@ export function TrialForm({ formula, added }: { formula: string; added: () => vo
             numeric
             value={values[id] ?? ""}
             onValue={(value) => setValues({ ...values, [id]: value })}
-            wrong={wrong.some((one) => one.id === id) ? `'${values[id]}' is no figure.` : undefined}
+            wrong={wrong.some((one) => one.id === id) ? `'${values[id]}' is not a number.` : undefined}
           />
         ))}
         {crumb.map(({ id, label, words }) => (
@@ -80,7 +80,7 @@ export function TrialForm({ formula, added }: { formula: string; added: () => vo
         It went into a cold oven
       </label>
       <div class="field">
-        <label for="trial-note">Words to it</label>
+        <label for="trial-note">Notes on this bake</label>
         <textarea id="trial-note" value={note} maxLength={2000} onInput={(event) => setNote(event.currentTarget.value)} />
       </div>
       <button type="submit" class="main" disabled={wrong.length > 0}>

@@ -74,7 +74,7 @@ export function wrongIn(wanted: Wanted): string {
   ];
   const wrong = figures.find(([, text]) => Number.isNaN(typed(text) ?? 0));
   if (wrong) {
-    return `'${wrong[1]}' is no figure for ${wrong[0]}: give a number, as 2.5.`;
+    return `'${wrong[1]}' is not a number for ${wrong[0]}: give a number, as 2.5.`;
   }
 
   const missing = {

@@ -15,7 +15,7 @@ export interface PlacedCautions {
 
 const aboutOven = /core has reached|core temperature|in the oven|slice at|raw inside|probe/i;
 const aboutSlice = /^net carbs|^a slice|estimates with ranges/i;
-const aboutAllergens = /allergen|label of every bag|^contains by|^may contain|free-from|^this brings in/i;
+const aboutAllergens = /allergen|label of every packet|^contains by|^may contain|free-from|^this brings in/i;
 
 export function place(cautions: readonly string[], formula: Formula | undefined, allergens?: AllergenStatement): PlacedCautions {
   const placed: PlacedCautions = { byLine: new Map(), oven: [], slice: [], allergens: [], first: [] };

@@ -23,7 +23,7 @@ export function Frame(props: { page: "reader" | "kitchen"; children: ComponentCh
       </main>
       <footer class="foot">
         <p>
-          Figures are estimates with ranges. Allergens are told by the facts of ingredients: check the label of every bag, and follow local rules.
+          Figures are estimates with ranges. Allergens are told by the facts of ingredients: check the label of every packet, and follow local rules.
           Net carbs are a trade convention and not medical advice.
         </p>
         <p>Larkfield Bakehouse and its formulas are invented.</p>

@@ -135,7 +135,7 @@ export function Reader() {
           <FaultNote fault={answer.fault} again={answer.again} />
           {isStale && answer.stage === "answered" && (
             <p class="stale" role="status">
-              You changed the question since. <button type="button" onClick={() => askNow(wish)} disabled={!asksForSomething(wish)}>Work it out anew</button>
+              You changed the question since. <button type="button" onClick={() => askNow(wish)} disabled={!asksForSomething(wish)}>Work it out again</button>
             </p>
           )}
           {answer.answer && answer.stage !== "failed" && (

@@ -40,7 +40,7 @@ export function wrongIn(wish: Wish): WrongWish {
   }
 
   if (carbs !== undefined && !(carbs >= 0)) {
-    wrong.carbs = `'${wish.carbs}' is no figure: give grams a slice, as 2.5.`;
+    wrong.carbs = `'${wish.carbs}' is not a number: give grams a slice, as 2.5.`;
   }
 
   if (sides.some((side) => side !== undefined) && sides.some((side) => side === undefined || !(side > 0 && side <= 1000))) {
