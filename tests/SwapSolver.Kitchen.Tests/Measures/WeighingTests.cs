@@ -1,6 +1,5 @@
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Measures;
-using SwapSolver.Loaves;
 
 namespace SwapSolver.Kitchen.Tests.Measures;
 
