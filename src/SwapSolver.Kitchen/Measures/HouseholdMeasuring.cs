@@ -51,13 +51,8 @@ public sealed record HouseholdMeasuring(MeasureTables Tables, MeasureSystem Syst
     private const double Miss = 0.025;
 
     private HouseholdAmount? WithRest(
-        Ingredient ingredient, Grams grams, HouseholdAmount? most, IEnumerable<(string Unit, double Least, ImmutableArray<(string Word, double Share)> Parts)> smaller)
+        Ingredient ingredient, Grams grams, HouseholdAmount most, IEnumerable<(string Unit, double Least, ImmutableArray<(string Word, double Share)> Parts)> smaller)
     {
-        if (most is null)
-        {
-            return null;
-        }
-
         var left = grams - most.Weighs.Typical;
         foreach (var (id, _, parts) in smaller)
         {
@@ -85,9 +80,10 @@ public sealed record HouseholdMeasuring(MeasureTables Tables, MeasureSystem Syst
     private static HouseholdAmount Nearest(double count, string id, ImmutableArray<(string Word, double Share)> parts, GramRange each) =>
         Choices(count, parts).OrderBy(choice => Math.Abs(choice.Whole + choice.Share - count)).Select(choice => Made(choice.Whole, choice.Word, choice.Share, id, each)).First();
 
-    private static HouseholdAmount? Below(double count, string id, ImmutableArray<(string Word, double Share)> parts, GramRange each) =>
+    /// <summary>The most that is not too much; there is one, since no less is measured than the smallest part.</summary>
+    private static HouseholdAmount Below(double count, string id, ImmutableArray<(string Word, double Share)> parts, GramRange each) =>
         Choices(count, parts).Where(choice => choice.Whole + choice.Share <= count).OrderByDescending(choice => choice.Whole + choice.Share)
-            .Select(choice => Made(choice.Whole, choice.Word, choice.Share, id, each)).FirstOrDefault();
+            .Select(choice => Made(choice.Whole, choice.Word, choice.Share, id, each)).First();
 
     private static HouseholdAmount Made(int whole, string word, double share, string id, GramRange each) =>
         new(whole, word, Amount.Of(whole + share), id, each * Amount.Of(whole + share));

@@ -49,6 +49,9 @@ internal sealed class BranchAndBound
     /// <summary>Steps of the linear solver in all of them.</summary>
     public long Steps => relaxation.Steps;
 
+    /// <summary>Parts after which it is given up.</summary>
+    public int Most { get; init; } = MostParts;
+
     /// <summary>How much better another point could be at most, of the best one [1].</summary>
     public double Gap { get; private set; }
 
@@ -69,7 +72,7 @@ internal sealed class BranchAndBound
                 return best is null ? (Outcome.OutOfTime, []) : (Outcome.Feasible, best);
             }
 
-            if (Parts == MostParts)
+            if (Parts == Most)
             {
                 return null;
             }
@@ -91,11 +94,11 @@ internal sealed class BranchAndBound
         return best is null ? (Outcome.Infeasible, []) : (Outcome.Optimal, best);
     }
 
-    private double GapOf(Branch? next)
-    {
-        var bound = Math.Min(next?.Least ?? double.PositiveInfinity, open.Count > 0 ? open.Peek().Least : double.PositiveInfinity);
-        return Math.Max(0, bestObjective - bound) / Math.Max(1e-9, Math.Abs(bestObjective));
-    }
+    /// <summary>No point that is not found yet is better than this: it lies in the next part, or in one that was set aside.</summary>
+    public static double LeastLeft(Branch? next, PriorityQueue<Branch, double> open) =>
+        Math.Min(next?.Least ?? double.PositiveInfinity, open.Count > 0 ? open.Peek().Least : double.PositiveInfinity);
+
+    private double GapOf(Branch? next) => Math.Max(0, bestObjective - LeastLeft(next, open)) / Math.Max(1e-9, Math.Abs(bestObjective));
 
     private LinearOutcome Solve() => relaxation.Solve(Worth);
 
@@ -221,7 +224,7 @@ internal sealed class BranchAndBound
     private bool TryCut(Branch part, double bound, double[] values, List<int> broken, out Branch? next)
     {
         next = null;
-        (int Column, double Score, double LowerCost, double UpperCost) choice = (-1, double.NegativeInfinity, 0, 0);
+        (int Column, double Score, double LowerCost, double UpperCost) choice = (broken[0], double.NegativeInfinity, 0, 0);
         foreach (var column in broken.OrderByDescending(column => costs.Score(column, values[column])).Take(MostTrials))
         {
             var (score, lowerCost, upperCost) = (costs.Score(column, values[column]), 0.0, 0.0);

@@ -40,25 +40,25 @@ public sealed class DualSimplexTests
     [InlineData(2e-9, LinearOutcome.Best)]
     public void A_trace_that_could_make_up_for_it_is_no_proof_that_nothing_does(double missing, object outcome)
     {
-        var simplex = new DualSimplex(Model([(0, 1_000, 1)], ([5e-9], missing, Open)), CancellationToken.None);
+        var simplex = new DualSimplex(ReducedByHand.Of([(0, 1_000, 1)], ([5e-9], missing, Open)), CancellationToken.None);
         Assert.Equal(outcome, simplex.Solve(Open));
     }
 
     [Fact]
     public void What_is_missing_beyond_the_tolerance_with_nothing_to_make_up_for_it_is_proof() =>
         // x stands still at 0, and 1.5e-9 are asked for.
-        Assert.Equal(LinearOutcome.Nothing, new DualSimplex(Model([(0, 0, 1)], ([1], 1.5e-9, Open)), CancellationToken.None).Solve(Open));
+        Assert.Equal(LinearOutcome.Nothing, new DualSimplex(ReducedByHand.Of([(0, 0, 1)], ([1], 1.5e-9, Open)), CancellationToken.None).Solve(Open));
 
     [Fact]
     public void A_saving_of_the_last_digits_does_not_send_a_column_to_its_endless_side()
     {
         // x saves 5e-8 a gram and has no ceiling of its own; the row holds it at 3.
-        var simplex = new DualSimplex(Model([(0, Open, -5e-8)], ([1], 1, 3)), CancellationToken.None);
+        var simplex = new DualSimplex(ReducedByHand.Of([(0, Open, -5e-8)], ([1], 1, 3)), CancellationToken.None);
         Assert.Equal(LinearOutcome.Best, simplex.Solve(Open));
         Assert.Equal(3, simplex.Values[0], Near);
         // What saves more than that has no place to begin at, and neither has what has no end at all.
-        Assert.Equal(LinearOutcome.Unsettled, new DualSimplex(Model([(0, Open, -2e-7)], ([1], 1, 3)), CancellationToken.None).Solve(Open));
-        Assert.Equal(LinearOutcome.Unsettled, new DualSimplex(Model([(-Open, Open, 0)], ([1], 1, 3)), CancellationToken.None).Solve(Open));
+        Assert.Equal(LinearOutcome.Unsettled, new DualSimplex(ReducedByHand.Of([(0, Open, -2e-7)], ([1], 1, 3)), CancellationToken.None).Solve(Open));
+        Assert.Equal(LinearOutcome.Unsettled, new DualSimplex(ReducedByHand.Of([(-Open, Open, 0)], ([1], 1, 3)), CancellationToken.None).Solve(Open));
     }
 
     [Fact]
@@ -67,7 +67,7 @@ public sealed class DualSimplexTests
         // x + y >= 1 and x + 1.000001 y >= 1.0000005 meet at one half each; y costs 5e-7 more, so both hold there. After the
         // first step the other row has an entry of a millionth.
         var simplex = new DualSimplex(
-            Model([(0, 10, 1), (0, 10, 1 + 5e-7)], ([1, 1], 1, Open), ([1, 1 + 1e-6], 1 + 5e-7, Open)), CancellationToken.None);
+            ReducedByHand.Of([(0, 10, 1), (0, 10, 1 + 5e-7)], ([1, 1], 1, Open), ([1, 1 + 1e-6], 1 + 5e-7, Open)), CancellationToken.None);
         Assert.Equal(LinearOutcome.Best, simplex.Solve(Open));
         Assert.Equal(0.5, simplex.Values[0], Near);
         Assert.Equal(0.5, simplex.Values[1], Near);
@@ -82,7 +82,7 @@ public sealed class DualSimplexTests
     [InlineData(0.0001, 0.00015, 1)]
     public void A_small_entry_is_stepped_by_where_there_is_no_larger_one(double entry, double needed, long steps)
     {
-        var simplex = new DualSimplex(Model([(0, 1, entry), (0, Open, 0.0002)], ([entry, 0.0001], needed, Open)), CancellationToken.None);
+        var simplex = new DualSimplex(ReducedByHand.Of([(0, 1, entry), (0, Open, 0.0002)], ([entry, 0.0001], needed, Open)), CancellationToken.None);
         Assert.Equal(LinearOutcome.Best, simplex.Solve(Open));
         Assert.Equal(1, simplex.Values[0], Near);
         Assert.Equal((needed - entry) / 0.0001, simplex.Values[1], 1e-6);
@@ -97,7 +97,7 @@ public sealed class DualSimplexTests
         Assert.Throws<OperationCanceledException>(() => new DualSimplex(Apart(80), gone).Solve(Open));
 
         // So many lines, each with a row of its own that asks for a gram: a step each.
-        static ReducedModel Apart(int lines) => Model(
+        static ReducedModel Apart(int lines) => ReducedByHand.Of(
             [.. Enumerable.Repeat((0.0, 2.0, 1.0), lines)],
             [.. Enumerable.Range(0, lines).Select(line => (Enumerable.Range(0, lines).Select(other => other == line ? 1.0 : 0).ToArray(), 1.0, Open))]);
     }
@@ -105,31 +105,9 @@ public sealed class DualSimplexTests
     /// <summary>x + z / 2 >= 1, up to 10 g of either at 1 a gram; the proof reads an entry of z by which it ends so much lower.</summary>
     private static ReducedModel LosingDigits(double lost)
     {
-        var model = Model([(0, 10, 1), (0, 10, 1)], ([1, 0.5], 1, Open));
+        var model = ReducedByHand.Of([(0, 10, 1), (0, 10, 1)], ([1, 0.5], 1, Open));
         // z's own cost beyond what it saves is then 1 - (1 + lost / 10), at most 10 times.
         model.Entries[1] = lost == 0 ? 0.5 : 1 + (lost / 10);
         return model;
-    }
-
-    private static ReducedModel Model((double Low, double High, double Cost)[] columns, params (double[] Entries, double Low, double High)[] rows)
-    {
-        const int Width = 8;
-        var width = (columns.Length + Width - 1) / Width * Width;
-        return new ReducedModel
-        {
-            Columns = columns.Length,
-            Rows = rows.Length,
-            Width = width,
-            Dense = [.. rows.SelectMany(row => row.Entries.Concat(new double[width - columns.Length]))],
-            Costs = [.. columns.Select(column => column.Cost), .. new double[width - columns.Length]],
-            Constant = 0,
-            Low = [.. columns.Select(column => column.Low), .. rows.Select(row => row.Low)],
-            High = [.. columns.Select(column => column.High), .. rows.Select(row => row.High)],
-            Whole = [],
-            RowStarts = [.. Enumerable.Range(0, rows.Length + 1).Select(row => row * columns.Length)],
-            EntryColumns = [.. rows.SelectMany(_ => Enumerable.Range(0, columns.Length))],
-            Entries = [.. rows.SelectMany(row => row.Entries)],
-            Restoring = new Restoring(new double[columns.Length]) { Kept = [.. Enumerable.Range(0, columns.Length)], Units = [.. Enumerable.Repeat(1.0, columns.Length)] },
-        };
     }
 }

@@ -165,6 +165,19 @@ public sealed class PanelCompositionTests
     }
 
     [Fact]
+    public void Alcohol_that_a_packet_counts_into_carbohydrate_is_told_apart_from_it()
+    {
+        // 47 g are what vanilla extract leaves of 100 g: 12.65 g of carbohydrate and 34.39 g of alcohol, as the table has them. Of 46.5 g
+        // no more than 34.39 + 1.25 x 1.61 are alcohol: 10.0975 g are left. At the most it is what the least of the others leave of
+        // 101.5 g: 46.605 g of water, 25.1525 g of alcohol, 0.2275 g of ash and 0.00625 g of saturated fat.
+        var figures = Packet.Read(TestPanels.Eu("100", "fat 0, carbohydrate 47, protein 0"), "vanilla-extract").Figures;
+
+        Assert.Equal(12.65, figures[Fact.Carbohydrate].Range.Typical, 0.05);
+        Assert.Equal(34.39, figures[Fact.Alcohol].Range.Typical, 0.05);
+        Assert.Equal((10.0975, 29.50875), (figures[Fact.Carbohydrate].Range.Low, Math.Round(figures[Fact.Carbohydrate].Range.High, 5)));
+    }
+
+    [Fact]
     public void What_comes_of_a_panel_makes_an_ingredient()
     {
         var like = TestKitchen.Ingredient("almond-flour-blanched");

@@ -63,6 +63,15 @@ public sealed class PanelNotesTests
     [InlineData("carbohydrate 2.5, sugars 2.5, protein 0.4", "lemon-juice", false)]
     // It is nine tenths water, which leaves no room for 15 g.
     [InlineData("carbohydrate 15, protein 0.4", "lemon-juice", true)]
+    // Vanilla extract has 12.65 g of carbohydrate and 34.39 g of alcohol: what is left of 100 g holds both, and a sugar analysis the
+    // first. 60 g are more than its water leaves, 46.6 g at the least.
+    [InlineData("fat 0, carbohydrate 47, protein 0", "vanilla-extract", false)]
+    [InlineData("fat 0, carbohydrate 13, protein 0", "vanilla-extract", false)]
+    [InlineData("fat 0, carbohydrate 60, protein 0", "vanilla-extract", true)]
+    // Of distilled vinegar it is the acetic acid, which stands with what is nothing else: from 3.75 to 8.75 g beside 91.05 g of water
+    // at the least. 8 g are the acid itself; 15 g are more than the water leaves.
+    [InlineData("carbohydrate 8", "vinegar-distilled", false)]
+    [InlineData("carbohydrate 15", "vinegar-distilled", true)]
     public void A_food_that_cannot_be_the_like_says_so(string figures, string like, bool isUnlike) =>
         Assert.Equal(isUnlike, Packet.Read(TestPanels.Eu("100", figures), like).Notes.Any(note => note.Contains("do not fit", StringComparison.Ordinal)));
 }

@@ -79,6 +79,20 @@ public sealed class NearnessTests
     }
 
     [Fact]
+    public void A_flour_that_binds_more_water_lies_as_far_as_it_dries_the_batter()
+    {
+        // Water by water that is bound: what the paste has, and every gram more that is bound asks for so much water again.
+        var hydration = TestKitchen.Bakehouse.Balances.Find("hydration")!;
+        var (almond, coconut) = (TestKitchen.Ingredient(Almond).Typical, TestKitchen.Ingredient("coconut-flour").Typical);
+        var own = (almond[Fact.Water] + 1) / almond[Fact.WaterBound];
+        var band = new Band(new Level(0.9 * own), new Level(1.1 * own));
+        var nearness = new Nearness(Paste, [new Hold(hydration.Id, hydration, band, FromCaller: false)], [TestKitchen.Ingredient(Almond)]);
+        var missing = (own * (coconut[Fact.WaterBound] - almond[Fact.WaterBound])) - (coconut[Fact.Water] - almond[Fact.Water]);
+        Assert.True(missing > 0);
+        Assert.Equal(missing / (0.1 * own), nearness.Of(TestKitchen.Ingredient("coconut-flour")), 1e-9);
+    }
+
+    [Fact]
     public void Readings_add_up_and_what_the_loaf_has_no_reading_of_says_nothing()
     {
         var band = new Band(new Level(0.85 * Own), new Level(1.15 * Own));

@@ -51,6 +51,14 @@ public sealed class TargetsTests
     }
 
     [Fact]
+    public void Two_figures_that_are_aimed_at_take_the_place_of_both_usual_bands()
+    {
+        var holds = For(Loaf.Walnut).Among(
+            [Targets.Of(Hydration, Shares(1.05, 1.1, Read(Hydration, Loaf.Walnut))), Targets.Of(Find("richness"), Shares(0.8, 0.9, Read(Find("richness"), Loaf.Walnut)))], []);
+        Assert.All(["hydration", "richness"], id => Assert.True(Assert.Single(holds, hold => hold.Id == id).FromCaller));
+    }
+
+    [Fact]
     public void One_figure_keeps_the_share_that_it_was_said_in()
     {
         var target = For(Loaf.Walnut).Of(TestKitchen.Bakehouse.Goals.Find("moister")!).First(hold => hold.Share is not null);
