@@ -25,10 +25,10 @@ internal sealed class Reading(
 {
     /// <summary>Classes of words that turn what is asked: left unread, nothing is sure.</summary>
     private static readonly ImmutableArray<string> Turning =
-        ["not", "hard", "health", "raw", "animals", "below", "above", "less", "more", "orless", "ormore", "between", "bigger", "gas", "hold", "howlong", "goal", "free", "round", Lexeme.Count];
+        ["not", "hard", "health", "claim", "raw", "animals", "below", "above", "less", "more", "orless", "ormore", "between", "bigger", "gas", "hold", "howlong", "goal", "free", "round", Lexeme.Count];
 
     /// <summary>Classes of words with which something dangerous may be asked: the caution goes with the refusal.</summary>
-    private static readonly ImmutableArray<string> Cautioned = ["health", "raw", "animals"];
+    private static readonly ImmutableArray<string> Cautioned = ["health", "claim", "raw", "animals"];
 
     private readonly SizeReader sizes = new(words, dials, sentences);
 

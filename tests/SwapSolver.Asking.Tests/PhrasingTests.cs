@@ -34,6 +34,8 @@ public sealed class PhrasingTests
     [InlineData("my husband is on insulin, no nuts please", "the people who treat them")]
     [InlineData("can I taste the batter raw before baking", "Do not taste raw batter")]
     [InlineData("no eggs, and my dog likes it too", "poison a dog")]
+    [InlineData("is it legal to sell this as gluten-free", "local law and licensed practice")]
+    [InlineData("is this certified gluten free", "local law and licensed practice")]
     public void A_dangerous_question_is_refused_with_its_caution(string question, string caution)
     {
         var told = TestQuestions.Read("hazelnut-tin-loaf", question);
