@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Buffers.Binary;
+using System.Collections.Frozen;
 using System.Diagnostics;
 using System.Security.Cryptography;
 using Google.Protobuf;
@@ -8,6 +9,7 @@ using Microsoft.Extensions.Caching.Memory;
 using SwapSolver.Records;
 using SwapSolver.Service.Access;
 using SwapSolver.Service.Limits;
+using SwapSolver.Service.Networking;
 using SwapSolver.Service.Watching;
 
 namespace SwapSolver.Service.Solves;
@@ -36,6 +38,13 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
     private static readonly TimeSpan UntilItsEnd = TimeSpan.FromSeconds(1);
 
     private static readonly object Slot = new();
+
+    /// <summary>Paths of our methods with one question and one answer.</summary>
+    private static readonly FrozenSet<string> Plain = Contract.Services
+        .SelectMany(service => service.Methods)
+        .Where(method => !method.IsClientStreaming && !method.IsServerStreaming)
+        .Select(method => $"/{method.Service.FullName}/{method.Name}")
+        .ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>Answers a call, or passes it on.</summary>
     /// <param name="context">The call.</param>
@@ -88,10 +97,11 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
 
     private static string MethodOf(string path) => path[(path.LastIndexOf('/') + 1)..];
 
-    /// <summary>A call of gRPC to a service of ours: pages and HTTP/JSON write their answers in their own ways, and health is never kept.</summary>
+    /// <summary>A call of gRPC with one question and one answer: pages and HTTP/JSON write their answers in their own ways, health is never kept, and
+    /// a stream may be larger than a message only while nothing of it was looked at.</summary>
     private static bool IsPlain(HttpRequest request) =>
         HttpMethods.IsPost(request.Method) && request.ContentType == ContentType && HttpProtocol.IsHttp2(request.Protocol)
-        && request.Path.Value is { } path && !path.StartsWith(AccessInterceptor.GeneralServices, StringComparison.Ordinal);
+        && request.Path.Value is { } path && Plain.Contains(path);
 
     /// <summary>What is asked, where all of it is there and its caller may ask it; else null. Nothing is taken from what came in.</summary>
     private Question? QuestionOf(HttpContext context)

@@ -21,6 +21,27 @@ public sealed class AskedBeforeTests
         }
     }
 
+    /// <summary>A stream has no end that is known at its start, so what bounds a message does not bound it.</summary>
+    [Fact]
+    public async Task A_stream_of_questions_may_be_larger_than_a_message()
+    {
+        const int rows = 200;
+        await using var service = await RunningService.Start(null, null, ("Limits:MessageBytes", "4096"));
+        using var stream = service.Questions.AnswerQuestions();
+        var asking = Task.Run(async () =>
+        {
+            for (var row = 1; row <= rows; row++)
+            {
+                await stream.RequestStream.WriteAsync(new AnswerQuestionRequest { Row = row, Formula = Bakes.Hazelnut, Question = "what is the weather like?" });
+            }
+
+            await stream.RequestStream.CompleteAsync();
+        });
+        var seen = await stream.ResponseStream.ReadAllAsync().CountAsync();
+        await asking;
+        Assert.Equal(rows, seen);
+    }
+
     [Fact]
     public async Task What_was_measured_meanwhile_is_in_the_answer()
     {
