@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
+using SwapSolver.Service.Access;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Networking.OpenApi;
 using SwapSolver.Service.Solves;

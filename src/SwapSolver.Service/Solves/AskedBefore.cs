@@ -9,7 +9,6 @@ using Microsoft.Extensions.Caching.Memory;
 using SwapSolver.Records;
 using SwapSolver.Service.Access;
 using SwapSolver.Service.Limits;
-using SwapSolver.Service.Networking;
 using SwapSolver.Service.Watching;
 
 namespace SwapSolver.Service.Solves;

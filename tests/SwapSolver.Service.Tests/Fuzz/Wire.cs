@@ -7,7 +7,7 @@ using Google.Protobuf;
 using Google.Protobuf.Reflection;
 using Grpc.Core;
 using Grpc.Net.Client;
-using SwapSolver.Service.Networking;
+using SwapSolver.Service.Access;
 
 namespace SwapSolver.Service.Tests.Fuzz;
 

@@ -1,7 +1,7 @@
 using Google.Protobuf.Reflection;
 using ServiceDescriptor = Google.Protobuf.Reflection.ServiceDescriptor;
 
-namespace SwapSolver.Service.Networking;
+namespace SwapSolver.Service.Access;
 
 /// <summary>The services of the contract, as its assembly holds them.</summary>
 internal static class Contract
