@@ -33,8 +33,8 @@ internal sealed class HeatFlow
         count = solid.Volumes.Count;
         var room = (count + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
         double[] Filled(double value) => [.. Enumerable.Repeat(value, room)];
-        (volume, celsius, conductivity, heat) = (Filled(1), Filled(start), Filled(1), Filled(1));
-        solid.Volumes.CopyTo(volume);
+        (celsius, conductivity, heat) = (Filled(start), Filled(1), Filled(1));
+        volume = [.. solid.Volumes, .. Enumerable.Repeat(1.0, room - count)];
         water = new double[room];
         water.AsSpan(0, count).Fill(crumb.WaterDensity);
         (outward, inward, gain, give, warming) = (new double[room], new double[room], new double[room], new double[room], new double[room]);

@@ -4,13 +4,12 @@ namespace SwapSolver.Forecasts;
 internal sealed class Solid
 {
     private readonly List<double> volumes = [];
-
-    private WallRows? rows;
     private readonly List<(int One, int Other, double Way)> walls = [];
     private readonly List<(int Cell, Face Face, double Area, double Depth)> skins = [];
+    private WallRows? rows;
 
     /// <summary>Volume of each cell [m3].</summary>
-    public List<double> Volumes => volumes;
+    public IReadOnlyList<double> Volumes => volumes;
 
     /// <summary>Walls between cells: the two, and area by distance of their middles [m].</summary>
     public IReadOnlyList<(int One, int Other, double Way)> Walls => walls;
