@@ -17,7 +17,7 @@ internal sealed class HeatFlow
 
     private readonly Crumb crumb;
     private readonly int count;
-    private readonly double[] volume, celsius, water, conductivity, outward, inward, heat, gain, give, warming, flow, exchange;
+    private readonly double[] volume, celsius, water, conductivity, outward, inward, heat, heatRise, gain, give, warming, flow, exchange;
     private readonly AxisCell[] axis;
     private readonly WallRows walls;
     private readonly Skin skin;
@@ -33,7 +33,7 @@ internal sealed class HeatFlow
         count = solid.Volumes.Count;
         var room = (count + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
         double[] Filled(double value) => [.. Enumerable.Repeat(value, room)];
-        (celsius, conductivity, heat) = (Filled(start), Filled(1), Filled(1));
+        (celsius, conductivity, heat, heatRise) = (Filled(start), Filled(1), Filled(1), new double[room]);
         volume = [.. solid.Volumes, .. Enumerable.Repeat(1.0, room - count)];
         water = new double[room];
         water.AsSpan(0, count).Fill(crumb.WaterDensity);
@@ -146,14 +146,15 @@ internal sealed class HeatFlow
         var taken = skin.Transfer(surroundings, seconds, body, gain, give);
         var step = Math.Min(Math.Min(most, LongestStep), OfStable * LongestStable());
         HeatTaken += taken * step;
+        Warm(step);
         if (surroundings.Drying.Most > 0)
         {
+            // What dries off was warmed with the rest, so it goes as warm as the rest is now.
             var (gone, heatGone) = skin.Dry(step, surroundings.Drying.Most, body, volume, crumb.HeatOfWater);
             Dried += gone;
             SteamHeat += heatGone;
         }
 
-        Warm(step);
         return step;
     }
 
@@ -167,7 +168,7 @@ internal sealed class HeatFlow
         var (temperatures, waters) = (celsius, water);
         for (var cell = 0; cell < count; cell++)
         {
-            (conductivity[cell], heat[cell]) = crumb.At(temperatures[cell], waters[cell]);
+            (conductivity[cell], heat[cell], heatRise[cell]) = crumb.At(temperatures[cell], waters[cell]);
         }
 
         var (crust, twoCrusts, one, two) = (new Vector<double>(1 / crumb.CrustConductivity), new Vector<double>(2 / crumb.CrustConductivity), Vector<double>.One, new Vector<double>(2));
@@ -223,10 +224,12 @@ internal sealed class HeatFlow
 
     private void Warm(double step)
     {
-        var (boiling, steps) = (new Vector<double>(crumb.Boiling), new Vector<double>(step));
+        var (boiling, steps, half) = (new Vector<double>(crumb.Boiling), new Vector<double>(step), new Vector<double>(0.5));
         for (var at = 0; at < celsius.Length; at += Vector<double>.Count)
         {
-            var now = new Vector<double>(celsius, at) + (new Vector<double>(gain, at) * steps * new Vector<double>(warming, at));
+            var (before, first) = (new Vector<double>(celsius, at), new Vector<double>(gain, at) * steps * new Vector<double>(warming, at));
+            // Warmer, it takes more heat for the next kelvin: what the capacity of the start would warm is too much by that.
+            var now = before + (first * (Vector<double>.One - (first * half * new Vector<double>(heatRise, at) / new Vector<double>(heat, at))));
             if (Vector.GreaterThanAny(now, boiling))
             {
                 for (var lane = 0; lane < Vector<double>.Count; lane++)
@@ -248,7 +251,7 @@ internal sealed class HeatFlow
         var free = water[cell] - kept;
         if (now > boiling && free > 0)
         {
-            var surplus = (now - boiling) * heat[cell];
+            var surplus = crumb.EnthalpyAt(now, water[cell]) - crumb.EnthalpyAt(boiling, water[cell]);
             var gone = Math.Min(free, surplus / latent);
             water[cell] -= gone;
             Boiled += gone * volume[cell];

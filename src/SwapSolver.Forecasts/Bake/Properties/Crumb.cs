@@ -46,16 +46,17 @@ internal sealed class Crumb
     /// <summary>Heat that boils off a kilogram of its water [J/kg].</summary>
     public required double Latent { get; init; }
 
-    /// <summary>Conductivity while wet [W/(m K)], and the heat capacity of its volume with so much water [J/(m3 K)].</summary>
+    /// <summary>Conductivity while wet [W/(m K)], the heat capacity of its volume with so much water [J/(m3 K)], and how that rises [J/(m3 K2)].</summary>
     /// <param name="celsius">Temperature.</param>
     /// <param name="water">Water [kg/m3].</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public (double WetConductivity, double Heat) At(double celsius, double water)
+    public (double WetConductivity, double Heat, double HeatRise) At(double celsius, double water)
     {
         var (index, share) = HeatTable.Place(celsius);
         var (low, high) = (wetConductivity[index], wetConductivity[index + 1]);
         var (dry, wet) = heats.At(index, share);
-        return (low + (share * (high - low)), (DryDensity * dry) + (water * wet));
+        var (dryRise, wetRise) = heats.RiseAt(index);
+        return (low + (share * (high - low)), (DryDensity * dry) + (water * wet), (DryDensity * dryRise) + (water * wetRise));
     }
 
     /// <summary>Heat that its volume holds above 0 °C [J/m3].</summary>

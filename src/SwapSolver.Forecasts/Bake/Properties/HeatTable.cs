@@ -48,6 +48,15 @@ internal sealed class HeatTable
         return (entry[0] + (share * (entry[2] - entry[0])), entry[1] + (share * (entry[3] - entry[1])));
     }
 
+    /// <summary>How the heat capacities of dry matter and of water rise with the temperature [J/(kg K2)].</summary>
+    /// <param name="index">Place in the table.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public (double Dry, double Water) RiseAt(int index)
+    {
+        var entry = table.AsSpan(index * 2, 4);
+        return ((entry[2] - entry[0]) * (1 / Step), (entry[3] - entry[1]) * (1 / Step));
+    }
+
     /// <summary>Heat of a kilogram of dry matter above 0 °C [J/kg].</summary>
     /// <param name="celsius">Its temperature.</param>
     public double OfDryMatter(double celsius) => Enthalpy(dryEnthalpy, 0, celsius);
