@@ -21,6 +21,8 @@ public sealed record Bake(BakePractice Practice, Phrases Phrases)
     /// <summary>A known bake of less than half or more than twice the mass is far [1].</summary>
     private const double LikeMass = 2;
 
+    private readonly LoavesBaked loaves = new();
+
     /// <summary>The highest core temperature that can be asked for at a height [°C].</summary>
     /// <param name="altitude">Height above the sea [m], -500 to 6,000.</param>
     /// <exception cref="ArgumentOutOfRangeException">No kitchen lies there.</exception>
@@ -76,12 +78,13 @@ public sealed record Bake(BakePractice Practice, Phrases Phrases)
     private CoreTarget Target(Formula formula, BakeConditions conditions) =>
         CoreTarget.Of(conditions.Core, BoilingAt(conditions.Altitude), formula, Practice.Core);
 
-    private static BakeCase Case(BakeModel model, Formula formula, Celsius core, bool toSlice) => new(
-        formula,
-        model.Run(formula, core, Doubts.None(), Fine, toSlice, isDrawn: true),
-        Scattered<BakeRun>.Of(doubts => model.Run(formula, core, doubts, Coarse, toSlice)));
+    private BakeCase Case(BakeModel model, Formula formula, Celsius core, bool toSlice) => loaves.Of(
+        new LoafToBake(Composition.Of(formula, model.Draw), formula.BatterMass, formula.Shape, formula.Oven, core, model.Pressure, model.IsColdStart, toSlice),
+        () => new BakeCase(
+            model.Run(formula, core, Doubts.None(), Fine, toSlice, isDrawn: true),
+            Scattered<BakeRun>.Of(doubts => model.Run(formula, core, doubts, Coarse, toSlice))));
 
-    private static (KnownBake Bake, BakeCase Case)? KnownCase(BakeModel model, KnownBake? known) =>
+    private (KnownBake Bake, BakeCase Case)? KnownCase(BakeModel model, KnownBake? known) =>
         known is not null && Case(model, known.Formula, known.Core, toSlice: false) is { Fine.Baked: not null } found ? (known, found) : null;
 
     private BakeForecast Write(
@@ -204,10 +207,4 @@ public sealed record Bake(BakePractice Practice, Phrases Phrases)
     private static double LogCooled(BakeRun run) => Math.Log(run.Cooled ?? BakeModel.LongestCooling);
 
     private static double LogOf(Figure percent) => Math.Log(1 + (percent.Range.Typical / 100));
-
-    /// <summary>One formula's bakes.</summary>
-    /// <param name="Formula">The formula.</param>
-    /// <param name="Fine">The bake itself, in fine cells.</param>
-    /// <param name="Runs">What it may be, in coarse cells.</param>
-    private sealed record BakeCase(Formula Formula, BakeRun Fine, Scattered<BakeRun> Runs);
 }
