@@ -3,6 +3,7 @@ using Grpc.Core;
 using SwapSolver.Service.Access;
 using SwapSolver.Service.Desk;
 using SwapSolver.Service.Limits;
+using SwapSolver.Service.Solves;
 using SwapSolver.V1;
 using Verdict = SwapSolver.V1.AnswerQuestionResponse.Types.Verdict;
 
@@ -16,7 +17,12 @@ internal sealed partial class QuestionService(QuestionDesk desk, IServiceScopeFa
     private const int AheadOfAPlace = 2;
 
     /// <inheritdoc/>
-    public override Task<AnswerQuestionResponse> AnswerQuestion(AnswerQuestionRequest request, ServerCallContext context) => desk.Answer(request, context);
+    public override async Task<AnswerQuestionResponse> AnswerQuestion(AnswerQuestionRequest request, ServerCallContext context)
+    {
+        var answer = await desk.Answer(request, context);
+        AskedBefore.Keep(context.GetHttpContext(), request, answer);
+        return answer;
+    }
 
     /// <inheritdoc/>
     public override async Task AnswerQuestions(

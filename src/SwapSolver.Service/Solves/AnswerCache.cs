@@ -48,7 +48,7 @@ internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subjec
             }
             catch (NotKeptException cut) when (isOurs)
             {
-                return Given((TAnswer)cut.Answer, kept: false);
+                return CutShort((TAnswer)cut.Answer, context);
             }
             catch (Exception) when (!isOurs && !context.CancellationToken.IsCancellationRequested)
             {
@@ -56,7 +56,15 @@ internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subjec
             }
         }
 
-        return Given((await make()).Answer, kept: false);
+        return CutShort((await make()).Answer, context);
+    }
+
+    /// <summary>Gives an answer that another time may be better.</summary>
+    private TAnswer CutShort<TAnswer>(TAnswer answer, ServerCallContext context)
+        where TAnswer : IMessage
+    {
+        AskedBefore.KeepNothing(context.GetHttpContext());
+        return Given(answer, kept: false);
     }
 
     /// <summary>Gives an answer that stands, so that it can be given again.</summary>

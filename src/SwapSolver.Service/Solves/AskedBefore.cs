@@ -91,6 +91,10 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
         }
     }
 
+    /// <summary>Nothing of a call is kept: a part of its answer could be better another time.</summary>
+    /// <param name="http">The call.</param>
+    public static void KeepNothing(HttpContext http) => http.Items.Remove(Slot);
+
     /// <summary>The method that a request is of: by the contract's own rule it is named for it.</summary>
     private static string NameOf(IMessage question) => question.Descriptor.Name[..^"Request".Length];
 

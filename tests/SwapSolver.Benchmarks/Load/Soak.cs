@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Grpc.Core;
+using MathNet.Numerics.Distributions;
 
 namespace SwapSolver.Benchmarks.Load;
 
@@ -7,6 +8,11 @@ namespace SwapSolver.Benchmarks.Load;
 internal static class Soak
 {
     private static readonly TimeSpan Apart = TimeSpan.FromSeconds(2);
+
+    /// <summary>A block of time over which looks are taken together: longer than memory takes to rise and be cleared.</summary>
+    private static readonly TimeSpan Block = TimeSpan.FromMinutes(2);
+
+    private const int LeastBlocks = 4;
 
     /// <summary>Share of the time after which what the service keeps has filled.</summary>
     private const double Filling = 0.3;
@@ -35,27 +41,35 @@ internal static class Soak
         }
 
         var late = seen.Where(one => one.Minutes > Filling * lasts.TotalMinutes).ToList();
-        var (slope, error) = Slope([.. late.Select(one => one.Minutes)], [.. late.Select(one => one.Megabytes)]);
-        var (handles, handleError) = Slope([.. late.Select(one => one.Minutes)], [.. late.Select(one => (double)one.Handles)]);
+        var (slope, uncertainty) = Slope([.. late.Select(one => one.Minutes)], [.. late.Select(one => one.Megabytes)]);
+        var (handles, handlesUncertainty) = Slope([.. late.Select(one => one.Minutes)], [.. late.Select(one => (double)one.Handles)]);
         return LoadPage.Write("Half of what can be answered, for long", [
             Found.Told("lasted, calls", $"{lasts.TotalMinutes:0} min, {calls}"),
             Found.AtMost("calls that failed", failed, 0),
             Found.Told("resident memory, first and last look after filling", $"{late[0].Megabytes:0} and {late[^1].Megabytes:0} MB"),
-            Found.AtMost("slope of resident memory less twice its standard error [MB/min]", slope - (2 * error), 0),
+            Found.AtMost("slope of resident memory less what it is uncertain by [MB/min]", slope - uncertainty, 0),
             Found.AtMost("growth of resident memory over the time by that slope", slope * (late[^1].Minutes - late[0].Minutes) / late[0].Megabytes, 0.1),
-            Found.Told("slope and its standard error", $"{slope:0.00} and {error:0.00} MB/min"),
-            Found.AtMost("slope of open handles less twice its standard error [1/min]", handles - (2 * handleError), 0),
+            Found.Told("slope and what it is uncertain by (95 %, by blocks of two minutes)", $"{slope:0.00} ± {uncertainty:0.00} MB/min"),
+            Found.AtMost("slope of open handles less what it is uncertain by [1/min]", handles - handlesUncertainty, 0),
             Found.Told("handles and threads, first and last", $"{late[0].Handles} and {late[^1].Handles}, {late[0].Threads} and {late[^1].Threads}"),
         ]);
     }
 
-    /// <summary>Least squares: slope and its standard error, with neighbours taken for alike (each standard error is doubled, since memory of one moment is much like that of the next).</summary>
-    private static (double Slope, double Error) Slope(double[] x, double[] y)
+    /// <summary>
+    /// Least squares through the means of equal blocks of time: slope, and half of what it is uncertain by, at 95 %. Memory of
+    /// one moment is much like that of the next, and rises and falls as it is cleared every minute or two: looks by themselves
+    /// would make the slope seem far surer than it is, and means of blocks that hold a whole rise and fall do not.
+    /// </summary>
+    private static (double Slope, double Uncertainty) Slope(double[] x, double[] y)
     {
-        var (meanX, meanY) = (x.Average(), y.Average());
-        var spread = x.Sum(one => (one - meanX) * (one - meanX));
-        var slope = x.Zip(y, (one, other) => (one - meanX) * (other - meanY)).Sum() / spread;
-        var rest = x.Zip(y, (one, other) => other - meanY - (slope * (one - meanX))).Sum(one => one * one);
-        return (slope, 2 * Math.Sqrt(rest / (x.Length - 2) / spread));
+        var blocks = Math.Max(LeastBlocks, (int)((x[^1] - x[0]) / Block.TotalMinutes));
+        var each = (x[^1] - x[0]) / blocks;
+        var means = x.Zip(y).GroupBy(look => Math.Min(blocks - 1, (int)((look.First - x[0]) / each))).Select(block => (X: block.Average(look => look.First), Y: block.Average(look => look.Second))).ToList();
+        var (meanX, meanY) = (means.Average(mean => mean.X), means.Average(mean => mean.Y));
+        var spread = means.Sum(mean => (mean.X - meanX) * (mean.X - meanX));
+        var slope = means.Sum(mean => (mean.X - meanX) * (mean.Y - meanY)) / spread;
+        var rest = means.Sum(mean => Math.Pow(mean.Y - meanY - (slope * (mean.X - meanX)), 2));
+        var free = means.Count - 2;
+        return (slope, StudentT.InvCDF(0, 1, free, 0.975) * Math.Sqrt(rest / free / spread));
     }
 }

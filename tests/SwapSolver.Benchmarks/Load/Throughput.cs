@@ -14,6 +14,12 @@ internal static class Throughput
     /// <summary>Callers at once: more than processors, so that none of them waits for an answer to travel.</summary>
     private const int Callers = 8;
 
+    /// <summary>One in so many is asked of a loaf that nobody asked about before.</summary>
+    private const int Others = 5;
+
+    /// <summary>By how much one such loaf differs from the next [g].</summary>
+    private const double LeastGrams = 0.001;
+
     private static readonly TimeSpan Measured = TimeSpan.FromSeconds(6);
 
     private static readonly Formula[] Loaves = [.. Questions.All.Select(question => FormulaMessage.Of(question.Formula))];
@@ -52,6 +58,9 @@ internal static class Throughput
         var solve = (await SolverSeconds() - before) / alone;
         var (early, late, seconds) = await Stream(service, questions, rows, number);
         var rate = rows / seconds;
+        // The same kinds of loaves otherwise weighed, each another one: nothing that was found out of a loaf before serves for it.
+        var others = rows / Others;
+        var (_, _, othersSeconds) = await Stream(service, questions, others, number + rows, isWeighedAnew: true);
 
         var health = new Health.HealthClient(calls);
         var empty = await Rate(_ => health.CheckAsync(new HealthCheckRequest()).ResponseAsync);
@@ -60,6 +69,7 @@ internal static class Throughput
         var answer = await substitutions.VaryFormulaAsync(variant);
         var kept = await Rate(_ => substitutions.VaryFormulaAsync(variant).ResponseAsync);
         var (emptyUnread, keptUnread) = (await Unread(calls, "grpc.health.v1.Health", "Check", []), await Unread(calls, "swapsolver.v1.SubstitutionService", "VaryFormula", variant.ToByteArray()));
+        var again = await Rate(one => questions.AnswerQuestionAsync(Row(one % (Asked.Length * Loaves.Length))).ResponseAsync);
         var balances = new BalanceService.BalanceServiceClient(calls);
         var check = new CheckSwapRequest { Formula = Loaves[0], Swaps = { new Swap { From = Loaves[0].Lines[0].Ingredient, To = "ingredients/sunflower-seed-flour" } } };
         var checkedAgain = await Rate(_ => balances.CheckSwapAsync(check).ResponseAsync);
@@ -74,10 +84,12 @@ internal static class Throughput
             Found.Told("questions in words, a second", $"{rows}, {rate:0.0}"),
             Found.Told("solver's time for one, asked alone", $"{solve * 1000:0.0} ms"),
             Found.AtLeast($"rate beside {Environment.ProcessorCount} processors that only solve", rate * solve / Environment.ProcessorCount, 0.7),
+            Found.Told("the same where every one is of another loaf, a second", $"{others}, {others / othersSeconds:0.0}"),
             Found.AtMost("resident memory at the end beside that at a fifth", late / early, 1.1),
             Found.Told("that memory", $"{early:0} and {late:0} MB"),
             Found.Told("empty calls a second", $"{empty:0}"),
-            Found.AtLeast("a question that was asked before, beside an empty call", kept / empty, 0.85),
+            Found.AtLeast("the questions in words asked again, one by one, beside an empty call", again / empty, 0.85),
+            Found.AtLeast("a long answer asked for again, beside an empty call", kept / empty, 0.85),
             Found.Told("the same where neither's callers read what comes back", $"{keptUnread / emptyUnread:0.0000}"),
             Found.Told("size of that question and of its answer", $"{variant.CalculateSize()} and {answer.CalculateSize()} bytes"),
             Found.AtLeast("a check that was asked before, beside an empty call", checkedAgain / empty, 0.6),
@@ -85,16 +97,16 @@ internal static class Throughput
         ]);
     }
 
-    private static AnswerQuestionRequest Row(int number) => new()
+    private static AnswerQuestionRequest Row(int number, bool isWeighedAnew = false)
     {
-        Row = number + 1,
-        // Another name is another question: nothing comes from what is kept.
-        Formula = new Formula(Loaves[number % Loaves.Length]) { DisplayName = $"Loaf {number}" },
-        Question = Asked[number / Loaves.Length % Asked.Length],
-    };
+        // Another name is another question: nothing comes from the answers that are kept.
+        var loaf = new Formula(Loaves[number % Loaves.Length]) { DisplayName = $"Loaf {number}" };
+        loaf.Lines[0].Grams += isWeighedAnew ? number * LeastGrams : 0;
+        return new() { Row = number + 1, Formula = loaf, Question = Asked[number / Loaves.Length % Asked.Length] };
+    }
 
     /// <summary>All rows on one stream; memory at a fifth and at the end [MB].</summary>
-    private static async Task<(double Early, double Late, double Seconds)> Stream(ServiceProcess service, QuestionService.QuestionServiceClient questions, int rows, int from)
+    private static async Task<(double Early, double Late, double Seconds)> Stream(ServiceProcess service, QuestionService.QuestionServiceClient questions, int rows, int from, bool isWeighedAnew = false)
     {
         using var stream = questions.AnswerQuestions();
         var clock = Stopwatch.StartNew();
@@ -102,7 +114,7 @@ internal static class Throughput
         {
             for (var row = 0; row < rows; row++)
             {
-                await stream.RequestStream.WriteAsync(Row(from + row));
+                await stream.RequestStream.WriteAsync(Row(from + row, isWeighedAnew));
             }
 
             await stream.RequestStream.CompleteAsync();

@@ -1,6 +1,7 @@
 using Google.Protobuf;
 using Grpc.Core;
 using SwapSolver.Service.Tests.Running;
+using SwapSolver.Solving.Models;
 using SwapSolver.V1;
 
 namespace SwapSolver.Service.Tests.Solves;
@@ -83,6 +84,34 @@ public sealed class AskedBeforeTests
         var words = new AnswerQuestionRequest { Formula = Bakes.Hazelnut, Question = "can I leave out the egg?" };
         var first = await service.Questions.AnswerQuestionAsync(words);
         Assert.Equal(first, await service.Questions.AnswerQuestionAsync(words));
+    }
+
+    [Fact]
+    public async Task A_readers_question_that_time_cut_short_is_asked_anew()
+    {
+        var (solves, isCut) = (0, true);
+        var solver = new StandInSolver
+        {
+            Instead = (solution, _) =>
+            {
+                Interlocked.Increment(ref solves);
+                return isCut && solution.HasPoint ? solution with { Outcome = Outcome.Feasible } : solution;
+            },
+        };
+        await using var service = await RunningService.Start(solver);
+        var words = new AnswerQuestionRequest { Formula = Bakes.Hazelnut, Question = "can I leave out the egg?" };
+        async Task<int> SolvesOfOneMore()
+        {
+            var before = solves;
+            await service.Questions.AnswerQuestionAsync(words);
+            return solves - before;
+        }
+
+        Assert.True(await SolvesOfOneMore() > 0);
+        Assert.True(await SolvesOfOneMore() > 0);
+        isCut = false;
+        Assert.True(await SolvesOfOneMore() > 0);
+        Assert.Equal(0, await SolvesOfOneMore());
     }
 
     private static VaryFormulaRequest Nutless => new() { Formula = Bakes.Hazelnut, Without = { "tree-nuts" } };

@@ -34,15 +34,17 @@ public sealed class MetricsTests
         Assert.Equal(2, Figure(text, "swapsolver_call_duration_seconds_count", "question=\"VaryFormula\""));
     }
 
-    [Fact]
-    public async Task Who_asks_in_the_same_bytes_is_soon_answered_without_being_read()
+    [Theory]
+    [InlineData("CheckSwap")]
+    [InlineData("AnswerQuestion")]
+    public async Task Who_asks_in_the_same_bytes_is_soon_answered_without_being_read(string question)
     {
         await using var service = await RunningService.Start();
         // A question that is not whole yet when it is looked at is read as any other.
         for (var asked = 0; asked < 100; asked++)
         {
-            await Bakes.Check(service, Bakes.Rolls);
-            if (Figure(await service.Http.GetStringAsync(new Uri("/metrics", UriKind.Relative)), "swapsolver_answers_total", "unread=\"yes\"", "question=\"CheckSwap\"") > 0)
+            await (question == "CheckSwap" ? Checked(service) : InWords(service));
+            if (Figure(await service.Http.GetStringAsync(new Uri("/metrics", UriKind.Relative)), "swapsolver_answers_total", "unread=\"yes\"", $"question=\"{question}\"") > 0)
             {
                 return;
             }
@@ -50,6 +52,11 @@ public sealed class MetricsTests
 
         Assert.Fail("every one of a hundred was read");
     }
+
+    private static async Task Checked(RunningService service) => await Bakes.Check(service, Bakes.Rolls);
+
+    private static async Task InWords(RunningService service) =>
+        await service.Questions.AnswerQuestionAsync(new AnswerQuestionRequest { Formula = Bakes.Hazelnut, Question = "can I leave out the egg?" });
 
     private static double Figure(string text, string name, params string[] labels) => text.Split('\n')
         .Where(line => line.StartsWith(name, StringComparison.Ordinal) && labels.All(label => line.Contains(label, StringComparison.Ordinal)))
