@@ -13,8 +13,9 @@ namespace SwapSolver.Service.Services;
 internal sealed partial class QuestionService(QuestionDesk desk, IServiceScopeFactory scopes, Caller caller, ServiceLimits limits, ILogger<QuestionService> logger)
     : V1.QuestionService.QuestionServiceBase
 {
-    /// <summary>Questions that are read ahead of those that are being answered, for each place of solving.</summary>
-    private const int AheadOfAPlace = 2;
+    /// <summary>Questions that are read ahead of the one whose answer goes out next, for each place of solving: answers go out in the order of the
+    /// questions, and while one takes a second no place shall stand empty.</summary>
+    private const int AheadOfAPlace = 32;
 
     /// <inheritdoc/>
     public override async Task<AnswerQuestionResponse> AnswerQuestion(AnswerQuestionRequest request, ServerCallContext context)
