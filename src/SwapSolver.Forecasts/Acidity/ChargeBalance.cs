@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using MathNet.Numerics.RootFinding;
+using SwapSolver.Kitchen.Acids;
 
 namespace SwapSolver.Forecasts;
 
@@ -25,6 +27,13 @@ internal sealed record ChargeBalance(Solution Solution)
 
     /// <summary>The form of tartaric acid that cream of tartar is made of: one proton given.</summary>
     private const int Bitartrate = 1;
+
+    // Of one solution, and asked for at every pH that is tried.
+    private readonly double potassium = Solution.Ions.Where(static ion => ion.Ion.Id == Potassium).Sum(static ion => ion.Molality);
+
+    private readonly ImmutableArray<Solute> tartrates = [.. Solution.Solutes.Where(static solute => solute.Dissociation.Id == Tartaric)];
+
+    private readonly double[] forms = new double[Forms.MostOf(Solution.Solutes.Select(static solute => solute.Dissociation).Append(Solution.CarbonDioxide?.Dissociation))];
 
     /// <summary>The solution at rest.</summary>
     public SolvedSolution Solve()
@@ -83,20 +92,20 @@ internal sealed record ChargeBalance(Solution Solution)
 
         foreach (var solute in Solution.Solutes)
         {
-            var shares = Forms.Shares(solute.Dissociation, ph, activity, Solution.Ions);
+            var shares = SharesOf(solute.Dissociation, ph, activity);
             Add(solute.Dissociation.ChargeWithAllProtons, shares, solute.Molality - (solute.Dissociation.Id == Tartaric ? solid : 0));
         }
 
         if (Solution.CarbonDioxide is { } gas)
         {
-            var shares = Forms.Shares(gas.Dissociation, ph, activity, Solution.Ions);
+            var shares = SharesOf(gas.Dissociation, ph, activity);
             var perAtm = Solution.Constants.CarbonDioxideMolPerKgAtm.Range.Typical / shares[0];
             Add(gas.Dissociation.ChargeWithAllProtons, shares, gas.InWater(perAtm));
         }
 
         return (sum, squares / 2, solid);
 
-        void Add(int whole, double[] shares, double molality)
+        void Add(int whole, ReadOnlySpan<double> shares, double molality)
         {
             for (var given = 0; given < shares.Length; given++)
             {
@@ -107,18 +116,24 @@ internal sealed record ChargeBalance(Solution Solution)
         }
     }
 
+    /// <summary>Share of each form; until the next is asked for.</summary>
+    private Span<double> SharesOf(Dissociation dissociation, double ph, DaviesActivity activity)
+    {
+        var shares = forms.AsSpan(0, Forms.CountOf(dissociation));
+        Forms.Share(dissociation, ph, activity, Solution.Ions, shares);
+        return shares;
+    }
+
     /// <summary>Potassium bitartrate beyond what dissolves [mol/kg]: so much that the rest is just saturated.</summary>
     private double Solid(double ph, DaviesActivity activity)
     {
-        var potassium = Solution.Ions.Where(ion => ion.Ion.Id == Potassium).Sum(ion => ion.Molality);
-        var tartrates = Solution.Solutes.Where(solute => solute.Dissociation.Id == Tartaric).ToList();
-        if (potassium == 0 || tartrates.Count == 0)
+        if (potassium == 0 || tartrates.IsEmpty)
         {
             return 0;
         }
 
-        var tartrate = tartrates.Sum(solute => solute.Molality);
-        var share = Forms.Shares(tartrates[0].Dissociation, ph, activity, Solution.Ions)[Bitartrate];
+        var tartrate = tartrates.Sum(static solute => solute.Molality);
+        var share = SharesOf(tartrates[0].Dissociation, ph, activity)[Bitartrate];
         var product = Math.Pow(10, -Solution.Constants.BitartrateExponent.Range.Typical - (2 * activity.Log(1))) / share;
         var excess = (potassium * tartrate) - product;
         if (excess <= 0)

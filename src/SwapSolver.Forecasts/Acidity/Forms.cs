@@ -6,15 +6,23 @@ namespace SwapSolver.Forecasts;
 /// <summary>How a dissociating thing is shared out among its forms at one pH.</summary>
 internal static class Forms
 {
+    /// <summary>How many forms a thing has.</summary>
+    /// <param name="dissociation">The thing.</param>
+    public static int CountOf(Dissociation dissociation) => dissociation.Pkas.Length + 1;
+
+    /// <summary>How many forms any of some things has at the most; 0 where there are none.</summary>
+    /// <param name="dissociations">The things.</param>
+    public static int MostOf(IEnumerable<Dissociation?> dissociations) => dissociations.OfType<Dissociation>().Select(CountOf).DefaultIfEmpty().Max();
+
     /// <summary>Share of each form, the one with all protons first [1]; they add up to 1.</summary>
     /// <param name="dissociation">The thing.</param>
     /// <param name="ph">pH, which is about activity.</param>
     /// <param name="activity">Activity coefficients.</param>
     /// <param name="ions">Ions that may keep company with a form; what pairs is taken to be little of them.</param>
-    public static double[] Shares(Dissociation dissociation, double ph, DaviesActivity activity, ImmutableArray<FreeIon> ions)
+    /// <param name="shares">Takes them, as many as there are forms.</param>
+    public static void Share(Dissociation dissociation, double ph, DaviesActivity activity, ImmutableArray<FreeIon> ions, Span<double> shares)
     {
         var whole = dissociation.ChargeWithAllProtons;
-        var shares = new double[dissociation.Pkas.Length + 1];
         var (stepped, largest, sum) = (0.0, double.NegativeInfinity, 0.0);
         for (var given = 0; given < shares.Length; given++)
         {
@@ -24,7 +32,12 @@ internal static class Forms
             }
 
             var charge = whole - given;
-            shares[given] = stepped + activity.Log(whole) - activity.Log(charge) + Math.Log10(Company(dissociation, given, charge, activity, ions));
+            shares[given] = stepped + activity.Log(whole) - activity.Log(charge);
+            if (!dissociation.Pairs.IsEmpty)
+            {
+                shares[given] += Math.Log10(Company(dissociation, given, charge, activity, ions));
+            }
+
             largest = Math.Max(largest, shares[given]);
         }
 
@@ -39,15 +52,20 @@ internal static class Forms
         {
             shares[given] /= sum;
         }
-
-        return shares;
     }
 
     /// <summary>Mean charge of the thing [elementary charges]: falls as the pH rises.</summary>
     public static double MeanCharge(Dissociation dissociation, double ph, DaviesActivity activity)
     {
-        var shares = Shares(dissociation, ph, activity, []);
-        return dissociation.ChargeWithAllProtons - shares.Select((share, given) => share * given).Sum();
+        Span<double> shares = stackalloc double[CountOf(dissociation)];
+        Share(dissociation, ph, activity, [], shares);
+        var given = 0.0;
+        for (var form = 0; form < shares.Length; form++)
+        {
+            given += shares[form] * form;
+        }
+
+        return dissociation.ChargeWithAllProtons - given;
     }
 
     private static double Company(Dissociation dissociation, int given, int charge, DaviesActivity activity, ImmutableArray<FreeIon> ions)

@@ -5,6 +5,8 @@ namespace SwapSolver.Forecasts;
 /// <summary>Where the figures of a forecast stand: all at their typical value but for one that is moved to an end.</summary>
 internal sealed class Doubts
 {
+    private const string Between = " of ";
+
     private readonly SortedSet<string> asked = new(StringComparer.Ordinal);
 
     private readonly string? moved;
@@ -17,7 +19,7 @@ internal sealed class Doubts
         this.share = share;
     }
 
-    /// <summary>Every figure that was asked for, by its name.</summary>
+    /// <summary>Every figure that was asked for, by its name; empty where one is moved, for then they are known.</summary>
     public IReadOnlyCollection<string> Asked => asked;
 
     /// <summary>Nothing is moved.</summary>
@@ -33,15 +35,30 @@ internal sealed class Doubts
     /// <param name="figure">The figure, in its own unit.</param>
     public double Of(string doubt, Figure figure)
     {
-        asked.Add(doubt);
+        if (moved is null)
+        {
+            asked.Add(doubt);
+        }
+
         return doubt == moved ? figure.Range.At(share) : figure.Range.Typical;
     }
 
     /// <summary>A fact of an ingredient where it stands: as drawn, or at an end of its range [per g].</summary>
     public double Of(Fact fact, FactSheet facts)
     {
-        var doubt = $"{fact.Id} of {facts.Ingredient.Id}";
-        asked.Add(doubt);
-        return doubt == moved ? FactSheet.Drawn(facts.Ingredient, other => other == fact ? share : 0.5)[fact] : facts[fact];
+        if (moved is null)
+        {
+            asked.Add($"{fact.Id}{Between}{facts.Ingredient.Id}");
+            return facts[fact];
+        }
+
+        return IsMoved(fact.Id, facts.Ingredient.Id) ? FactSheet.FactAt(facts.Ingredient, fact, share) : facts[fact];
     }
+
+    /// <summary>Whether it is a fact of an ingredient that is moved; compared in pieces, for it is asked for every fact of every line.</summary>
+    private bool IsMoved(string fact, string ingredient) =>
+        moved!.Length == fact.Length + Between.Length + ingredient.Length
+        && moved.StartsWith(fact, StringComparison.Ordinal)
+        && moved.EndsWith(ingredient, StringComparison.Ordinal)
+        && moved.AsSpan(fact.Length, Between.Length).SequenceEqual(Between);
 }

@@ -54,7 +54,7 @@ public sealed record Formula(
         this with { Lines = [.. Lines.Select(line => line with { Grams = line.Grams * factor })] };
 
     /// <summary>The same formula with one line an ingredient, in the order of first appearance.</summary>
-    public Formula Merged() => this with
+    public Formula Merged() => !HasTwins ? this : this with
     {
         Lines =
         [
@@ -66,6 +66,26 @@ public sealed record Formula(
                 }),
         ],
     };
+
+    /// <summary>Whether two lines are of one ingredient.</summary>
+    private bool HasTwins
+    {
+        get
+        {
+            for (var line = 1; line < Lines.Length; line++)
+            {
+                for (var before = 0; before < line; before++)
+                {
+                    if (Lines[line].Ingredient.Equals(Lines[before].Ingredient))
+                    {
+                        return true;
+                    }
+                }
+            }
+
+            return false;
+        }
+    }
 
     /// <summary>The same formula with one line an ingredient, in the order of ids: the last digits of no sum hang on the order of
     /// writing, and so neither does which of two equal answers is found.</summary>

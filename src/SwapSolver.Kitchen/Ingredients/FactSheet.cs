@@ -46,10 +46,14 @@ public sealed class FactSheet
         var values = ImmutableArray.CreateBuilder<double>(Fact.All.Length);
         foreach (var fact in Fact.All)
         {
-            var range = ingredient.RangeOf(fact);
-            values.Add(range is { } known ? known.At(share(fact)) * fact.PerGramFactor : double.NaN);
+            values.Add(ingredient.RangeOf(fact) is null ? double.NaN : FactAt(ingredient, fact, share(fact)));
         }
 
         return new FactSheet(ingredient, values.MoveToImmutable());
     }
+
+    /// <summary>One fact per gram of an ingredient, where <paramref name="share"/> says in its range: from 0 (low) over one half (typical) to 1 (high).</summary>
+    /// <exception cref="MissingFactException">The ingredient lacks the fact.</exception>
+    public static double FactAt(Ingredient ingredient, Fact fact, double share) =>
+        ingredient.RangeOf(fact) is { } range ? range.At(share) * fact.PerGramFactor : throw new MissingFactException(ingredient.Id, fact);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Numerics.Tensors;
 using MathNet.Numerics.Statistics;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
@@ -23,6 +24,8 @@ public sealed class FactSamples
 
     // Of one answer: its bands and its readings ask for the same.
     private readonly Dictionary<(Balance Balance, Formula Formula, Formula Reference), double[]> read = new(SameObjects.Instance);
+
+    private double[]? ordered;
 
     /// <summary>Draws the samples for some ingredients.</summary>
     /// <param name="ingredients">The ingredients.</param>
@@ -104,11 +107,22 @@ public sealed class FactSamples
     public (Level Low, Level High) SpreadOf(Balance balance, Formula formula, Formula reference)
     {
         var all = measured.MayWeigh.Count == 0 ? Levels(balance, formula, reference) : Filled(balance, formula, reference);
-        // A copy, for it is put in order.
-        double[] levels = all.Any(double.IsNaN) ? [.. all.Where(level => !double.IsNaN(level))] : [.. all];
+        var levels = ToBeOrdered(all);
         return levels.Length == 0
             ? (new Level(0), new Level(0))
             : (new Level(ArrayStatistics.OrderStatisticInplace(levels, (levels.Length / 20) + 1)), new Level(ArrayStatistics.OrderStatisticInplace(levels, levels.Length - (levels.Length / 20))));
+    }
+
+    /// <summary>A copy of what there is of some levels: it is put in order. Where all are there it is good until the next.</summary>
+    private double[] ToBeOrdered(double[] all)
+    {
+        if (all.Length != Bags.Kitchens || TensorPrimitives.IsNaNAny<double>(all))
+        {
+            return [.. all.Where(level => !double.IsNaN(level))];
+        }
+
+        all.CopyTo(ordered ??= GC.AllocateUninitializedArray<double>(Bags.Kitchens), 0);
+        return ordered;
     }
 
     private double[] Levels(Balance balance, Formula formula, Formula reference)
