@@ -14,6 +14,9 @@ internal static class Throughput
     /// <summary>Callers at once: more than processors, so that none of them waits for an answer to travel.</summary>
     private const int Callers = 8;
 
+    /// <summary>How often each question is asked by itself.</summary>
+    private const int Alone = 4;
+
     /// <summary>One in so many is asked of a loaf that nobody asked about before.</summary>
     private const int Others = 5;
 
@@ -40,27 +43,29 @@ internal static class Throughput
         var calls = channel.CreateCallInvoker();
         var questions = new QuestionService.QuestionServiceClient(calls);
 
-        // Each once, alone: what the solver takes for them when nothing else runs.
-        var (alone, number) = (0, 0);
+        var number = 0;
         foreach (var _ in Enumerable.Range(0, Asked.Length * Loaves.Length))
         {
             await questions.AnswerQuestionAsync(Row(number++));
         }
 
+        var (early, late, seconds) = await Stream(service, questions, rows, number);
+        var rate = rows / seconds;
+        number += rows;
+        // The same kinds of loaves otherwise weighed, each another one: nothing that was found out of a loaf before serves for it.
+        var others = rows / Others;
+        var (_, _, othersSeconds) = await Stream(service, questions, others, number, isWeighedAnew: true);
+        number += others;
+
+        // Each some times by itself: what the solver takes for them when nothing else runs, as quick as it has become by then.
         async Task<double> SolverSeconds() => await service.Metric(line => line.StartsWith("swapsolver_solve_duration_seconds_sum", StringComparison.Ordinal));
-        var before = await SolverSeconds();
-        foreach (var _ in Enumerable.Range(0, Asked.Length * Loaves.Length))
+        var (before, alone) = (await SolverSeconds(), Alone * Asked.Length * Loaves.Length);
+        for (var one = 0; one < alone; one++)
         {
             await questions.AnswerQuestionAsync(Row(number++));
-            alone++;
         }
 
         var solve = (await SolverSeconds() - before) / alone;
-        var (early, late, seconds) = await Stream(service, questions, rows, number);
-        var rate = rows / seconds;
-        // The same kinds of loaves otherwise weighed, each another one: nothing that was found out of a loaf before serves for it.
-        var others = rows / Others;
-        var (_, _, othersSeconds) = await Stream(service, questions, others, number + rows, isWeighedAnew: true);
 
         var health = new Health.HealthClient(calls);
         var empty = await Rate(_ => health.CheckAsync(new HealthCheckRequest()).ResponseAsync);
