@@ -38,7 +38,8 @@ internal static class Throughput
     /// <param name="rows">How many questions are asked in words.</param>
     public static async Task<int> Run(int rows)
     {
-        await using var service = await ServiceProcess.Start(("Limits:StreamSeconds", "3600"), ("Limits:SolvesWaiting", "64"));
+        // What is kept of answers fills before a fifth of the rows is answered, so that memory tells what the stream itself holds.
+        await using var service = await ServiceProcess.Start(("Limits:StreamSeconds", "3600"), ("Limits:SolvesWaiting", "64"), ("Limits:AnswerBytes", "8000000"));
         using var channel = service.Open();
         var calls = channel.CreateCallInvoker();
         var questions = new QuestionService.QuestionServiceClient(calls);
