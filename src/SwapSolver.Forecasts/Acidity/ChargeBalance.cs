@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using MathNet.Numerics.RootFinding;
 using SwapSolver.Kitchen.Acids;
 
@@ -31,9 +30,11 @@ internal sealed record ChargeBalance(Solution Solution)
     // Of one solution, and asked for at every pH that is tried.
     private readonly double potassium = Solution.Ions.Where(static ion => ion.Ion.Id == Potassium).Sum(static ion => ion.Molality);
 
-    private readonly ImmutableArray<Solute> tartrates = [.. Solution.Solutes.Where(static solute => solute.Dissociation.Id == Tartaric)];
+    private readonly Dissociation? tartaric = Solution.Solutes.Select(static solute => solute.Dissociation).FirstOrDefault(static dissociation => dissociation.Id == Tartaric);
 
-    private readonly double[] forms = new double[Forms.MostOf(Solution.Solutes.Select(static solute => solute.Dissociation).Append(Solution.CarbonDioxide?.Dissociation))];
+    private readonly double tartrate = Solution.Solutes.Where(static solute => solute.Dissociation.Id == Tartaric).Sum(static solute => solute.Molality);
+
+    private double[] forms = [];
 
     /// <summary>The solution at rest.</summary>
     public SolvedSolution Solve()
@@ -119,7 +120,13 @@ internal sealed record ChargeBalance(Solution Solution)
     /// <summary>Share of each form; until the next is asked for.</summary>
     private Span<double> SharesOf(Dissociation dissociation, double ph, DaviesActivity activity)
     {
-        var shares = forms.AsSpan(0, Forms.CountOf(dissociation));
+        var count = Forms.CountOf(dissociation);
+        if (forms.Length < count)
+        {
+            forms = new double[count];
+        }
+
+        var shares = forms.AsSpan(0, count);
         Forms.Share(dissociation, ph, activity, Solution.Ions, shares);
         return shares;
     }
@@ -127,13 +134,12 @@ internal sealed record ChargeBalance(Solution Solution)
     /// <summary>Potassium bitartrate beyond what dissolves [mol/kg]: so much that the rest is just saturated.</summary>
     private double Solid(double ph, DaviesActivity activity)
     {
-        if (potassium == 0 || tartrates.IsEmpty)
+        if (potassium == 0 || tartaric is null)
         {
             return 0;
         }
 
-        var tartrate = tartrates.Sum(static solute => solute.Molality);
-        var share = SharesOf(tartrates[0].Dissociation, ph, activity)[Bitartrate];
+        var share = SharesOf(tartaric, ph, activity)[Bitartrate];
         var product = Math.Pow(10, -Solution.Constants.BitartrateExponent.Range.Typical - (2 * activity.Log(1))) / share;
         var excess = (potassium * tartrate) - product;
         if (excess <= 0)

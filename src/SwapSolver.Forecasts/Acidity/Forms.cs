@@ -10,10 +10,6 @@ internal static class Forms
     /// <param name="dissociation">The thing.</param>
     public static int CountOf(Dissociation dissociation) => dissociation.Pkas.Length + 1;
 
-    /// <summary>How many forms any of some things has at the most; 0 where there are none.</summary>
-    /// <param name="dissociations">The things.</param>
-    public static int MostOf(IEnumerable<Dissociation?> dissociations) => dissociations.OfType<Dissociation>().Select(CountOf).DefaultIfEmpty().Max();
-
     /// <summary>Share of each form, the one with all protons first [1]; they add up to 1.</summary>
     /// <param name="dissociation">The thing.</param>
     /// <param name="ph">pH, which is about activity.</param>

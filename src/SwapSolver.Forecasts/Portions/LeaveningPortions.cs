@@ -57,7 +57,7 @@ internal sealed record LeaveningPortions(ImmutableArray<AcidPortion> Acids, Immu
             }
         }
 
-        return new LeaveningPortions(acids.ToImmutable(), sodas.ToImmutable());
+        return new LeaveningPortions(acids.DrainToImmutable(), sodas.DrainToImmutable());
     }
 
     /// <summary>The parts of a powder by their share of something that a gram of each brings.</summary>

@@ -20,12 +20,7 @@ internal sealed class ModelBuilder
     /// and has none.</summary>
     public int? Row(string name, IEnumerable<Term> terms, double low, double high)
     {
-        var summed = terms
-            .GroupBy(term => term.Column)
-            .Select(group => new Term(group.Key, group.Sum(term => term.Coefficient)))
-            .Where(term => term.Coefficient != 0)
-            .OrderBy(term => term.Column)
-            .ToList();
+        var summed = Summed(terms);
         if (summed.Count == 0 && low <= 0 && high >= 0)
         {
             return null;
@@ -44,5 +39,45 @@ internal sealed class ModelBuilder
     /// <summary>The model so far.</summary>
     public Model Build() => new([.. columns], [.. rows]);
 
-    private static string Plain(string name) => string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '_'));
+    /// <summary>Terms in the order of their columns, one a column, none of nothing. Sorting keeps the order of equals, so that their sum has one last digit.</summary>
+    private static List<Term> Summed(IEnumerable<Term> terms)
+    {
+        var given = terms as Term[] ?? [.. terms];
+        var summed = new List<Term>(given.Length);
+        foreach (var term in IsInOrder(given) ? given : [.. given.OrderBy(static term => term.Column)])
+        {
+            if (summed.Count > 0 && summed[^1].Column == term.Column)
+            {
+                summed[^1] = term with { Coefficient = summed[^1].Coefficient + term.Coefficient };
+            }
+            else
+            {
+                summed.Add(term);
+            }
+        }
+
+        summed.RemoveAll(static term => term.Coefficient == 0);
+        return summed;
+    }
+
+    private static bool IsInOrder(Term[] terms)
+    {
+        for (var place = 1; place < terms.Length; place++)
+        {
+            if (terms[place].Column < terms[place - 1].Column)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static string Plain(string name) => string.Create(name.Length, name, static (plain, given) =>
+    {
+        for (var place = 0; place < plain.Length; place++)
+        {
+            plain[place] = char.IsAsciiLetterOrDigit(given[place]) ? given[place] : '_';
+        }
+    });
 }
