@@ -9,11 +9,17 @@ internal static class Telemetry
 {
     private const string Collector = "OTEL_EXPORTER_OTLP_ENDPOINT";
 
+    /// <summary>Series that an instrument may have which tells a few things apart, as a collection's generation or an exception's type.</summary>
+    private const int FewSeries = 100;
+
     /// <summary>From a thousandth of a second to the longest call [s].</summary>
     private static readonly double[] Seconds = [0.001, 0.0025, 0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 5, 10, 30, 60];
 
     /// <summary>From what the last digits make to no bound at all [1].</summary>
     private static readonly double[] Gaps = [0, 1e-6, 1e-4, 1e-3, 0.01, 0.1, 1];
+
+    /// <summary>Whether instruments of a meter tell every method apart.</summary>
+    private static bool HasManySeries(string meter) => meter is CallMeter.Name or "Microsoft.AspNetCore.Hosting" or "Microsoft.AspNetCore.Routing";
 
     /// <summary>Adds them.</summary>
     public static void Add(WebApplicationBuilder builder)
@@ -24,6 +30,8 @@ internal static class Telemetry
                 .AddMeter(CallMeter.Name)
                 .AddRuntimeInstrumentation()
                 .AddAspNetCoreInstrumentation()
+                // Room is taken for all of them at once, and a few megabytes of it would never be used.
+                .AddView(instrument => HasManySeries(instrument.Meter.Name) ? null : new MetricStreamConfiguration { CardinalityLimit = FewSeries })
                 .AddView("swapsolver.*.duration", new ExplicitBucketHistogramConfiguration { Boundaries = Seconds })
                 .AddView("swapsolver.solve.gap", new ExplicitBucketHistogramConfiguration { Boundaries = Gaps })
                 // Fresh at every look: a look is rare, and whoever cancels wants to see the solver let go.
