@@ -8,8 +8,8 @@ namespace SwapSolver.Forecasts;
 /// rises, so there is one such pH; the ionic strength is found about it, between none and the most that the activity
 /// equation bears, where a root always lies.
 /// </summary>
-/// <param name="Solution">What is dissolved.</param>
-internal sealed record ChargeBalance(Solution Solution)
+/// <param name="solution">What is dissolved.</param>
+internal sealed class ChargeBalance(Solution solution)
 {
     /// <summary>Ends between which every pH of a kitchen lies: 100 mol/kg of strong acid or base.</summary>
     private const double LeastPh = -2, MostPh = 16;
@@ -28,18 +28,18 @@ internal sealed record ChargeBalance(Solution Solution)
     private const int Bitartrate = 1;
 
     // Of one solution, and asked for at every pH that is tried.
-    private readonly double potassium = Solution.Ions.Where(static ion => ion.Ion.Id == Potassium).Sum(static ion => ion.Molality);
+    private readonly double potassium = solution.Ions.Where(static ion => ion.Ion.Id == Potassium).Sum(static ion => ion.Molality);
 
-    private readonly Dissociation? tartaric = Solution.Solutes.Select(static solute => solute.Dissociation).FirstOrDefault(static dissociation => dissociation.Id == Tartaric);
+    private readonly Dissociation? tartaric = solution.Solutes.Select(static solute => solute.Dissociation).FirstOrDefault(static dissociation => dissociation.Id == Tartaric);
 
-    private readonly double tartrate = Solution.Solutes.Where(static solute => solute.Dissociation.Id == Tartaric).Sum(static solute => solute.Molality);
+    private readonly double tartrate = solution.Solutes.Where(static solute => solute.Dissociation.Id == Tartaric).Sum(static solute => solute.Molality);
 
     private double[] forms = [];
 
     /// <summary>The solution at rest.</summary>
     public SolvedSolution Solve()
     {
-        var most = Solution.Constants.MostIonicStrengthMolPerKg.Range.Typical;
+        var most = solution.Constants.MostIonicStrengthMolPerKg.Range.Typical;
         double? near = null;
         double Excess(double ionicStrength)
         {
@@ -78,29 +78,29 @@ internal sealed record ChargeBalance(Solution Solution)
 
     private (double Sum, double IonicStrength, double SolidBitartrate) Charges(double ph, double ionicStrength)
     {
-        var activity = new DaviesActivity(Solution.Constants, ionicStrength);
+        var activity = new DaviesActivity(solution.Constants, ionicStrength);
         var hydrogen = Math.Pow(10, -ph - activity.Log(1));
-        var hydroxide = Math.Pow(10, ph - Solution.Constants.WaterExponent.Range.Typical - activity.Log(1));
+        var hydroxide = Math.Pow(10, ph - solution.Constants.WaterExponent.Range.Typical - activity.Log(1));
         var solid = Solid(ph, activity);
-        var sum = hydrogen - hydroxide + Solution.BufferSlopeTimesPh - (Solution.BufferSlope * ph);
-        var squares = hydrogen + hydroxide + (2 * Solution.InertSalt);
-        foreach (var ion in Solution.Ions)
+        var sum = hydrogen - hydroxide + solution.BufferSlopeTimesPh - (solution.BufferSlope * ph);
+        var squares = hydrogen + hydroxide + (2 * solution.InertSalt);
+        foreach (var ion in solution.Ions)
         {
             var molality = ion.Molality - (ion.Ion.Id == Potassium ? solid : 0);
             sum += ion.Ion.Charge * molality;
             squares += ion.Ion.Charge * ion.Ion.Charge * molality;
         }
 
-        foreach (var solute in Solution.Solutes)
+        foreach (var solute in solution.Solutes)
         {
             var shares = SharesOf(solute.Dissociation, ph, activity);
             Add(solute.Dissociation.ChargeWithAllProtons, shares, solute.Molality - (solute.Dissociation.Id == Tartaric ? solid : 0));
         }
 
-        if (Solution.CarbonDioxide is { } gas)
+        if (solution.CarbonDioxide is { } gas)
         {
             var shares = SharesOf(gas.Dissociation, ph, activity);
-            var perAtm = Solution.Constants.CarbonDioxideMolPerKgAtm.Range.Typical / shares[0];
+            var perAtm = solution.Constants.CarbonDioxideMolPerKgAtm.Range.Typical / shares[0];
             Add(gas.Dissociation.ChargeWithAllProtons, shares, gas.InWater(perAtm));
         }
 
@@ -127,7 +127,7 @@ internal sealed record ChargeBalance(Solution Solution)
         }
 
         var shares = forms.AsSpan(0, count);
-        Forms.Share(dissociation, ph, activity, Solution.Ions, shares);
+        Forms.Share(dissociation, ph, activity, solution.Ions, shares);
         return shares;
     }
 
@@ -140,7 +140,7 @@ internal sealed record ChargeBalance(Solution Solution)
         }
 
         var share = SharesOf(tartaric, ph, activity)[Bitartrate];
-        var product = Math.Pow(10, -Solution.Constants.BitartrateExponent.Range.Typical - (2 * activity.Log(1))) / share;
+        var product = Math.Pow(10, -solution.Constants.BitartrateExponent.Range.Typical - (2 * activity.Log(1))) / share;
         var excess = (potassium * tartrate) - product;
         if (excess <= 0)
         {

@@ -23,6 +23,9 @@ public sealed record Bake(BakePractice Practice, Phrases Phrases)
 
     private readonly LoavesBaked loaves = new();
 
+    // A copy may go by another practice, in which no loaf was baked yet.
+    private Bake(Bake other) => (Practice, Phrases, loaves) = (other.Practice, other.Phrases, new LoavesBaked());
+
     /// <summary>The highest core temperature that can be asked for at a height [°C].</summary>
     /// <param name="altitude">Height above the sea [m], -500 to 6,000.</param>
     /// <exception cref="ArgumentOutOfRangeException">No kitchen lies there.</exception>

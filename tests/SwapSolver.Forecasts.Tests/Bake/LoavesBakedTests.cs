@@ -97,6 +97,18 @@ public sealed class LoavesBakedTests
         Assert.Equal(first.After.Curve.ToArray(), again.After.Curve.ToArray());
     }
 
+    [Fact]
+    public void A_bake_by_another_practice_bakes_the_loaf_anew()
+    {
+        var usual = new Bake(BakeKitchen.Practice, BakeKitchen.Bake.Phrases);
+        var density = BakeKitchen.Practice.Crumb.BakedDensityKgPerM3;
+        var denser = usual.Practice.Crumb with { BakedDensityKgPerM3 = density with { Range = new Kitchen.Ingredients.Range(density.Range.High, density.Range.High, density.Range.High) } };
+        var before = usual.Compare(Nut, Nut.Scaled(2), BakeKitchen.AtSea, Draws.Typical)!;
+        var after = (usual with { Practice = usual.Practice with { Crumb = denser } }).Compare(Nut, Nut.Scaled(2), BakeKitchen.AtSea, Draws.Typical)!;
+
+        Assert.NotEqual(before.After.TimeToCore, after.After.TimeToCore);
+    }
+
     private static LoafToBake ToBake(Formula formula) =>
         new(Composition.Of(formula, Draws.Typical), formula.BatterMass, formula.Shape, formula.Oven, new Celsius(95), Pascals.Atmosphere, IsColdStart: false, ToSlice: false);
 
