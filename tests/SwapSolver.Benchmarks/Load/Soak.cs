@@ -56,7 +56,7 @@ internal static class Soak
     }
 
     /// <summary>
-    /// Least squares through the means of equal blocks of time: slope, and half of what it is uncertain by, at 95 %. Memory of
+    /// Least squares through the means of equal blocks of time: slope, and by how much it is uncertain either way, at 95 %. Memory of
     /// one moment is much like that of the next, and rises and falls as it is cleared every minute or two: looks by themselves
     /// would make the slope seem far surer than it is, and means of blocks that hold a whole rise and fall do not.
     /// </summary>
