@@ -189,6 +189,7 @@ internal static class ServiceHost
         services.AddSingleton<CallMeter>();
         services.AddSingleton<CallerLimits>();
         services.AddSingleton<AccessInterceptor>();
+        services.AddSingleton<FullHouse>();
         services.AddSingleton<ISolver>(provider => new WatchedSolver(new OrToolsSolver(), provider.GetRequiredService<CallMeter>()));
         var measures = MeasureFiles.Read(folder, sources, bakehouse.Pantry);
         var foods = new FoodIngredient(FoodRulesFile.Read(folder, sources), bakehouse.Pantry.Allergens, new FoodWords(bakehouse.Phrases));

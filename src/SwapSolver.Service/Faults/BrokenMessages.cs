@@ -1,5 +1,3 @@
-using System.Globalization;
-using Google.Protobuf;
 using Grpc.Core;
 using Microsoft.AspNetCore.Http.Features;
 using Reason = SwapSolver.V1.CallFault.Types.Reason;
@@ -10,12 +8,6 @@ namespace SwapSolver.Service.Faults;
 /// the service. It is the sender's mistake, and is told as one.</summary>
 internal static class BrokenMessages
 {
-    private const string Code = "grpc-status";
-
-    private const string Words = "grpc-message";
-
-    private const string Details = "grpc-status-details-bin";
-
     private static readonly object Mark = new();
 
     /// <summary>A call was read and is answered by a method: what ends it from here on is said by us.</summary>
@@ -37,14 +29,9 @@ internal static class BrokenMessages
         }
 
         var ends = context.Response.HasStarted ? context.Features.Get<IHttpResponseTrailersFeature>()?.Trailers : context.Response.Headers;
-        if (ends?[Code].ToString() is { Length: > 0 } said
-            && int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var code)
-            && (StatusCode)code is StatusCode.Internal or StatusCode.Unknown)
+        if (ends is not null && WrittenEnd.CodeOf(ends) is StatusCode.Internal or StatusCode.Unknown)
         {
-            var status = Refusal().GetRpcStatus()!;
-            ends[Code] = status.Code.ToString(CultureInfo.InvariantCulture);
-            ends[Words] = Uri.EscapeDataString(status.Message);
-            ends[Details] = Convert.ToBase64String(status.ToByteArray()).TrimEnd('=');
+            WrittenEnd.Of(Refusal()).Give(ends!);
         }
     }
 }

@@ -48,6 +48,7 @@ internal static class Network
             return next(context);
         });
         app.Use(app.Services.GetRequiredService<AskedBefore>().Answer);
+        app.Use(app.Services.GetRequiredService<FullHouse>().Answer);
         app.UseRouting();
         app.UseCors();
         app.UseGrpcWeb(new GrpcWebOptions { DefaultEnabled = true });

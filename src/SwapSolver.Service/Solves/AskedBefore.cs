@@ -1,6 +1,5 @@
 using System.Buffers;
 using System.Buffers.Binary;
-using System.Collections.Frozen;
 using System.Diagnostics;
 using System.Security.Cryptography;
 using Google.Protobuf;
@@ -31,19 +30,10 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
     /// <summary>What an entry takes beside its answer [bytes].</summary>
     private const int EntryBytes = 512;
 
-    private const string ContentType = "application/grpc";
-
     /// <summary>A caller that says no more once its question is there is waited for no longer.</summary>
     private static readonly TimeSpan UntilItsEnd = TimeSpan.FromSeconds(1);
 
     private static readonly object Slot = new();
-
-    /// <summary>Paths of our methods with one question and one answer.</summary>
-    private static readonly FrozenSet<string> Plain = Contract.Services
-        .SelectMany(service => service.Methods)
-        .Where(method => !method.IsClientStreaming && !method.IsServerStreaming)
-        .Select(method => $"/{method.Service.FullName}/{method.Name}")
-        .ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>Answers a call, or passes it on.</summary>
     /// <param name="context">The call.</param>
@@ -51,7 +41,7 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
     public async Task Answer(HttpContext context, RequestDelegate next)
     {
         var began = Stopwatch.GetTimestamp();
-        if (!IsPlain(context.Request) || QuestionOf(context) is not { } question)
+        if (!PlainCall.Is(context.Request) || QuestionOf(context) is not { } question)
         {
             await next(context);
             return;
@@ -64,10 +54,10 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
             return;
         }
 
-        var name = MethodOf(question.Path);
+        var name = PlainCall.MethodOf(question.Path);
         CallMeter.Question.Value = name;
         await ReadToItsEnd(context);
-        context.Response.ContentType = ContentType;
+        context.Response.ContentType = PlainCall.ContentType;
         // Not sent off yet: headers, answer and end leave together.
         context.Response.BodyWriter.Write(answer);
         context.Response.AppendTrailer("grpc-status", "0");
@@ -81,7 +71,7 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
     /// <param name="answer">The answer that goes out.</param>
     public static void Keep(HttpContext http, IMessage question, IMessage answer)
     {
-        if (http.Items.TryGetValue(Slot, out var asked) && asked is Question { Path: var path } && MethodOf(path) == NameOf(question)
+        if (http.Items.TryGetValue(Slot, out var asked) && asked is Question { Path: var path } && PlainCall.MethodOf(path) == NameOf(question)
             && answer.CalculateSize() is <= MostBytes and var size)
         {
             var framed = new byte[PrefixBytes + size];
@@ -98,21 +88,13 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
     /// <summary>The method that a request is of: by the contract's own rule it is named for it.</summary>
     private static string NameOf(IMessage question) => question.Descriptor.Name[..^"Request".Length];
 
-    private static string MethodOf(string path) => path[(path.LastIndexOf('/') + 1)..];
-
-    /// <summary>A call of gRPC with one question and one answer: pages and HTTP/JSON write their answers in their own ways, health is never kept, and
-    /// a stream may be larger than a message only while nothing of it was looked at.</summary>
-    private static bool IsPlain(HttpRequest request) =>
-        HttpMethods.IsPost(request.Method) && request.ContentType == ContentType && HttpProtocol.IsHttp2(request.Protocol)
-        && request.Path.Value is { } path && Plain.Contains(path);
-
     /// <summary>What is asked, where all of it is there and its caller may ask it; else null. Nothing is taken from what came in.</summary>
     private Question? QuestionOf(HttpContext context)
     {
         var path = context.Request.Path.Value ?? string.Empty;
         try
         {
-            if (records.Stamp is { } stamp && access.RoleOf(context, stamp) is { } role && role >= MethodRoles.Of(MethodOf(path))
+            if (records.Stamp is { } stamp && access.RoleOf(context, stamp) is { } role && role >= MethodRoles.Of(PlainCall.MethodOf(path))
                 && context.Request.BodyReader.TryRead(out var read))
             {
                 var body = read.Buffer;

@@ -9,7 +9,7 @@ internal static class Overload
 {
     private const double Times = 4;
 
-    private const int Alone = 600;
+    private const int Alone = 3_000;
 
     private const int AfterwardsAtOnce = 20;
 

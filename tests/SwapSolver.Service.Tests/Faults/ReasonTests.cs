@@ -1,7 +1,6 @@
 using Google.Rpc;
 using Grpc.Core;
 using SwapSolver.Service.Networking.OpenApi;
-using SwapSolver.Service.Solves;
 using SwapSolver.Service.Tests.Running;
 using SwapSolver.Solving.Models;
 using SwapSolver.V1;
@@ -174,31 +173,7 @@ public sealed class ReasonTests(OpenKitchen kitchen)
 
     private static async Task Busy()
     {
-        var begun = new TaskCompletionSource();
-        var solver = new StandInSolver
-        {
-            Instead = (solution, cancel) =>
-            {
-                begun.TrySetResult();
-                cancel.WaitHandle.WaitOne();
-                return solution;
-            },
-        };
-        await using var service = await RunningService.Start(solver, null, ("Limits:SolvesAtOnce", "1"), ("Limits:SolvesWaiting", "1"));
-        using var leave = new CancellationTokenSource();
-        var baking = Bakes.Vary(service, Bakes.Rolls, new CallOptions(cancellationToken: leave.Token)).ResponseAsync;
-        await begun.Task;
-        var waiting = Bakes.Resize(service, Bakes.Rolls, new CallOptions(cancellationToken: leave.Token)).ResponseAsync;
-        try
-        {
-            var room = (SolveRoom)service.Parts.GetService(typeof(SolveRoom))!;
-            Assert.True(SpinWait.SpinUntil(() => room.Waiting == 1, TimeSpan.FromSeconds(10)), "nobody waits");
-            await Bakes.Check(service, Bakes.Rolls);
-        }
-        finally
-        {
-            await leave.CancelAsync();
-            await Task.WhenAny(Task.WhenAll(baking, waiting), Task.Delay(TimeSpan.FromSeconds(10)));
-        }
+        await using var full = await FullKitchen.Open();
+        await Bakes.Check(full.Service, Bakes.Rolls);
     }
 }
