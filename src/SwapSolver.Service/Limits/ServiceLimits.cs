@@ -10,7 +10,7 @@ internal sealed record ServiceLimits
     public int SolvesAtOnce { get; init; }
 
     /// <summary>Calls that may wait for a solve, 0 to 10000; 0 stands for one for every two solves that run. Beyond it a call is
-    /// refused at once, or takes the seat of one who has waited for a few milliseconds. Kept short: the next place is free in a part of a solve, and whoever waits longer is better told to come back.</summary>
+    /// refused at once. Kept short: the next place is free in a part of a solve, and whoever waits longer is better told to come back.</summary>
     public int SolvesWaiting { get; init; }
 
     /// <summary>Most time a call is solved for [s], 1 to 3600, however late its deadline is.</summary>

@@ -31,7 +31,7 @@ internal sealed class FullHouse(SolveRoom room, AccessInterceptor access, Caller
     public Task Answer(HttpContext context, RequestDelegate next)
     {
         if (!room.IsFull || !PlainCall.Is(context.Request) || PlainCall.MethodOf(context.Request.Path.Value!) is var method && !Solving.Contains(method)
-            || !MayAsk(context, method) || !room.TurnsAway() || !callers.TryAdmit(context))
+            || !MayAsk(context, method) || !callers.TryAdmit(context))
         {
             return next(context);
         }

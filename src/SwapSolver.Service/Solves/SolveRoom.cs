@@ -9,7 +9,7 @@ using Reason = SwapSolver.V1.CallFault.Types.Reason;
 
 namespace SwapSolver.Service.Solves;
 
-/// <summary>Runs solves, a few at once and a few that wait; who comes beyond them is told so at once (<see cref="WaitingSeats"/>). A solve is a blocking
+/// <summary>Runs solves, a few at once and a few that wait; who comes beyond them is told so at once. A solve is a blocking
 /// native call, so it has one of the threads that are there for it and none is taken from the pool that serves the network.</summary>
 internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisposable
 {
@@ -39,8 +39,6 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
 
     private readonly SolveThreads threads = new(limits.Solves);
 
-    private readonly WaitingSeats seats = new(time);
-
     /// <summary>Solves that run now.</summary>
     public int Running => limits.Solves - (int)(places.GetStatistics()?.CurrentAvailablePermits ?? limits.Solves);
 
@@ -49,9 +47,6 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
 
     /// <summary>Whether whoever comes now is turned away.</summary>
     public bool IsFull => places.GetStatistics() is { CurrentAvailablePermits: 0 } now && now.CurrentQueuedCount >= limits.Waiting;
-
-    /// <summary>Whether who comes to the door now is turned away: where all is full, a seat may be freed for it.</summary>
-    public bool TurnsAway() => IsFull && !seats.TryFree();
 
     /// <summary>What is said to who is turned away.</summary>
     public static RpcException Busy() =>
@@ -78,7 +73,7 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
     private async Task<T> Run<T>(ServerCallContext context, Func<Deadline, CancellationToken, T> solve, TimeSpan longest)
     {
         var cancel = context.CancellationToken;
-        var place = await Place(context);
+        var place = await places.AcquireAsync(1, cancel);
         ThrowIfBusy(place);
         var now = time.GetUtcNow();
         var left = context.Deadline == DateTime.MaxValue ? longest : new DateTimeOffset(context.Deadline) - now;
@@ -96,27 +91,6 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
             CancellationToken.None,
             TaskCreationOptions.DenyChildAttach | TaskCreationOptions.HideScheduler,
             threads);
-    }
-
-    /// <summary>A place, waited for where none is free.</summary>
-    private async ValueTask<RateLimitLease> Place(ServerCallContext context)
-    {
-        var place = places.AttemptAcquire(1);
-        if (place.IsAcquired)
-        {
-            return place;
-        }
-
-        place.Dispose();
-        using var seat = seats.Take(context.CancellationToken);
-        try
-        {
-            return await places.AcquireAsync(1, seat.Token);
-        }
-        catch (OperationCanceledException) when (seat.IsFreed && !context.CancellationToken.IsCancellationRequested)
-        {
-            throw Busy();
-        }
     }
 
     /// <summary>Runs a search that gives what it finds piece by piece, and sends each piece at once.</summary>

@@ -37,8 +37,6 @@ internal sealed class FullKitchen : IAsyncDisposable
         kitchen.inside = Task.WhenAll(baking, Bakes.Resize(kitchen.Service, Bakes.Rolls, options).ResponseAsync);
         var room = (SolveRoom)kitchen.Service.Parts.GetService(typeof(SolveRoom))!;
         Assert.True(SpinWait.SpinUntil(() => room.Waiting == 1, Patience), "nobody waits");
-        // Who has waited for so long keeps the seat.
-        await Task.Delay(WaitingSeats.Most * 2);
         return kitchen;
     }
 
