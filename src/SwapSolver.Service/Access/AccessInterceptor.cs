@@ -24,7 +24,7 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
 
         var http = context.GetHttpContext();
         var role = RoleOf(http) ?? throw Refuse(Code.Unauthenticated, Reason.UnknownKey, "the key is not known, or was taken back; give another, or none for what everybody may ask");
-        var method = context.Method[(context.Method.LastIndexOf('/') + 1)..];
+        var method = Contract.MethodOf(context.Method);
         var least = MethodRoles.Of(method);
         if (role < least)
         {

@@ -16,4 +16,8 @@ internal static class Contract
             .SelectMany(file => file.Services)
             .OrderBy(service => service.Name, StringComparer.Ordinal),
     ];
+
+    /// <summary>Name of the method that a call goes to.</summary>
+    /// <param name="path">The path of the call: its service and its method.</param>
+    public static string MethodOf(string path) => path[(path.LastIndexOf('/') + 1)..];
 }

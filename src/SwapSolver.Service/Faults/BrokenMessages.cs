@@ -28,10 +28,10 @@ internal static class BrokenMessages
             return;
         }
 
-        var ends = context.Response.HasStarted ? context.Features.Get<IHttpResponseTrailersFeature>()?.Trailers : context.Response.Headers;
-        if (ends is not null && WrittenEnd.CodeOf(ends) is StatusCode.Internal or StatusCode.Unknown)
+        if ((context.Response.HasStarted ? context.Features.Get<IHttpResponseTrailersFeature>()?.Trailers : context.Response.Headers) is { } ends
+            && WrittenEnd.CodeOf(ends) is StatusCode.Internal or StatusCode.Unknown)
         {
-            WrittenEnd.Of(Refusal()).Give(ends!);
+            WrittenEnd.Of(Refusal()).Give(ends);
         }
     }
 }

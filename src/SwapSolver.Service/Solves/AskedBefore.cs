@@ -54,7 +54,7 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
             return;
         }
 
-        var name = PlainCall.MethodOf(question.Path);
+        var name = Contract.MethodOf(question.Path);
         CallMeter.Question.Value = name;
         await ReadToItsEnd(context);
         context.Response.ContentType = PlainCall.ContentType;
@@ -71,7 +71,7 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
     /// <param name="answer">The answer that goes out.</param>
     public static void Keep(HttpContext http, IMessage question, IMessage answer)
     {
-        if (http.Items.TryGetValue(Slot, out var asked) && asked is Question { Path: var path } && PlainCall.MethodOf(path) == NameOf(question)
+        if (http.Items.TryGetValue(Slot, out var asked) && asked is Question { Path: var path } && Contract.MethodOf(path) == NameOf(question)
             && answer.CalculateSize() is <= MostBytes and var size)
         {
             var framed = new byte[PrefixBytes + size];
@@ -94,7 +94,7 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
         var path = context.Request.Path.Value ?? string.Empty;
         try
         {
-            if (records.Stamp is { } stamp && access.RoleOf(context, stamp) is { } role && role >= MethodRoles.Of(PlainCall.MethodOf(path))
+            if (records.Stamp is { } stamp && access.RoleOf(context, stamp) is { } role && role >= MethodRoles.Of(Contract.MethodOf(path))
                 && context.Request.BodyReader.TryRead(out var read))
             {
                 var body = read.Buffer;

@@ -30,18 +30,18 @@ internal sealed class FullHouse(SolveRoom room, AccessInterceptor access, Caller
     /// <param name="next">What comes after.</param>
     public Task Answer(HttpContext context, RequestDelegate next)
     {
-        if (!room.IsFull || !PlainCall.Is(context.Request) || PlainCall.MethodOf(context.Request.Path.Value!) is var method && !Solving.Contains(method)
-            || !MayAsk(context, method) || !callers.TryAdmit(context))
+        var began = Stopwatch.GetTimestamp();
+        if (room.IsFull && PlainCall.Is(context.Request) && Contract.MethodOf(context.Request.Path.Value!) is var method && Solving.Contains(method)
+            && MayAsk(context, method) && callers.TryAdmit(context))
         {
-            return next(context);
+            context.Response.ContentType = PlainCall.ContentType;
+            Refused.Give(context.Response.Headers);
+            meter.Refused(method, Why);
+            meter.Ended(method, nameof(StatusCode.ResourceExhausted), Stopwatch.GetElapsedTime(began));
+            return Task.CompletedTask;
         }
 
-        var began = Stopwatch.GetTimestamp();
-        context.Response.ContentType = PlainCall.ContentType;
-        Refused.Give(context.Response.Headers);
-        meter.Refused(method, Why);
-        meter.Ended(method, nameof(StatusCode.ResourceExhausted), Stopwatch.GetElapsedTime(began));
-        return Task.CompletedTask;
+        return next(context);
     }
 
     /// <inheritdoc/>
@@ -51,7 +51,7 @@ internal sealed class FullHouse(SolveRoom room, AccessInterceptor access, Caller
 
     /// <summary>Whether a question cannot be answered without a solve or a forecast.</summary>
     private static bool NeedsAPlace(object request, ServerCallContext context) =>
-        request is BalanceFormulaRequest { TypicalOnly: false } || Solving.Contains(PlainCall.MethodOf(context.Method));
+        request is BalanceFormulaRequest { TypicalOnly: false } || Solving.Contains(Contract.MethodOf(context.Method));
 
     private bool MayAsk(HttpContext context, string method)
     {

@@ -22,8 +22,4 @@ internal static class PlainCall
     public static bool Is(HttpRequest request) =>
         HttpMethods.IsPost(request.Method) && request.ContentType == ContentType && HttpProtocol.IsHttp2(request.Protocol)
         && request.Path.Value is { } path && Paths.Contains(path);
-
-    /// <summary>Name of the method of a path.</summary>
-    /// <param name="path">The path.</param>
-    public static string MethodOf(string path) => path[(path.LastIndexOf('/') + 1)..];
 }

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using Grpc.Core;
 using Grpc.Core.Interceptors;
+using SwapSolver.Service.Access;
 
 namespace SwapSolver.Service.Watching;
 
@@ -37,7 +38,7 @@ internal sealed class CallWatch(CallMeter meter) : Interceptor
 
     private async Task<T> Watched<T>(ServerCallContext context, Func<Task<T>> call)
     {
-        var question = context.Method[(context.Method.LastIndexOf('/') + 1)..];
+        var question = Contract.MethodOf(context.Method);
         CallMeter.Question.Value = question;
         var began = Stopwatch.GetTimestamp();
         var code = StatusCode.OK;

@@ -10,12 +10,19 @@ internal sealed class FullKitchen : IAsyncDisposable
 
     private readonly CancellationTokenSource leave = new();
 
-    private Task inside = Task.CompletedTask;
-
     private FullKitchen(RunningService service) => Service = service;
 
     /// <summary>The service.</summary>
     public RunningService Service { get; }
+
+    /// <summary>Who has the place.</summary>
+    public Task Baking { get; private set; } = Task.CompletedTask;
+
+    /// <summary>Who waits for it.</summary>
+    public Task Waiting { get; private set; } = Task.CompletedTask;
+
+    /// <summary>Its places.</summary>
+    public SolveRoom Room => (SolveRoom)Service.Parts.GetService(typeof(SolveRoom))!;
 
     /// <summary>Opens it, and fills it.</summary>
     public static async Task<FullKitchen> Open()
@@ -32,18 +39,20 @@ internal sealed class FullKitchen : IAsyncDisposable
         };
         var kitchen = new FullKitchen(await RunningService.Start(solver, null, ("Limits:SolvesAtOnce", "1"), ("Limits:SolvesWaiting", "1")));
         var options = new CallOptions(cancellationToken: kitchen.leave.Token);
-        var baking = Bakes.Vary(kitchen.Service, Bakes.Rolls, options).ResponseAsync;
-        await begun.Task;
-        kitchen.inside = Task.WhenAll(baking, Bakes.Resize(kitchen.Service, Bakes.Rolls, options).ResponseAsync);
-        var room = (SolveRoom)kitchen.Service.Parts.GetService(typeof(SolveRoom))!;
-        Assert.True(SpinWait.SpinUntil(() => room.Waiting == 1, Patience), "nobody waits");
+        kitchen.Baking = Bakes.Vary(kitchen.Service, Bakes.Rolls, options).ResponseAsync;
+        await begun.Task.WaitAsync(Patience);
+        kitchen.Waiting = Bakes.Resize(kitchen.Service, Bakes.Rolls, options).ResponseAsync;
+        Assert.True(SpinWait.SpinUntil(() => kitchen.Room.Waiting == 1, Patience), "nobody waits");
         return kitchen;
     }
 
+    /// <summary>Both leave.</summary>
+    public Task Leave() => leave.CancelAsync();
+
     public async ValueTask DisposeAsync()
     {
-        await leave.CancelAsync();
-        await Task.WhenAny(inside, Task.Delay(Patience));
+        await Leave();
+        await Task.WhenAny(Task.WhenAll(Baking, Waiting), Task.Delay(Patience));
         await Service.DisposeAsync();
         leave.Dispose();
     }

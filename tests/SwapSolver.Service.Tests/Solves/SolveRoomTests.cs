@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using Grpc.Core;
-using SwapSolver.Service.Solves;
 using SwapSolver.Service.Tests.Running;
 using SwapSolver.Solving.Models;
 using SwapSolver.V1;
@@ -92,15 +91,8 @@ public sealed class SolveRoomTests
     [Fact]
     public async Task Who_comes_when_all_places_and_the_queue_are_taken_is_told_so_at_once_and_when_to_come_again()
     {
-        var (started, stopped) = (new TaskCompletionSource(), new TaskCompletionSource());
-        await using var service = await RunningService.Start(
-            new StandInSolver { Instead = WaitUntilStopped(started, stopped) }, null, ("Limits:SolvesAtOnce", "1"), ("Limits:SolvesWaiting", "1"));
-        using var leave = new CancellationTokenSource();
-        var baking = Bakes.Vary(service, Bakes.Hazelnut, new CallOptions(cancellationToken: leave.Token));
-        await started.Task.WaitAsync(Promptly);
-        var waiting = Bakes.Resize(service, Bakes.Hazelnut, new CallOptions(cancellationToken: leave.Token));
-        var room = (SolveRoom)service.Parts.GetService(typeof(SolveRoom))!;
-        Assert.True(SpinWait.SpinUntil(() => room.Waiting == 1, Promptly), "nobody waits");
+        await using var full = await FullKitchen.Open();
+        var (service, room) = (full.Service, full.Room);
         Assert.Equal(1, room.Running);
 
         var refusal = await Refusal.Of(() => Bakes.Check(service, Bakes.Rolls));
@@ -110,9 +102,9 @@ public sealed class SolveRoomTests
         var streamed = await Refusal.Of(() => service.Substitutions.ChartSwaps(new ChartSwapsRequest { Formula = Bakes.Rolls }));
         Assert.Equal("BUSY", streamed.Info.Reason);
 
-        await leave.CancelAsync();
-        await Assert.ThrowsAsync<RpcException>(async () => await baking);
-        await Assert.ThrowsAsync<RpcException>(async () => await waiting);
+        await full.Leave();
+        await Assert.ThrowsAsync<RpcException>(() => full.Baking);
+        await Assert.ThrowsAsync<RpcException>(() => full.Waiting);
         Assert.True(SpinWait.SpinUntil(() => room.Running == 0 && room.Waiting == 0, Promptly), "places are not given back");
     }
 

@@ -34,6 +34,20 @@ public sealed class MetricsTests
         Assert.Equal(2, Figure(text, "swapsolver_call_duration_seconds_count", "question=\"VaryFormula\""));
     }
 
+    [Fact]
+    public async Task Who_is_turned_away_from_a_full_house_is_counted()
+    {
+        await using var full = await FullKitchen.Open();
+        for (var call = 0; call < 3; call++)
+        {
+            await Assert.ThrowsAsync<RpcException>(() => Checked(full.Service));
+        }
+
+        var text = await full.Service.Http.GetStringAsync(new Uri("/metrics", UriKind.Relative));
+        Assert.Equal(3, Figure(text, "swapsolver_calls_refused_total", "reason=\"BUSY\"", "question=\"CheckSwap\""));
+        Assert.Equal(3, Figure(text, "swapsolver_calls_total", "code=\"ResourceExhausted\"", "question=\"CheckSwap\""));
+    }
+
     [Theory]
     [InlineData("CheckSwap")]
     [InlineData("AnswerQuestion")]
