@@ -56,6 +56,10 @@ switch (args)
         return await FirstAnswer.Run(console);
     case ["--empty-service"]:
         return await FirstAnswer.ServeNothing();
+    case ["--bake", var bakes]:
+        return BakeTime.Run(Count(bakes));
+    case ["--pages", var rounds]:
+        return await Pages.Run(Count(rounds));
     case ["--throughput", var rows]:
         return await Throughput.Run(Count(rows));
     case ["--soak", var minutes]:

@@ -8,7 +8,7 @@ namespace SwapSolver.Web.Tests;
 /// <summary>The service as it is shipped, a process with records of its own, and its first keys made as an owner makes them.</summary>
 internal sealed class RunningPages : IAsyncDisposable
 {
-    private static readonly TimeSpan StartTime = TimeSpan.FromSeconds(30);
+    private static readonly TimeSpan StartTime = TimeSpan.FromMinutes(2);
 
     private readonly DirectoryInfo records = Directory.CreateTempSubdirectory("page-records-");
 

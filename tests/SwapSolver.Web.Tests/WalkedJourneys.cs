@@ -8,7 +8,7 @@ public sealed class WalkedJourneys : IAsyncLifetime
 {
     public const string Name = "walked journeys";
 
-    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(10);
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(30);
 
     private readonly DirectoryInfo pictures = Directory.CreateTempSubdirectory("page-pictures-");
 

@@ -4,6 +4,6 @@ import "./journeys/reader-states.mjs";
 import "./journeys/kitchen.mjs";
 import "./journeys/kitchen-benches.mjs";
 import "./journeys/guards.mjs";
-import "./journeys/speed.mjs";
+import "./journeys/weight.mjs";
 
 export { journeys } from "./journey.mjs";

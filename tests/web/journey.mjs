@@ -3,7 +3,7 @@ export const journeys = [];
 
 /**
  * @param {string} sentence What is true where the walk succeeds.
- * @param {{ width?: number, scheme?: "light" | "dark", who?: "reader" | "owner" | "looker", isAlone?: boolean, logs?: string[] }} window
+ * @param {{ width?: number, scheme?: "light" | "dark", who?: "reader" | "owner" | "looker", logs?: string[] }} window
  * @param {(walk: object) => Promise<void>} walk
  */
 export function journey(sentence, window, walk) {

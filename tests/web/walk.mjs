@@ -10,7 +10,7 @@ import { journeys } from "./all.mjs";
 const run = promisify(execFile);
 const { PAGES_BASE: base, PAGES_CONSOLE: program, PAGES_OWNER: owner, PAGES_READER: looker, PAGES_ONLY: only } = process.env;
 const pictures = path.resolve(process.argv[2] ?? "pictures");
-/** Two at a time: a journey waits for the service more than it works. Those that measure time walk alone. */
+/** Two at a time: a journey waits for the service more than it works. */
 const together = 2;
 
 /** A verb of the console, asked of the same service; what comes as a stream is a line each. */
@@ -72,14 +72,9 @@ async function walkOne({ sentence, window, walk }) {
 
 try {
   mkdirSync(pictures, { recursive: true });
-  const chosen = only ? journeys.filter((one) => new RegExp(only, "i").test(one.sentence)) : journeys;
-  for (const alone of chosen.filter((one) => one.window.isAlone)) {
-    await walkOne(alone);
-  }
-
-  const waiting = chosen.filter((one) => !one.window.isAlone);
+  const chosen = journeys.filter((one) => !only || new RegExp(only, "i").test(one.sentence));
   await Promise.all(Array.from({ length: together }, async () => {
-    for (let next = waiting.shift(); next; next = waiting.shift()) {
+    for (let next = chosen.shift(); next; next = chosen.shift()) {
       await walkOne(next);
     }
   }));

@@ -13,7 +13,7 @@ public sealed class JudgedCards : IAsyncLifetime
 {
     public const string Name = "judged cards";
 
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(120);
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(10);
 
     private static readonly ImmutableArray<string> Hostile =
     [
