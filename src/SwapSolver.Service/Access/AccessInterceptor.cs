@@ -11,6 +11,8 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
 {
     private const string Scheme = "Bearer ";
 
+    private static readonly object Slot = new();
+
     /// <summary>Health and reflection: that the kitchen is open, and what can be asked of it, is no secret.</summary>
     public const string GeneralServices = "/grpc.";
 
@@ -36,10 +38,26 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
         http.RequestServices.GetRequiredService<Caller>().Role = role;
     }
 
-    /// <summary>What a caller may do; null where its key is not known.</summary>
+    /// <summary>What a caller may do, looked up once a call; null where its key is not known.</summary>
     /// <param name="http">The call.</param>
     /// <param name="stamp">The stamp of the records that was looked at for this call, where it was.</param>
     public Role? RoleOf(HttpContext http, long? stamp = null)
+    {
+        if (http.Items.TryGetValue(Slot, out var known))
+        {
+            return known as Role?;
+        }
+
+        var role = Looked(http, stamp);
+        http.Items[Slot] = role;
+        return role;
+    }
+
+    private static RpcException Refuse(Code code, Reason reason, string words) => RichFault.Of(code, words, RichFault.Info(reason));
+
+    private static string Words(Role role) => role.ToString().ToLowerInvariant();
+
+    private Role? Looked(HttpContext http, long? stamp)
     {
         // The private socket belongs to the user who started it, as the records do.
         if (options.EmbeddedSocket is not null)
@@ -58,8 +76,4 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
             ? Enum.Parse<Role>(key.Role)
             : null;
     }
-
-    private static RpcException Refuse(Code code, Reason reason, string words) => RichFault.Of(code, words, RichFault.Info(reason));
-
-    private static string Words(Role role) => role.ToString().ToLowerInvariant();
 }

@@ -9,8 +9,9 @@ internal sealed record ServiceLimits
     /// <summary>Solves that run at once, 1 to 1024; 0 stands for one a processor.</summary>
     public int SolvesAtOnce { get; init; }
 
-    /// <summary>Calls that may wait for a solve, 0 to 10000; 0 stands for one for every two solves that run. Beyond it a call is
-    /// refused at once. Kept short: the next place is free in a part of a solve, and whoever waits longer is better told to come back.</summary>
+    /// <summary>Calls that may wait for a solve, 0 to 10000; 0 stands for one for every two solves that run. Beyond it one
+    /// call is refused at once: of those at the door the one that came first, or whoever comes where all wait inside (<see cref="Solves.Doorstep"/>). Kept
+    /// short: the next place is free in a part of a solve, and whoever waits longer is better told to come back.</summary>
     public int SolvesWaiting { get; init; }
 
     /// <summary>Most time a call is solved for [s], 1 to 3600, however late its deadline is.</summary>

@@ -1,7 +1,6 @@
 using System.Buffers;
 using System.Buffers.Binary;
 using System.Diagnostics;
-using System.Security.Cryptography;
 using Google.Protobuf;
 using Grpc.Core;
 using Microsoft.Extensions.Caching.Memory;
@@ -21,12 +20,6 @@ namespace SwapSolver.Service.Solves;
 /// <param name="meter">Counts what is given.</param>
 internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, AccessInterceptor access, CallerLimits callers, CallMeter meter)
 {
-    /// <summary>A message on the wire: whether it is packed, its length, and itself (gRPC over HTTP/2, Length-Prefixed-Message).</summary>
-    private const int PrefixBytes = 5;
-
-    /// <summary>Larger questions and answers are read, whoever asks [bytes].</summary>
-    private const int MostBytes = 256 * 1024;
-
     /// <summary>What an entry takes beside its answer [bytes].</summary>
     private const int EntryBytes = 512;
 
@@ -72,11 +65,11 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
     public static void Keep(HttpContext http, IMessage question, IMessage answer)
     {
         if (http.Items.TryGetValue(Slot, out var asked) && asked is Question { Path: var path } && Contract.MethodOf(path) == NameOf(question)
-            && answer.CalculateSize() is <= MostBytes and var size)
+            && answer.CalculateSize() is <= PlainCall.MostBytes and var size)
         {
-            var framed = new byte[PrefixBytes + size];
+            var framed = new byte[PlainCall.PrefixBytes + size];
             BinaryPrimitives.WriteInt32BigEndian(framed.AsSpan(1), size);
-            answer.WriteTo(framed.AsSpan(PrefixBytes));
+            answer.WriteTo(framed.AsSpan(PlainCall.PrefixBytes));
             http.RequestServices.GetRequiredService<IMemoryCache>().Set(asked, framed, new MemoryCacheEntryOptions { Size = framed.Length + EntryBytes });
         }
     }
@@ -95,12 +88,9 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
         try
         {
             if (records.Stamp is { } stamp && access.RoleOf(context, stamp) is { } role && role >= MethodRoles.Of(Contract.MethodOf(path))
-                && context.Request.BodyReader.TryRead(out var read))
+                && PlainCall.Look(context.Request, PlainCall.DigestOf) is { } digest)
             {
-                var body = read.Buffer;
-                var question = HasOneMessage(body) ? new Question(path, role == Role.Anonymous, stamp, DigestOf(body)) : null;
-                context.Request.BodyReader.AdvanceTo(body.Start);
-                return question;
+                return new Question(path, role == Role.Anonymous, stamp, digest);
             }
         }
         catch (RecordsFaultException)
@@ -109,25 +99,6 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
         }
 
         return null;
-    }
-
-    private static bool HasOneMessage(ReadOnlySequence<byte> body)
-    {
-        if (body.Length is < PrefixBytes or > MostBytes)
-        {
-            return false;
-        }
-
-        Span<byte> prefix = stackalloc byte[PrefixBytes];
-        body.Slice(0, PrefixBytes).CopyTo(prefix);
-        return prefix[0] == 0 && BinaryPrimitives.ReadUInt32BigEndian(prefix[1..]) == body.Length - PrefixBytes;
-    }
-
-    private static UInt128 DigestOf(ReadOnlySequence<byte> body)
-    {
-        Span<byte> digest = stackalloc byte[SHA256.HashSizeInBytes];
-        SHA256.HashData(body.IsSingleSegment ? body.FirstSpan : body.ToArray(), digest);
-        return BinaryPrimitives.ReadUInt128BigEndian(digest);
     }
 
     /// <summary>Takes what came in, so that the call ends on both sides.</summary>

@@ -1,4 +1,7 @@
+using System.Buffers;
+using System.Buffers.Binary;
 using System.Collections.Frozen;
+using System.Security.Cryptography;
 using SwapSolver.Service.Access;
 
 namespace SwapSolver.Service.Solves;
@@ -17,9 +20,52 @@ internal static class PlainCall
         .Select(method => $"/{method.Service.FullName}/{method.Name}")
         .ToFrozenSet(StringComparer.Ordinal);
 
+    /// <summary>A message on the wire: whether it is packed, its length, and itself (gRPC over HTTP/2, Length-Prefixed-Message).</summary>
+    public const int PrefixBytes = 5;
+
+    /// <summary>Larger questions are looked at by none but their method [bytes].</summary>
+    public const int MostBytes = 256 * 1024;
+
+    /// <summary>Looks at a question, prefix and message, where all of it is there; else null. Nothing is taken from what came in.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="look">What is made of it.</param>
+    public static T? Look<T>(HttpRequest request, Func<ReadOnlySequence<byte>, T> look)
+        where T : struct
+    {
+        if (!request.BodyReader.TryRead(out var read))
+        {
+            return null;
+        }
+
+        T? seen = HasOneMessage(read.Buffer) ? look(read.Buffer) : null;
+        request.BodyReader.AdvanceTo(read.Buffer.Start);
+        return seen;
+    }
+
+    /// <summary>Digest of a question's bytes, half a SHA-256.</summary>
+    /// <param name="question">Prefix and message.</param>
+    public static UInt128 DigestOf(ReadOnlySequence<byte> question)
+    {
+        Span<byte> digest = stackalloc byte[SHA256.HashSizeInBytes];
+        SHA256.HashData(question.IsSingleSegment ? question.FirstSpan : question.ToArray(), digest);
+        return BinaryPrimitives.ReadUInt128BigEndian(digest);
+    }
+
     /// <summary>Whether a request is such a call.</summary>
     /// <param name="request">The request.</param>
     public static bool Is(HttpRequest request) =>
         HttpMethods.IsPost(request.Method) && request.ContentType == ContentType && HttpProtocol.IsHttp2(request.Protocol)
         && request.Path.Value is { } path && Paths.Contains(path);
+
+    private static bool HasOneMessage(ReadOnlySequence<byte> body)
+    {
+        if (body.Length is < PrefixBytes or > MostBytes)
+        {
+            return false;
+        }
+
+        Span<byte> prefix = stackalloc byte[PrefixBytes];
+        body.Slice(0, PrefixBytes).CopyTo(prefix);
+        return prefix[0] == 0 && BinaryPrimitives.ReadUInt32BigEndian(prefix[1..]) == body.Length - PrefixBytes;
+    }
 }

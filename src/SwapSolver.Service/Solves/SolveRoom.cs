@@ -9,10 +9,12 @@ using Reason = SwapSolver.V1.CallFault.Types.Reason;
 
 namespace SwapSolver.Service.Solves;
 
-/// <summary>Runs solves, a few at once and a few that wait; who comes beyond them is told so at once. A solve is a blocking
+/// <summary>Runs solves, a few at once and a few that wait; who comes beyond them is told so at once, most of them unread (<see cref="Doorstep"/>). A solve is a blocking
 /// native call, so it has one of the threads that are there for it and none is taken from the pool that serves the network.</summary>
-internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisposable
+internal sealed class SolveRoom : IDisposable
 {
+    private static readonly object Slot = new();
+
     /// <summary>When a place is likely to be free again: a question takes some tenths of a second.</summary>
     private static readonly TimeSpan FreeAgain = TimeSpan.FromSeconds(1);
 
@@ -22,31 +24,60 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
     /// <summary>Share of the caller's time that is solved in; the rest is for reading, writing and the way back.</summary>
     private const double ShareForSolving = 0.85;
 
-    private readonly ConcurrencyLimiter places = new(new ConcurrencyLimiterOptions
-    {
-        PermitLimit = limits.Solves,
-        QueueLimit = limits.Waiting,
-        QueueProcessingOrder = QueueProcessingOrder.OldestFirst,
-    });
+    private readonly TimeProvider time;
+
+    private readonly ServiceLimits limits;
+
+    private readonly ConcurrencyLimiter places;
 
     /// <summary>Searches that go on for minutes leave a place for short questions.</summary>
-    private readonly ConcurrencyLimiter streams = new(new ConcurrencyLimiterOptions
-    {
-        PermitLimit = Math.Max(1, limits.Solves / 2),
-        QueueLimit = limits.Waiting,
-        QueueProcessingOrder = QueueProcessingOrder.OldestFirst,
-    });
+    private readonly ConcurrencyLimiter streams;
 
-    private readonly SolveThreads threads = new(limits.Solves);
+    private readonly Doorstep door;
+
+    private readonly SolveThreads threads;
+
+    /// <summary>Opens it.</summary>
+    /// <param name="time">The clock.</param>
+    /// <param name="limits">How many solve at once, how many wait and for how long one may solve.</param>
+    public SolveRoom(TimeProvider time, ServiceLimits limits)
+    {
+        (this.time, this.limits) = (time, limits);
+        (places, streams) = (Places(limits.Solves, limits.Waiting), Places(Math.Max(1, limits.Solves / 2), limits.Waiting));
+        (door, threads) = (new Doorstep(time, places, limits.Waiting), new SolveThreads(limits.Solves));
+    }
 
     /// <summary>Solves that run now.</summary>
     public int Running => limits.Solves - (int)(places.GetStatistics()?.CurrentAvailablePermits ?? limits.Solves);
 
     /// <summary>Calls that wait for one.</summary>
-    public int Waiting => (int)(places.GetStatistics()?.CurrentQueuedCount ?? 0);
+    public int Waiting => WaitingInside + door.Waiting;
+
+    /// <summary>Those of them that were let in and read.</summary>
+    public int WaitingInside => (int)(places.GetStatistics()?.CurrentQueuedCount ?? 0);
 
     /// <summary>Whether whoever comes now is turned away.</summary>
-    public bool IsFull => places.GetStatistics() is { CurrentAvailablePermits: 0 } now && now.CurrentQueuedCount >= limits.Waiting;
+    public bool IsFull => places.GetStatistics() is { CurrentAvailablePermits: 0 } now && now.CurrentQueuedCount + door.Waiting >= limits.Waiting;
+
+    /// <summary>Comes to the door with a call that needs a place and was not read: false for who is turned away.</summary>
+    /// <param name="context">The call.</param>
+    /// <param name="answer">What reads it and answers.</param>
+    /// <exception cref="OperationCanceledException">The caller left.</exception>
+    public async Task<bool> TryEnter(HttpContext context, Func<Task> answer)
+    {
+        using var pass = await door.Come(context.RequestAborted);
+        if (pass is not null)
+        {
+            context.Items[Slot] = pass;
+            await answer();
+        }
+
+        return pass is not null;
+    }
+
+    /// <summary>Whether a call was let in at the door.</summary>
+    /// <param name="context">The call.</param>
+    public static bool WasLetIn(HttpContext context) => context.Items.ContainsKey(Slot);
 
     /// <summary>What is said to who is turned away.</summary>
     public static RpcException Busy() =>
@@ -73,7 +104,9 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
     private async Task<T> Run<T>(ServerCallContext context, Func<Deadline, CancellationToken, T> solve, TimeSpan longest)
     {
         var cancel = context.CancellationToken;
-        var place = await places.AcquireAsync(1, cancel);
+        var wait = places.AcquireAsync(1, cancel);
+        (context.GetHttpContext().Items[Slot] as Doorstep.Pass)?.Dispose();
+        var place = await wait;
         ThrowIfBusy(place);
         var now = time.GetUtcNow();
         var left = context.Deadline == DateTime.MaxValue ? longest : new DateTimeOffset(context.Deadline) - now;
@@ -82,10 +115,15 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
         return await Task.Factory.StartNew(
             () =>
             {
-                using (place)
+                try
                 {
                     cancel.ThrowIfCancellationRequested();
                     return solve(clock, cancel);
+                }
+                finally
+                {
+                    place.Dispose();
+                    door.LetIn();
                 }
             },
             CancellationToken.None,
@@ -155,6 +193,13 @@ internal sealed class SolveRoom(TimeProvider time, ServiceLimits limits) : IDisp
         places.Dispose();
         streams.Dispose();
     }
+
+    private static ConcurrencyLimiter Places(int count, int waiting) => new(new ConcurrencyLimiterOptions
+    {
+        PermitLimit = count,
+        QueueLimit = waiting,
+        QueueProcessingOrder = QueueProcessingOrder.OldestFirst,
+    });
 
     private static void ThrowIfBusy(RateLimitLease lease)
     {

@@ -40,14 +40,14 @@ internal static class Overload
 
         // The peak: as many callers at once as the service answers most for.
         var peak = 0.0;
-        for (var callers = 1; callers <= 2 * Environment.ProcessorCount; callers++)
+        for (var atOnce = 1; atOnce <= 2 * Environment.ProcessorCount; atOnce++)
         {
-            peak = Math.Max(peak, await Answered(caller, callers, Next));
+            peak = Math.Max(peak, await Answered(caller, atOnce, Next));
         }
 
         var ends = new ConcurrentBag<Called>();
         var open = new ConcurrentDictionary<Task, bool>();
-        var clock = Stopwatch.StartNew();
+        var (clock, before) = (Stopwatch.StartNew(), Environment.CpuUsage.TotalTime);
         for (var sent = 0; clock.Elapsed < lasts; sent++)
         {
             var due = TimeSpan.FromSeconds(sent / (Times * peak));
@@ -61,7 +61,7 @@ internal static class Overload
             _ = call.ContinueWith(done => open.TryRemove(done, out _), TaskScheduler.Default);
         }
 
-        var during = ends.ToList();
+        var (during, callers) = (ends.ToList(), (Environment.CpuUsage.TotalTime - before) / clock.Elapsed);
         await Task.WhenAll(open.Keys);
         // Back to normal: the first time after which twenty calls in a row take what they took before.
         var back = Stopwatch.StartNew();
@@ -91,6 +91,7 @@ internal static class Overload
             Found.AtMost("p99 of the answered against p99 of one caller alone", accepted.At(0.99) / alone.At(0.99), 2),
             Found.AtMost("back to normal after", recovered.TotalSeconds, 5, " s"),
             Found.AtMost("calls that ended otherwise", during.Count - accepted.Count - refused.Count, 0),
+            Found.Told("processors that the callers take meanwhile", $"{callers:0.00} of {Environment.ProcessorCount}"),
             Found.Told("resident memory at the end", $"{service.ResidentMegabytes:0} MB"),
         ]);
     }

@@ -42,7 +42,7 @@ internal sealed class FullKitchen : IAsyncDisposable
         kitchen.Baking = Bakes.Vary(kitchen.Service, Bakes.Rolls, options).ResponseAsync;
         await begun.Task.WaitAsync(Patience);
         kitchen.Waiting = Bakes.Resize(kitchen.Service, Bakes.Rolls, options).ResponseAsync;
-        Assert.True(SpinWait.SpinUntil(() => kitchen.Room.Waiting == 1, Patience), "nobody waits");
+        Assert.True(SpinWait.SpinUntil(() => kitchen.Room.WaitingInside == 1, Patience), "nobody waits");
         return kitchen;
     }
 

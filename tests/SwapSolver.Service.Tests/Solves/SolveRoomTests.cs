@@ -1,5 +1,7 @@
 using System.Diagnostics;
+using Google.Rpc;
 using Grpc.Core;
+using SwapSolver.Service.Solves;
 using SwapSolver.Service.Tests.Running;
 using SwapSolver.Solving.Models;
 using SwapSolver.V1;
@@ -106,6 +108,39 @@ public sealed class SolveRoomTests
         await Assert.ThrowsAsync<RpcException>(() => full.Baking);
         await Assert.ThrowsAsync<RpcException>(() => full.Waiting);
         Assert.True(SpinWait.SpinUntil(() => room.Running == 0 && room.Waiting == 0, Promptly), "places are not given back");
+    }
+
+    [Fact]
+    public async Task Of_two_who_come_shortly_after_each_other_while_the_place_is_taken_the_later_one_waits()
+    {
+        var (started, stopped) = (new TaskCompletionSource(), new TaskCompletionSource());
+        await using var service = await RunningService.Start(
+            new StandInSolver { Instead = WaitUntilStopped(started, stopped) }, null, ("Limits:SolvesAtOnce", "1"), ("Limits:SolvesWaiting", "1"));
+        using var leave = new CancellationTokenSource();
+        var baking = Bakes.Vary(service, Bakes.Hazelnut, new CallOptions(cancellationToken: leave.Token)).ResponseAsync;
+        await started.Task.WaitAsync(Promptly);
+        var room = (SolveRoom)service.Parts.GetService(typeof(SolveRoom))!;
+        var hadToLeave = false;
+        // On a busy machine the later one can come too late, when the other waits inside already; then they try again.
+        for (var attempt = 0; attempt < 200 && !hadToLeave; attempt++)
+        {
+            using var give = new CancellationTokenSource();
+            var options = new CallOptions(cancellationToken: give.Token);
+            var first = Bakes.Resize(service, Bakes.Hazelnut, options).ResponseAsync;
+            Assert.True(SpinWait.SpinUntil(() => room.Waiting == 1, Promptly), "nobody waits");
+            var second = Bakes.Check(service, Bakes.Rolls, options).ResponseAsync;
+            var refused = await Task.WhenAny(first, second).WaitAsync(Promptly);
+            var refusal = await Assert.ThrowsAsync<RpcException>(() => refused);
+            Assert.Equal((StatusCode.ResourceExhausted, "BUSY"), (refusal.StatusCode, refusal.GetRpcStatus()!.GetDetail<ErrorInfo>().Reason));
+            hadToLeave = refused == first;
+            Assert.Equal(1, room.Waiting);
+            await give.CancelAsync();
+            Assert.True(SpinWait.SpinUntil(() => room.Waiting == 0, Promptly), "who left still waits");
+        }
+
+        Assert.True(hadToLeave, "the later one never waited");
+        await leave.CancelAsync();
+        await Assert.ThrowsAsync<RpcException>(() => baking);
     }
 
     private static async Task OutOfTime<T>(AsyncUnaryCall<T> call)
