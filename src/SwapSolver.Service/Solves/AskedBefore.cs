@@ -88,7 +88,7 @@ internal sealed class AskedBefore(IMemoryCache kept, KitchenRecords records, Acc
         try
         {
             if (records.Stamp is { } stamp && access.RoleOf(context, stamp) is { } role && role >= MethodRoles.Of(Contract.MethodOf(path))
-                && PlainCall.Look(context.Request, PlainCall.DigestOf) is { } digest)
+                && PlainCall.DigestOf(context) is { } digest)
             {
                 return new Question(path, role == Role.Anonymous, stamp, digest);
             }

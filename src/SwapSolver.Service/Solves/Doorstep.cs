@@ -38,9 +38,10 @@ internal sealed class Doorstep(TimeProvider time, ConcurrencyLimiter places, int
     /// <exception cref="OperationCanceledException">The caller left.</exception>
     public ValueTask<Pass?> Come(CancellationToken cancel)
     {
-        var (free, waiting) = Inside();
         lock (door)
         {
+            // Within the lock: a place that is given back meanwhile would be seen by nobody until the next.
+            var (free, waiting) = Inside();
             if (standing.Count == 0 && free > onTheWayToAPlace)
             {
                 onTheWayToAPlace++;
@@ -67,9 +68,9 @@ internal sealed class Doorstep(TimeProvider time, ConcurrencyLimiter places, int
     /// <summary>Lets those in that stand at the door, as many as there are places.</summary>
     public void LetIn()
     {
-        var (free, _) = Inside();
         lock (door)
         {
+            var (free, _) = Inside();
             while (free > onTheWayToAPlace && standing.First is { } next)
             {
                 standing.Remove(next);

@@ -105,7 +105,7 @@ internal sealed class FullHouse(SolveRoom room, AccessInterceptor access, Caller
     /// <summary>Goes in with a call, at once or after a while at the door; false for who is turned away.</summary>
     private async Task<bool> TryGoIn(HttpContext context, string method, RequestDelegate next)
     {
-        var question = PlainCall.Look(context.Request, PlainCall.DigestOf);
+        var question = PlainCall.DigestOf(context);
         // No place is kept for who may never say what is asked.
         if (question is null && method != Balance && room.IsFull)
         {

@@ -13,6 +13,8 @@ internal static class PlainCall
     /// <summary>What a call and its answer say that they are.</summary>
     public const string ContentType = "application/grpc";
 
+    private static readonly object Slot = new();
+
     /// <summary>Paths of our methods with one question and one answer.</summary>
     private static readonly FrozenSet<string> Paths = Contract.Services
         .SelectMany(service => service.Methods)
@@ -42,13 +44,22 @@ internal static class PlainCall
         return seen;
     }
 
-    /// <summary>Digest of a question's bytes, half a SHA-256.</summary>
-    /// <param name="question">Prefix and message.</param>
-    public static UInt128 DigestOf(ReadOnlySequence<byte> question)
+    /// <summary>Digest of a question's bytes, half a SHA-256, worked out once a call; null where not all of it is there.</summary>
+    /// <param name="context">The call.</param>
+    public static UInt128? DigestOf(HttpContext context)
     {
-        Span<byte> digest = stackalloc byte[SHA256.HashSizeInBytes];
-        SHA256.HashData(question.IsSingleSegment ? question.FirstSpan : question.ToArray(), digest);
-        return BinaryPrimitives.ReadUInt128BigEndian(digest);
+        if (context.Items.TryGetValue(Slot, out var known))
+        {
+            return (UInt128)known!;
+        }
+
+        var digest = Look(context.Request, DigestOf);
+        if (digest is { } found)
+        {
+            context.Items[Slot] = found;
+        }
+
+        return digest;
     }
 
     /// <summary>Whether a request is such a call.</summary>
@@ -67,5 +78,12 @@ internal static class PlainCall
         Span<byte> prefix = stackalloc byte[PrefixBytes];
         body.Slice(0, PrefixBytes).CopyTo(prefix);
         return prefix[0] == 0 && BinaryPrimitives.ReadUInt32BigEndian(prefix[1..]) == body.Length - PrefixBytes;
+    }
+
+    private static UInt128 DigestOf(ReadOnlySequence<byte> question)
+    {
+        Span<byte> digest = stackalloc byte[SHA256.HashSizeInBytes];
+        SHA256.HashData(question.IsSingleSegment ? question.FirstSpan : question.ToArray(), digest);
+        return BinaryPrimitives.ReadUInt128BigEndian(digest);
     }
 }
