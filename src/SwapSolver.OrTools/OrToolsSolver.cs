@@ -16,6 +16,10 @@ public sealed class OrToolsSolver(Backend backend = Backend.Branching) : ISolver
     /// <summary>How much longer the next turn is: what the turns before it cost is then a third of it.</summary>
     private const int TurnGrowth = 4;
 
+    /// <summary>CBC, whose time runs out while it prepares a model, says at times that the model has no solution: seen of 4,000 solves
+    /// of a model that has many, given 1 to 40 ms each, 48 times, never before 0.59 of the time. Only what it says within this share is believed.</summary>
+    private const double ShareForAProof = 0.25;
+
     /// <summary>Time that CBC has at first for what our own search left open; what it settles at all, it mostly settles in this.</summary>
     private static readonly TimeSpan FirstTurn = TimeSpan.FromSeconds(8);
 
@@ -95,6 +99,7 @@ public sealed class OrToolsSolver(Backend backend = Backend.Branching) : ISolver
 
     private static Solution SolveBy(Backend backend, Model model, TimeSpan budget, CancellationToken cancel)
     {
+        var clock = Stopwatch.StartNew();
         using var solver = Solver.CreateSolver(NameOf(backend))
             ?? throw new InvalidOperationException($"the package has no backend {backend}");
         var (variables, _) = ModelTranslation.Write(model, solver, CostFactor);
@@ -106,6 +111,11 @@ public sealed class OrToolsSolver(Backend backend = Backend.Branching) : ISolver
         var status = solver.Solve(parameters);
         cancel.ThrowIfCancellationRequested();
         var outcome = StatusTranslation.Read(status);
+        if (outcome == Outcome.Infeasible && backend == Backend.Cbc && clock.Elapsed >= budget * ShareForAProof)
+        {
+            outcome = Outcome.OutOfTime;
+        }
+
         if (outcome is not (Outcome.Optimal or Outcome.Feasible))
         {
             return Solution.None(outcome);
