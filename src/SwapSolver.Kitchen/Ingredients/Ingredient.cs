@@ -8,6 +8,9 @@ public sealed class Ingredient : IEquatable<Ingredient>
     // Ingredients are looked up by the million where kitchens are drawn, and a string is hashed letter by letter.
     private int hash;
 
+    // By the index of the fact: every question asks every ingredient of the cupboard what is known of it.
+    private Range?[]? ranges;
+
     /// <summary>Short stable id, as <c>hazelnut-flour</c>.</summary>
     public required string Id { get; init; }
 
@@ -66,10 +69,7 @@ public sealed class Ingredient : IEquatable<Ingredient>
     public FactSheet Typical => field ??= FactSheet.Drawn(this, static _ => 0.5);
 
     /// <summary>The range of a fact, in its unit; null where it is not known.</summary>
-    public Range? RangeOf(Fact fact) =>
-        Figures.TryGetValue(fact, out var figure) ? figure.Range
-        : NoneByNature.Contains(fact) ? Range.Zero
-        : null;
+    public Range? RangeOf(Fact fact) => (ranges ??= [.. Fact.All.Select(Looked)])[fact.Index];
 
     /// <summary>The same ingredient with other figures where these are known better.</summary>
     /// <param name="better">The figures that replace the ingredient's own.</param>
@@ -111,4 +111,9 @@ public sealed class Ingredient : IEquatable<Ingredient>
 
     /// <inheritdoc/>
     public override string ToString() => Id;
+
+    private Range? Looked(Fact fact) =>
+        Figures.TryGetValue(fact, out var figure) ? figure.Range
+        : NoneByNature.Contains(fact) ? Range.Zero
+        : null;
 }

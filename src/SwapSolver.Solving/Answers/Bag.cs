@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using System.Runtime.CompilerServices;
 using SwapSolver.Kitchen.Balances;
@@ -15,6 +16,8 @@ public sealed class Bag
 
     // Held as long as the balance is: a wish of one question goes with the question.
     private readonly ConditionalWeakTable<Balance, SampledCoefficients> coefficients = [];
+
+    private readonly ConcurrentDictionary<Fact, RangeParts> parts = new();
 
     /// <summary>Draws the facts that have a range.</summary>
     /// <param name="ingredient">The ingredient.</param>
@@ -36,6 +39,10 @@ public sealed class Bag
 
     /// <summary>Where each fact that has a range stands in it, by kitchen: 0 (low) to 1 (high).</summary>
     public FrozenDictionary<Fact, double[]> Shares { get; }
+
+    /// <summary>Which kitchens stand in which part of a fact's range; sorted once.</summary>
+    /// <param name="fact">A fact of <see cref="Shares"/>.</param>
+    public RangeParts PartsOf(Fact fact) => parts.GetOrAdd(fact, one => new RangeParts(Shares[one]));
 
     /// <summary>The facts in one kitchen.</summary>
     public FactSheet In(int kitchen) => sheets.At(kitchen);

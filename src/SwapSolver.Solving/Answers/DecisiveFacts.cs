@@ -18,9 +18,6 @@ public sealed record DecisiveFacts(Phrases Phrases)
     /// <summary>Doubt that a fact must explain to be worth a measurement [1].</summary>
     private const double LeastShare = 0.02;
 
-    /// <summary>Parts that a range is cut into: both its ends may be bad, so a straight line would not see it.</summary>
-    private const int Parts = 8;
-
     /// <summary>The facts, the most decisive first; none where the formula balances everywhere or nowhere.</summary>
     /// <param name="samples">The kitchens.</param>
     /// <param name="balances">Whether the formula balances, by kitchen.</param>
@@ -33,15 +30,11 @@ public sealed record DecisiveFacts(Phrases Phrases)
             return [];
         }
 
-        // The fewer of those that balance and those that do not tell as much, and are counted sooner.
-        var isRare = chance <= 0.5;
-        int[] rare = [.. Enumerable.Range(0, balances.Length).Where(kitchen => balances[kitchen] == isRare)];
-        var readFacts = holds.SelectMany(hold => hold.Balance.Reads).ToHashSet();
+        var kept = RangeParts.Chosen(balances);
         return
         [
-            .. samples.Shares
-                .Where(one => readFacts.Contains(one.Fact))
-                .Select(one => (one.Ingredient, one.Fact, Share: Explained(one.Shares, rare)))
+            .. samples.PartsOf(holds.SelectMany(hold => hold.Balance.Reads).ToHashSet())
+                .Select(one => (one.Ingredient, one.Fact, Share: Explained(one.Parts, kept, chance, balances.Length)))
                 .Where(one => one.Share >= LeastShare)
                 .OrderByDescending(one => one.Share)
                 .ThenBy(one => one.Ingredient.Id, StringComparer.Ordinal)
@@ -52,26 +45,21 @@ public sealed record DecisiveFacts(Phrases Phrases)
     }
 
     /// <summary>Variance between the parts of a range by all variance, less what chance alone would show.</summary>
-    /// <param name="shares">Where the fact stands, by kitchen; every part of its range is drawn from equally often.</param>
-    /// <param name="rare">The kitchens that are told from the others.</param>
-    private static double Explained(double[] shares, int[] rare)
+    /// <param name="parts">Where the fact stands; every part of its range is drawn from equally often.</param>
+    /// <param name="kept">The kitchens in which the formula balances.</param>
+    /// <param name="chance">Their share of all, above 0 and below 1.</param>
+    /// <param name="kitchens">How many there are.</param>
+    private static double Explained(RangeParts parts, ulong[] kept, double chance, int kitchens)
     {
-        Span<int> inPart = stackalloc int[Parts];
-        foreach (var kitchen in rare)
-        {
-            inPart[Math.Min(Parts - 1, (int)(shares[kitchen] * Parts))]++;
-        }
-
-        var ofAPart = shares.Length / (double)Parts;
-        var chance = rare.Length / (double)shares.Length;
+        var ofAPart = kitchens / (double)RangeParts.Count;
         double between = 0;
-        foreach (var count in inPart)
+        for (var part = 0; part < RangeParts.Count; part++)
         {
-            var apart = (count / ofAPart) - chance;
-            between += apart * apart / Parts;
+            var apart = (parts.In(part, kept) / ofAPart) - chance;
+            between += apart * apart / RangeParts.Count;
         }
 
-        return Math.Max(0, (between / (chance * (1 - chance))) - ((Parts - 1) / (double)shares.Length));
+        return Math.Max(0, (between / (chance * (1 - chance))) - ((RangeParts.Count - 1) / (double)kitchens));
     }
 
     private string Say(Ingredient ingredient, Fact fact)

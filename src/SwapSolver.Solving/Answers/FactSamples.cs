@@ -39,9 +39,13 @@ public sealed class FactSamples
         bags = ingredients.Distinct().ToFrozenDictionary(ingredient => ingredient, drawn.Of);
     }
 
-    /// <summary>Where each fact that has a range stands in it, by ingredient and kitchen.</summary>
-    public IEnumerable<(Ingredient Ingredient, Fact Fact, double[] Shares)> Shares =>
-        bags.SelectMany(bag => bag.Value.Shares.Select(pair => (bag.Key, pair.Key, pair.Value)));
+    /// <summary>Where some facts stand in their ranges, by ingredient; those that have no range stand nowhere.</summary>
+    /// <param name="facts">The facts.</param>
+    public IEnumerable<(Ingredient Ingredient, Fact Fact, RangeParts Parts)> PartsOf(IReadOnlySet<Fact> facts) =>
+        from bag in bags
+        from fact in bag.Value.Shares.Keys
+        where facts.Contains(fact)
+        select (bag.Key, fact, bag.Value.PartsOf(fact));
 
     /// <summary>Share of kitchens in which a formula keeps every band, 0 to 1.</summary>
     public double ChanceOfBalance(ImmutableArray<Hold> holds, Formula reference, Formula formula) =>
