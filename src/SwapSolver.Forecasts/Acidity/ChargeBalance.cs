@@ -47,7 +47,8 @@ internal sealed class ChargeBalance(Solution solution)
             return Math.Min(Charges(near.Value, ionicStrength).IonicStrength, most) - ionicStrength;
         }
 
-        var found = Excess(most) >= 0 ? most : Root(Excess, 0, most);
+        var atMost = Excess(most);
+        var found = atMost >= 0 ? most : Root(Excess, (0, Excess(0)), (most, atMost));
         var ph = PhAt(found, near);
         var charges = Charges(ph, found);
         return new SolvedSolution(ph, found, charges.Sum, charges.SolidBitartrate);
@@ -57,21 +58,23 @@ internal sealed class ChargeBalance(Solution solution)
     private double PhAt(double ionicStrength, double? near)
     {
         double Sum(double ph) => Charges(ph, ionicStrength).Sum;
-        return near is { } there && Sum(there - Nearby) > 0 && Sum(there + Nearby) < 0
-            ? Root(Sum, there - Nearby, there + Nearby)
-            : Root(Sum, LeastPh, MostPh);
+        (double, double Value) At(double ph) => (ph, Sum(ph));
+        return near is { } there && At(there - Nearby) is { Value: > 0 } below && At(there + Nearby) is { Value: < 0 } above
+            ? Root(Sum, below, above)
+            : Root(Sum, At(LeastPh), At(MostPh));
     }
 
     /// <summary>The root between two ends; the end that is nearer to it where both have one sign.</summary>
-    private static double Root(Func<double, double> function, double low, double high)
+    private static double Root(Func<double, double> function, (double At, double Value) low, (double At, double Value) high)
     {
-        var (atLow, atHigh) = (function(low), function(high));
-        if (atLow == 0 || atHigh == 0 || Math.Sign(atLow) == Math.Sign(atHigh))
+        if (low.Value == 0 || high.Value == 0 || Math.Sign(low.Value) == Math.Sign(high.Value))
         {
-            return Math.Abs(atLow) <= Math.Abs(atHigh) ? low : high;
+            return Math.Abs(low.Value) <= Math.Abs(high.Value) ? low.At : high.At;
         }
 
-        return Brent.TryFindRoot(function, low, high, Accuracy, MostSteps, out var root)
+        // Whoever looks for the root asks for both ends once more.
+        double Known(double at) => at == low.At ? low.Value : at == high.At ? high.Value : function(at);
+        return Brent.TryFindRoot(Known, low.At, high.At, Accuracy, MostSteps, out var root)
             ? root
             : throw new InvalidOperationException("a bracketed root was not found, which bisection alone would have found");
     }
