@@ -42,7 +42,7 @@ public sealed class Bag
 
     /// <summary>Which kitchens stand in which part of a fact's range; sorted once.</summary>
     /// <param name="fact">A fact of <see cref="Shares"/>.</param>
-    public RangeParts PartsOf(Fact fact) => parts.GetOrAdd(fact, one => new RangeParts(Shares[one]));
+    internal RangeParts PartsOf(Fact fact) => parts.GetOrAdd(fact, one => new RangeParts(Shares[one]));
 
     /// <summary>The facts in one kitchen.</summary>
     public FactSheet In(int kitchen) => sheets.At(kitchen);

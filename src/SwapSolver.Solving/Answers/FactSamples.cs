@@ -41,7 +41,7 @@ public sealed class FactSamples
 
     /// <summary>Where some facts stand in their ranges, by ingredient; those that have no range stand nowhere.</summary>
     /// <param name="facts">The facts.</param>
-    public IEnumerable<(Ingredient Ingredient, Fact Fact, RangeParts Parts)> PartsOf(IReadOnlySet<Fact> facts) =>
+    internal IEnumerable<(Ingredient Ingredient, Fact Fact, RangeParts Parts)> PartsOf(IReadOnlySet<Fact> facts) =>
         from bag in bags
         from fact in bag.Value.Shares.Keys
         where facts.Contains(fact)

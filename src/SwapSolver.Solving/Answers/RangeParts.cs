@@ -4,7 +4,7 @@ namespace SwapSolver.Solving.Answers;
 
 /// <summary>The range of a fact cut into equal parts, and which kitchens stand in which: one bit a kitchen, so that those of some
 /// kitchens are counted sixty-four at a time.</summary>
-public sealed class RangeParts
+internal sealed class RangeParts
 {
     /// <summary>Parts that a range is cut into: both its ends may be bad, so a straight line would not see it.</summary>
     public const int Count = 8;
