@@ -21,18 +21,15 @@ public readonly record struct Band(Level? Low, Level? High)
     /// <param name="tolerance">How far beyond an end, relative to it, still counts as on it.</param>
     public Standing Of(Level level, double tolerance = 1e-6)
     {
-        if (Low is { } low && level.Value < low.Value - (tolerance * Math.Max(Math.Abs(low.Value), tolerance)))
-        {
-            return Standing.Below;
-        }
-
-        if (High is { } high && level.Value > high.Value + (tolerance * Math.Max(Math.Abs(high.Value), tolerance)))
-        {
-            return Standing.Above;
-        }
-
-        return Standing.Inside;
+        var (lowest, highest) = Ends(tolerance);
+        return level.Value < lowest ? Standing.Below : level.Value > highest ? Standing.Above : Standing.Inside;
     }
+
+    /// <summary>The lowest and the highest value that still count as inside, in the unit of the levels; infinite on a side that is open.</summary>
+    /// <param name="tolerance">How far beyond an end, relative to it, still counts as on it.</param>
+    public (double Lowest, double Highest) Ends(double tolerance = 1e-6) => (
+        Low is { } low ? low.Value - (tolerance * Math.Max(Math.Abs(low.Value), tolerance)) : double.NegativeInfinity,
+        High is { } high ? high.Value + (tolerance * Math.Max(Math.Abs(high.Value), tolerance)) : double.PositiveInfinity);
 
     /// <summary>The band that keeps both this and another.</summary>
     public Band And(Band other) => new(

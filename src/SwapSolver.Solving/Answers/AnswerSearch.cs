@@ -61,18 +61,21 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
     {
         var found = Cheapest(ways, clock, cancel);
         return found is { Way: { } way, Best: { Formula: { } formula } best }
-            ? (Told(original, way, best, cancel), found.RanOutOfTime || best.Outcome == Outcome.Feasible)
+            ? (Told(original, way, best, new ReferenceSamples(way.Problem.Reference, Bags), cancel), found.RanOutOfTime || best.Outcome == Outcome.Feasible)
             : (null, found.RanOutOfTime);
     }
 
     /// <summary>An answer with everything that there is to say of a formula.</summary>
-    public Answer Explain(Formula original, Way way, Formula found, bool isBestSoFar)
+    public Answer Explain(Formula original, Way way, Formula found, bool isBestSoFar) =>
+        Explain(original, way, found, isBestSoFar, new ReferenceSamples(way.Problem.Reference, Bags));
+
+    private Answer Explain(Formula original, Way way, Formula found, bool isBestSoFar, ReferenceSamples ofReference)
     {
         var phrases = Bakehouse.Phrases;
         var formula = found.InOrderOfIds();
         var problem = way.Problem;
         var reference = problem.Reference;
-        var samples = new FactSamples(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: Bags);
+        var samples = new FactSamples(ofReference, formula, Bags);
         var balances = samples.Balances(problem.Holds, reference, formula);
         var readings = Readings.Of(
             Told(problem),
@@ -85,7 +88,7 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
             readings,
             new Explanation(phrases).Changes(original, problem, formula),
             new CautionList(Bakehouse).Of(original, formula, problem.Holds),
-            balances.Count(keeps => keeps) / (double)balances.Length,
+            balances.AsSpan().Count(true) / (double)balances.Length,
             Readings.Binding(readings),
             isBestSoFar ? way.Notes.Add(phrases.Say("note-best-so-far")) : way.Notes,
             isBestSoFar)
@@ -95,8 +98,8 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
     }
 
     /// <summary>An answer that was solved for, with what its model says.</summary>
-    private Answer Told(Formula original, Way way, FoundFormula found, CancellationToken cancel) =>
-        Explain(original, WithPrice(way, found), found.Formula!, found.Outcome == Outcome.Feasible) with
+    private Answer Told(Formula original, Way way, FoundFormula found, ReferenceSamples ofReference, CancellationToken cancel) =>
+        Explain(original, WithPrice(way, found), found.Formula!, found.Outcome == Outcome.Feasible, ofReference) with
         {
             Slack = new SlackSearch(Solver, Bakehouse.Phrases).Of(way.Problem, found, cancel),
             Model = way.Problem.Habits.ExplainModel ? MpsText.Of(found.Point?.Model.Model ?? FormulaModel.Build(way.Problem, wholeSteps: true).Model) : string.Empty,
@@ -194,9 +197,10 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
         var problem = way.Problem;
         var wanted = problem;
         var found = best;
+        var ofReference = new ReferenceSamples(problem.Reference, Bags);
         while (found.Formula is { } formula)
         {
-            answers.Add(Told(original, way with { Problem = wanted }, found, cancel));
+            answers.Add(Told(original, way with { Problem = wanted }, found, ofReference, cancel));
             var added = Recheck.NewIngredients(problem.Start, formula);
             if (answers.Count == problem.Habits.Answers || added.IsEmpty || clock.IsOver)
             {

@@ -24,7 +24,7 @@ public sealed record DecisiveFacts(Phrases Phrases)
     /// <param name="holds">What must be kept for it to balance: only what these read can decide.</param>
     public ImmutableArray<DecisiveFact> Of(FactSamples samples, bool[] balances, ImmutableArray<Hold> holds)
     {
-        var chance = balances.Count(keeps => keeps) / (double)balances.Length;
+        var chance = balances.AsSpan().Count(true) / (double)balances.Length;
         if (chance is 0 or 1)
         {
             return [];

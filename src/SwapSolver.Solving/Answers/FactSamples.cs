@@ -16,6 +16,8 @@ namespace SwapSolver.Solving.Answers;
 /// </summary>
 public sealed class FactSamples
 {
+    private readonly Bags drawn;
+
     private readonly FrozenDictionary<Ingredient, Bag> bags;
 
     private readonly MeasuredLines measured;
@@ -25,6 +27,8 @@ public sealed class FactSamples
     // Of one answer: its bands and its readings ask for the same.
     private readonly Dictionary<(Balance Balance, Formula Formula, Formula Reference), double[]> read = new(SameObjects.Instance);
 
+    private ReferenceSamples? ofReference;
+
     private double[]? ordered;
 
     /// <summary>Draws the samples for some ingredients.</summary>
@@ -33,11 +37,18 @@ public sealed class FactSamples
     /// <param name="drawn">The bags of this question; null for the usual ones.</param>
     public FactSamples(IEnumerable<Ingredient> ingredients, MeasuredLines? measured = null, Bags? drawn = null)
     {
-        drawn ??= new Bags();
+        this.drawn = drawn ?? new Bags();
         this.measured = measured ?? MeasuredLines.None;
-        fillings = this.measured.MayWeigh.Keys.ToFrozenDictionary(ingredient => ingredient, drawn.FillingsOf);
-        bags = ingredients.Distinct().ToFrozenDictionary(ingredient => ingredient, drawn.Of);
+        fillings = this.measured.MayWeigh.Keys.ToFrozenDictionary(ingredient => ingredient, this.drawn.FillingsOf);
+        bags = ingredients.Distinct().ToFrozenDictionary(ingredient => ingredient, this.drawn.Of);
     }
+
+    /// <summary>Draws the samples for a reference and one of its answers, where other answers to the same question may have been tried.</summary>
+    /// <param name="reference">What is known of the reference by kitchen.</param>
+    /// <param name="formula">The answer.</param>
+    /// <param name="drawn">The bags of this question.</param>
+    internal FactSamples(ReferenceSamples reference, Formula formula, Bags drawn)
+        : this(reference.Reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: drawn) => ofReference = reference;
 
     /// <summary>Where some facts stand in their ranges, by ingredient; those that have no range stand nowhere.</summary>
     /// <param name="facts">The facts.</param>
@@ -49,19 +60,21 @@ public sealed class FactSamples
 
     /// <summary>Share of kitchens in which a formula keeps every band, 0 to 1.</summary>
     public double ChanceOfBalance(ImmutableArray<Hold> holds, Formula reference, Formula formula) =>
-        Balances(holds, reference, formula).Count(keeps => keeps) / (double)Bags.Kitchens;
+        Balances(holds, reference, formula).AsSpan().Count(true) / (double)Bags.Kitchens;
 
     /// <summary>Whether a formula keeps every band, by kitchen. Bands that hang on the reference are taken from the
     /// reference in the same kitchen.</summary>
     public bool[] Balances(ImmutableArray<Hold> holds, Formula reference, Formula formula)
     {
-        var keeps = Enumerable.Repeat(true, Bags.Kitchens).ToArray();
+        var keeps = new bool[Bags.Kitchens];
+        Array.Fill(keeps, true);
         foreach (var hold in holds)
         {
             var levels = Levels(hold.Balance, formula, reference);
-            if (levels is [var single] && BandOfAll(hold, reference) is { } same)
+            var (lowest, highest) = Of(reference).EndsOf(hold);
+            if (levels is [var single] && lowest is [var low] && highest is [var high])
             {
-                if (!double.IsNaN(single) && same.Of(new Level(single)) != Standing.Inside)
+                if (single < low || single > high)
                 {
                     return new bool[Bags.Kitchens];
                 }
@@ -69,11 +82,11 @@ public sealed class FactSamples
                 continue;
             }
 
-            var bandIn = BandsOf(hold, reference);
             for (var kitchen = 0; kitchen < keeps.Length; kitchen++)
             {
-                var level = At(levels, kitchen);
-                keeps[kitchen] = keeps[kitchen] && (double.IsNaN(level) || bandIn(kitchen).Of(new Level(level)) == Standing.Inside);
+                // No reading is no number, which is neither below nor above.
+                var level = ReferenceSamples.At(levels, kitchen);
+                keeps[kitchen] &= !(level < ReferenceSamples.At(lowest, kitchen) || level > ReferenceSamples.At(highest, kitchen));
             }
 
             if (!keeps.Contains(true))
@@ -95,11 +108,11 @@ public sealed class FactSamples
         }
 
         var levels = Levels(hold.Balance, formula, reference);
-        var bandIn = BandsOf(hold, reference);
+        var bandIn = Of(reference).BandsOf(hold);
         var passed = new double[Bags.Kitchens];
         for (var kitchen = 0; kitchen < passed.Length; kitchen++)
         {
-            var level = At(levels, kitchen);
+            var level = ReferenceSamples.At(levels, kitchen);
             passed[kitchen] = double.IsNaN(level) ? double.NegativeInfinity : Passed(bandIn(kitchen), level) / unit;
         }
 
@@ -131,11 +144,19 @@ public sealed class FactSamples
 
     private double[] Levels(Balance balance, Formula formula, Formula reference)
     {
+        if (ReferenceEquals(formula, reference))
+        {
+            return Of(reference).Levels(balance);
+        }
+
         var key = (balance, formula, reference);
         return read.TryGetValue(key, out var levels)
             ? levels
             : read[key] = SampledReading.Of(balance, formula, reference, ingredient => bags[ingredient], Bags.Kitchens);
     }
+
+    private ReferenceSamples Of(Formula reference) =>
+        ofReference is { } known && ReferenceEquals(known.Reference, reference) ? known : ofReference = new ReferenceSamples(reference, drawn);
 
     /// <summary>A reading by kitchen where each kitchen fills its cups in its own way.</summary>
     private double[] Filled(Balance balance, Formula formula, Formula reference) =>
@@ -147,34 +168,6 @@ public sealed class FactSamples
     private Formula Filled(Formula formula, int kitchen) => measured.Filled(formula, (ingredient, grams) => grams.At(fillings[ingredient][kitchen]));
 
     private Draw In(int kitchen) => ingredient => bags[ingredient].In(kitchen);
-
-    /// <summary>The band of a hold where all kitchens have the same; null where they may differ.</summary>
-    private Band? BandOfAll(Hold hold, Formula reference) =>
-        hold.Share is null && !hold.IsAnchored ? hold.Band
-        : Levels(hold.Balance, reference, reference) is [var own] && !double.IsNaN(own) ? BandsOf(hold, reference)(0)
-        : null;
-
-    private static double At(double[] levels, int kitchen) => levels.Length == 1 ? levels[0] : levels[kitchen];
-
-    /// <summary>The band of a hold by kitchen, as <see cref="Models.Scenario.BandOf"/>: one that hangs on the reference's reading moves with it.</summary>
-    private Func<int, Band> BandsOf(Hold hold, Formula reference)
-    {
-        if (hold.Share is null && !hold.IsAnchored)
-        {
-            return _ => hold.Band;
-        }
-
-        // Made once and moved from kitchen to kitchen: thousands of small objects would cost more than what they compute.
-        var at = 0;
-        var ownLevels = new Lazy<double[]>(() => Levels(hold.Balance, reference, reference));
-        Func<Level?> own = () => At(ownLevels.Value, at) is var level && double.IsNaN(level) ? null : new Level(level);
-        Draw draw = ingredient => bags[ingredient].In(at);
-        return kitchen =>
-        {
-            at = kitchen;
-            return hold.Share is { } share ? share.Of(own()) : hold.Balance.Around(own, reference, draw);
-        };
-    }
 
     private static double Passed(Band band, double level) =>
         Math.Max(band.Low?.Value - level ?? double.NegativeInfinity, level - band.High?.Value ?? double.NegativeInfinity);

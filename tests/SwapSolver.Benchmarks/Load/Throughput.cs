@@ -14,8 +14,12 @@ internal static class Throughput
     /// <summary>Callers at once: more than processors, so that none of them waits for an answer to travel.</summary>
     private const int Callers = 8;
 
-    /// <summary>How often each question is asked by itself.</summary>
-    private const int Alone = 4;
+    /// <summary>Parts of the stream. After each of them every question is asked by itself: this machine is not as quick at one minute as at
+    /// another, and what is compared is measured side by side.</summary>
+    private const int Parts = 5;
+
+    /// <summary>Number of the first question that is asked by itself: beyond all those of the stream.</summary>
+    private const int AskedAlone = 10_000_000;
 
     /// <summary>One in so many is asked of a loaf that nobody asked about before.</summary>
     private const int Others = 5;
@@ -50,23 +54,26 @@ internal static class Throughput
             await questions.AnswerQuestionAsync(Row(number++));
         }
 
-        var (early, late, seconds) = await Stream(service, questions, rows, number);
-        var rate = rows / seconds;
+        // Each by itself: what the solver takes for them when nothing else runs.
+        async Task<double> SolverSeconds() => await service.Metric(line => line.StartsWith("swapsolver_solve_duration_seconds_sum", StringComparison.Ordinal));
+        var (solving, alone) = (0.0, 0);
+        async Task AskAlone()
+        {
+            var before = await SolverSeconds();
+            for (var one = 0; one < Asked.Length * Loaves.Length; one++)
+            {
+                await questions.AnswerQuestionAsync(Row(AskedAlone + alone++));
+            }
+
+            solving += await SolverSeconds() - before;
+        }
+
+        var (early, late, seconds) = await Stream(service, questions, rows, number, AskAlone);
+        var (rate, solve) = (rows / seconds, solving / alone);
         number += rows;
         // The same kinds of loaves otherwise weighed, each another one: nothing that was found out of a loaf before serves for it.
         var others = rows / Others;
-        var (_, _, othersSeconds) = await Stream(service, questions, others, number, isWeighedAnew: true);
-        number += others;
-
-        // Each some times by itself: what the solver takes for them when nothing else runs, as quick as it has become by then.
-        async Task<double> SolverSeconds() => await service.Metric(line => line.StartsWith("swapsolver_solve_duration_seconds_sum", StringComparison.Ordinal));
-        var (before, alone) = (await SolverSeconds(), Alone * Asked.Length * Loaves.Length);
-        for (var one = 0; one < alone; one++)
-        {
-            await questions.AnswerQuestionAsync(Row(number++));
-        }
-
-        var solve = (await SolverSeconds() - before) / alone;
+        var (_, _, othersSeconds) = await Stream(service, questions, others, number, () => Task.CompletedTask, isWeighedAnew: true);
 
         var health = new Health.HealthClient(calls);
         var empty = await Rate(_ => health.CheckAsync(new HealthCheckRequest()).ResponseAsync);
@@ -111,36 +118,50 @@ internal static class Throughput
         return new() { Row = number + 1, Formula = loaf, Question = Asked[number / Loaves.Length % Asked.Length] };
     }
 
-    /// <summary>All rows on one stream; memory at a fifth and at the end [MB].</summary>
-    private static async Task<(double Early, double Late, double Seconds)> Stream(ServiceProcess service, QuestionService.QuestionServiceClient questions, int rows, int from, bool isWeighedAnew = false)
+    /// <summary>All rows on one stream, in parts; memory after the first and at the end [MB], and what the parts took.</summary>
+    /// <param name="service">The service.</param>
+    /// <param name="questions">Its desk.</param>
+    /// <param name="rows">How many are asked.</param>
+    /// <param name="from">Number of the first.</param>
+    /// <param name="pause">What is done after each part; its time does not count.</param>
+    /// <param name="isWeighedAnew">Whether each is of another loaf.</param>
+    private static async Task<(double Early, double Late, double Seconds)> Stream(
+        ServiceProcess service, QuestionService.QuestionServiceClient questions, int rows, int from, Func<Task> pause, bool isWeighedAnew = false)
     {
         using var stream = questions.AnswerQuestions();
-        var clock = Stopwatch.StartNew();
-        var asking = Task.Run(async () =>
+        var (early, clock) = (0.0, new Stopwatch());
+        for (var part = 0; part < Parts; part++)
         {
-            for (var row = 0; row < rows; row++)
+            var (first, last) = (rows * part / Parts, rows * (part + 1) / Parts);
+            clock.Start();
+            var asking = Task.Run(async () =>
             {
-                await stream.RequestStream.WriteAsync(Row(from + row, isWeighedAnew));
+                for (var row = first; row < last; row++)
+                {
+                    await stream.RequestStream.WriteAsync(Row(from + row, isWeighedAnew));
+                }
+            });
+            for (var row = first; row < last; row++)
+            {
+                if (!await stream.ResponseStream.MoveNext(CancellationToken.None))
+                {
+                    throw new InvalidOperationException($"{row} of {rows} came back");
+                }
+
+                if (stream.ResponseStream.Current is { Verdict: AnswerQuestionResponse.Types.Verdict.Failed } failed)
+                {
+                    throw new InvalidOperationException(failed.Problem);
+                }
             }
 
-            await stream.RequestStream.CompleteAsync();
-        });
-        var (answered, early) = (0, 0.0);
-        await foreach (var answer in stream.ResponseStream.ReadAllAsync())
-        {
-            if (answer.Verdict == AnswerQuestionResponse.Types.Verdict.Failed)
-            {
-                throw new InvalidOperationException(answer.Problem);
-            }
-
-            if (++answered == rows / 5)
-            {
-                early = service.ResidentMegabytes;
-            }
+            await asking;
+            clock.Stop();
+            early = part == 0 ? service.ResidentMegabytes : early;
+            await pause();
         }
 
-        await asking;
-        return answered == rows ? (early, service.ResidentMegabytes, clock.Elapsed.TotalSeconds) : throw new InvalidOperationException($"{answered} of {rows} came back");
+        await stream.RequestStream.CompleteAsync();
+        return (early, service.ResidentMegabytes, clock.Elapsed.TotalSeconds);
     }
 
     /// <summary>Calls a second of callers who leave the bytes of an answer unread: what is left is the service's work and that of the wire.</summary>

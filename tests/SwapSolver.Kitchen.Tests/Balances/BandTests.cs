@@ -27,6 +27,25 @@ public sealed class BandTests
     public void Where_nothing_is_let_in_a_trace_is_too_much(double reading, Standing standing) =>
         Assert.Equal(standing, Band.Nothing.Of(new Level(reading)));
 
+    [Theory]
+    [InlineData(0.90, 1.05)]
+    [InlineData(-2, -1)]
+    [InlineData(0, 0)]
+    public void Its_ends_are_the_last_readings_inside(double low, double high)
+    {
+        var band = Of(low, high);
+        var (lowest, highest) = band.Ends();
+        Assert.True(lowest <= low && high <= highest, "an end lies inside the band");
+        Assert.Equal(Standing.Inside, band.Of(new Level(lowest)));
+        Assert.Equal(Standing.Below, band.Of(new Level(double.BitDecrement(lowest))));
+        Assert.Equal(Standing.Inside, band.Of(new Level(highest)));
+        Assert.Equal(Standing.Above, band.Of(new Level(double.BitIncrement(highest))));
+    }
+
+    [Fact]
+    public void An_open_side_has_no_end() =>
+        Assert.Equal((double.NegativeInfinity, double.PositiveInfinity), Band.Open.Ends());
+
     [Fact]
     public void Two_bands_together_keep_the_tighter_end_of_each() =>
         Assert.Equal(Of(0.95, 1.05), Of(0.90, 1.05).And(Of(0.95, 1.20)));
