@@ -1,7 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Numerics.Tensors;
-using MathNet.Numerics.Statistics;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
@@ -28,8 +27,6 @@ public sealed class FactSamples
     private readonly Dictionary<(Balance Balance, Formula Formula, Formula Reference), double[]> read = new(SameObjects.Instance);
 
     private ReferenceSamples? ofReference;
-
-    private double[]? ordered;
 
     /// <summary>Draws the samples for some ingredients.</summary>
     /// <param name="ingredients">The ingredients.</param>
@@ -124,22 +121,14 @@ public sealed class FactSamples
     public (Level Low, Level High) SpreadOf(Balance balance, Formula formula, Formula reference)
     {
         var all = measured.MayWeigh.Count == 0 ? Levels(balance, formula, reference) : Filled(balance, formula, reference);
-        var levels = ToBeOrdered(all);
-        return levels.Length == 0
-            ? (new Level(0), new Level(0))
-            : (new Level(ArrayStatistics.OrderStatisticInplace(levels, (levels.Length / 20) + 1)), new Level(ArrayStatistics.OrderStatisticInplace(levels, levels.Length - (levels.Length / 20))));
-    }
-
-    /// <summary>A copy of what there is of some levels: it is put in order. Where all are there it is good until the next.</summary>
-    private double[] ToBeOrdered(double[] all)
-    {
-        if (all.Length != Bags.Kitchens || TensorPrimitives.IsNaNAny<double>(all))
+        var levels = TensorPrimitives.IsNaNAny<double>(all) ? [.. all.Where(level => !double.IsNaN(level))] : all;
+        if (levels.Length == 0)
         {
-            return [.. all.Where(level => !double.IsNaN(level))];
+            return (new Level(0), new Level(0));
         }
 
-        all.CopyTo(ordered ??= GC.AllocateUninitializedArray<double>(Bags.Kitchens), 0);
-        return ordered;
+        var (low, high) = Percentiles.Of(levels);
+        return (new Level(low), new Level(high));
     }
 
     private double[] Levels(Balance balance, Formula formula, Formula reference)
