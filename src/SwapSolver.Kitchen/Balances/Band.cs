@@ -7,6 +7,9 @@ namespace SwapSolver.Kitchen.Balances;
 /// <param name="High">Highest level that is inside.</param>
 public readonly record struct Band(Level? Low, Level? High)
 {
+    /// <summary>How far beyond an end, relative to it, still counts as on it [1].</summary>
+    private const double Tolerance = 1e-6;
+
     /// <summary>No limit on either side.</summary>
     public static readonly Band Open = new(null, null);
 
@@ -19,17 +22,18 @@ public readonly record struct Band(Level? Low, Level? High)
     /// <summary>Where a level stands against the band.</summary>
     /// <param name="level">The level.</param>
     /// <param name="tolerance">How far beyond an end, relative to it, still counts as on it.</param>
-    public Standing Of(Level level, double tolerance = 1e-6)
+    public Standing Of(Level level, double tolerance = Tolerance)
     {
         var (lowest, highest) = Ends(tolerance);
-        return level.Value < lowest ? Standing.Below : level.Value > highest ? Standing.Above : Standing.Inside;
+        return level.Value < lowest.Value ? Standing.Below : level.Value > highest.Value ? Standing.Above : Standing.Inside;
     }
 
-    /// <summary>The lowest and the highest value that still count as inside, in the unit of the levels; infinite on a side that is open.</summary>
-    /// <param name="tolerance">How far beyond an end, relative to it, still counts as on it.</param>
-    public (double Lowest, double Highest) Ends(double tolerance = 1e-6) => (
-        Low is { } low ? low.Value - (tolerance * Math.Max(Math.Abs(low.Value), tolerance)) : double.NegativeInfinity,
-        High is { } high ? high.Value + (tolerance * Math.Max(Math.Abs(high.Value), tolerance)) : double.PositiveInfinity);
+    /// <summary>The lowest and the highest level that still count as inside; infinite on a side that is open.</summary>
+    public (Level Lowest, Level Highest) Ends() => Ends(Tolerance);
+
+    private (Level Lowest, Level Highest) Ends(double tolerance) => (
+        new Level(Low is { } low ? low.Value - (tolerance * Math.Max(Math.Abs(low.Value), tolerance)) : double.NegativeInfinity),
+        new Level(High is { } high ? high.Value + (tolerance * Math.Max(Math.Abs(high.Value), tolerance)) : double.PositiveInfinity));
 
     /// <summary>The band that keeps both this and another.</summary>
     public Band And(Band other) => new(

@@ -58,7 +58,8 @@ internal sealed class ReferenceSamples(Formula reference, Bags drawn)
         var (lowest, highest) = (GC.AllocateUninitializedArray<double>(count), GC.AllocateUninitializedArray<double>(count));
         for (var kitchen = 0; kitchen < count; kitchen++)
         {
-            (lowest[kitchen], highest[kitchen]) = bandIn(kitchen).Ends();
+            var (low, high) = bandIn(kitchen).Ends();
+            (lowest[kitchen], highest[kitchen]) = (low.Value, high.Value);
         }
 
         return (lowest, highest);

@@ -35,16 +35,16 @@ public sealed class BandTests
     {
         var band = Of(low, high);
         var (lowest, highest) = band.Ends();
-        Assert.True(lowest <= low && high <= highest, "an end lies inside the band");
-        Assert.Equal(Standing.Inside, band.Of(new Level(lowest)));
-        Assert.Equal(Standing.Below, band.Of(new Level(double.BitDecrement(lowest))));
-        Assert.Equal(Standing.Inside, band.Of(new Level(highest)));
-        Assert.Equal(Standing.Above, band.Of(new Level(double.BitIncrement(highest))));
+        Assert.True(lowest.Value <= low && high <= highest.Value, "an end lies inside the band");
+        Assert.Equal(Standing.Inside, band.Of(lowest));
+        Assert.Equal(Standing.Below, band.Of(new Level(double.BitDecrement(lowest.Value))));
+        Assert.Equal(Standing.Inside, band.Of(highest));
+        Assert.Equal(Standing.Above, band.Of(new Level(double.BitIncrement(highest.Value))));
     }
 
     [Fact]
     public void An_open_side_has_no_end() =>
-        Assert.Equal((double.NegativeInfinity, double.PositiveInfinity), Band.Open.Ends());
+        Assert.Equal((new Level(double.NegativeInfinity), new Level(double.PositiveInfinity)), Band.Open.Ends());
 
     [Fact]
     public void Two_bands_together_keep_the_tighter_end_of_each() =>

@@ -27,8 +27,8 @@ public sealed class ReferenceSamplesTests
             foreach (var kitchen in new[] { 0, 1, 1024, 4095, Bags.Kitchens - 1 })
             {
                 var (low, high) = Scenario.BandOf(hold, loaf, ingredient => Drawn.Of(ingredient).In(kitchen)).Ends();
-                Assert.True(IsSame(low, ReferenceSamples.At(lowest, kitchen)), $"{hold.Id}, low: {low} and {ReferenceSamples.At(lowest, kitchen)}");
-                Assert.True(IsSame(high, ReferenceSamples.At(highest, kitchen)), $"{hold.Id}, high: {high} and {ReferenceSamples.At(highest, kitchen)}");
+                Assert.True(IsSame(low.Value, ReferenceSamples.At(lowest, kitchen)), $"{hold.Id}, low: {low} and {ReferenceSamples.At(lowest, kitchen)}");
+                Assert.True(IsSame(high.Value, ReferenceSamples.At(highest, kitchen)), $"{hold.Id}, high: {high} and {ReferenceSamples.At(highest, kitchen)}");
             }
         }
     }
@@ -38,8 +38,8 @@ public sealed class ReferenceSamplesTests
     {
         var limit = new Hold("hydration", Hydration, new Band(new Level(1), new Level(1.5)), FromCaller: true);
         var (lowest, highest) = new ReferenceSamples(Loaf.Walnut, Drawn).EndsOf(limit);
-        Assert.Equal([limit.Band.Ends().Lowest], lowest);
-        Assert.Equal([limit.Band.Ends().Highest], highest);
+        Assert.Equal([limit.Band.Ends().Lowest.Value], lowest);
+        Assert.Equal([limit.Band.Ends().Highest.Value], highest);
     }
 
     [Fact]
