@@ -61,21 +61,18 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
     {
         var found = Cheapest(ways, clock, cancel);
         return found is { Way: { } way, Best: { Formula: { } formula } best }
-            ? (Told(original, way, best, new ReferenceSamples(way.Problem.Reference, Bags), cancel), found.RanOutOfTime || best.Outcome == Outcome.Feasible)
+            ? (Told(original, way, best, cancel), found.RanOutOfTime || best.Outcome == Outcome.Feasible)
             : (null, found.RanOutOfTime);
     }
 
     /// <summary>An answer with everything that there is to say of a formula.</summary>
-    public Answer Explain(Formula original, Way way, Formula found, bool isBestSoFar) =>
-        Explain(original, way, found, isBestSoFar, new ReferenceSamples(way.Problem.Reference, Bags));
-
-    private Answer Explain(Formula original, Way way, Formula found, bool isBestSoFar, ReferenceSamples ofReference)
+    public Answer Explain(Formula original, Way way, Formula found, bool isBestSoFar)
     {
         var phrases = Bakehouse.Phrases;
         var formula = found.InOrderOfIds();
         var problem = way.Problem;
         var reference = problem.Reference;
-        var samples = new FactSamples(ofReference, formula, Bags);
+        using var samples = new FactSamples(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: Bags);
         var balances = samples.Balances(problem.Holds, reference, formula);
         var readings = Readings.Of(
             Told(problem),
@@ -98,8 +95,8 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
     }
 
     /// <summary>An answer that was solved for, with what its model says.</summary>
-    private Answer Told(Formula original, Way way, FoundFormula found, ReferenceSamples ofReference, CancellationToken cancel) =>
-        Explain(original, WithPrice(way, found), found.Formula!, found.Outcome == Outcome.Feasible, ofReference) with
+    private Answer Told(Formula original, Way way, FoundFormula found, CancellationToken cancel) =>
+        Explain(original, WithPrice(way, found), found.Formula!, found.Outcome == Outcome.Feasible) with
         {
             Slack = new SlackSearch(Solver, Bakehouse.Phrases).Of(way.Problem, found, cancel),
             Model = way.Problem.Habits.ExplainModel ? MpsText.Of(found.Point?.Model.Model ?? FormulaModel.Build(way.Problem, wholeSteps: true).Model) : string.Empty,
@@ -197,10 +194,9 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
         var problem = way.Problem;
         var wanted = problem;
         var found = best;
-        var ofReference = new ReferenceSamples(problem.Reference, Bags);
         while (found.Formula is { } formula)
         {
-            answers.Add(Told(original, way with { Problem = wanted }, found, ofReference, cancel));
+            answers.Add(Told(original, way with { Problem = wanted }, found, cancel));
             var added = Recheck.NewIngredients(problem.Start, formula);
             if (answers.Count == problem.Habits.Answers || added.IsEmpty || clock.IsOver)
             {

@@ -14,7 +14,7 @@ public sealed class Bag
 
     private readonly FactSheets sheets;
 
-    // Held as long as the balance is: a wish of one question goes with the question.
+    // Held as long as the balance is.
     private readonly ConditionalWeakTable<Balance, SampledCoefficients> coefficients = [];
 
     private readonly ConcurrentDictionary<Fact, RangeParts> parts = new();
@@ -47,17 +47,15 @@ public sealed class Bag
     /// <summary>The facts in one kitchen.</summary>
     public FactSheet In(int kitchen) => sheets.At(kitchen);
 
-    /// <summary>What one gram adds to a balance, in all kitchens; worked out once.</summary>
+    /// <summary>What one gram adds to a balance, in all kitchens; worked out once. What is left out differs from question to question and is
+    /// read without any fact, so it is not kept.</summary>
     /// <param name="balance">The balance.</param>
     /// <param name="reference">A formula that the balance may be counted on; a gram's part does not hang on which.</param>
     internal SampledCoefficients Of(Balance balance, Formula reference)
     {
-        if (!coefficients.TryGetValue(balance, out var known))
-        {
-            var differs = balance.Reads.Any(Shares.ContainsKey);
-            known = coefficients.GetValue(balance, rule => SampledCoefficients.Of(rule, reference, sheets, differs ? kitchens : 1));
-        }
-
-        return known;
+        SampledCoefficients Work(Balance rule) => SampledCoefficients.Of(rule, reference, sheets, rule.Reads.Any(Shares.ContainsKey) ? kitchens : 1);
+        return balance is LeftOut ? Work(balance)
+            : coefficients.TryGetValue(balance, out var known) ? known
+            : coefficients.GetValue(balance, Work);
     }
 }

@@ -1,12 +1,12 @@
 using System.Collections.Concurrent;
+using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 
 namespace SwapSolver.Solving.Answers;
 
 /// <summary>Seeded Latin-hypercube samples of the facts, drawn once for all questions: to draw them anew takes longer than to solve.
 /// One bag is one draw: an ingredient is drawn alike whatever else is in the bowl.</summary>
-/// <param name="batch">Which batch: another number draws other bags of the same kind.</param>
-public sealed class Bags(int batch = 0)
+public sealed class Bags
 {
     /// <summary>Kitchens that are drawn. The standard error of a share is then at most 0.6 points: strata steady the mean of
     /// each fact, and a share of kitchens in which all bands hold hardly at all.</summary>
@@ -26,7 +26,19 @@ public sealed class Bags(int batch = 0)
     // By object, not by id: what a kitchen measured anew is another bag.
     private readonly ConcurrentDictionary<Ingredient, Kept> drawn = new(ReferenceEqualityComparer.Instance);
 
+    private readonly KnownReferences references;
+
+    private readonly int batch;
+
     private long asked;
+
+    /// <summary>Bags that are drawn where they are asked for.</summary>
+    /// <param name="batch">Which batch: another number draws other bags of the same kind.</param>
+    public Bags(int batch = 0)
+    {
+        this.batch = batch;
+        references = new KnownReferences(this);
+    }
 
     /// <summary>The bags of an ingredient.</summary>
     public Bag Of(Ingredient ingredient)
@@ -49,6 +61,9 @@ public sealed class Bags(int batch = 0)
         kept.Asked = Interlocked.Increment(ref asked);
         return kept.Bag;
     }
+
+    /// <summary>What is known of a reference by kitchen.</summary>
+    internal ReferenceSamples OfReference(Formula reference) => references.Of(reference);
 
     /// <summary>How full the spoons and cups of an ingredient are, by kitchen: 0 (least) to 1 (most).</summary>
     public double[] FillingsOf(Ingredient ingredient) => Strata(RandomOf(ingredient, SeedOfMeasures));

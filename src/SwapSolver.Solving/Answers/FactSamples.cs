@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Numerics.Tensors;
@@ -13,7 +14,7 @@ namespace SwapSolver.Solving.Answers;
 /// A formula in many kitchens: brands differ, harvests differ. The reference and its variant see the same bag; the verdict
 /// is on the change, not on the absolute figure.
 /// </summary>
-public sealed class FactSamples
+public sealed class FactSamples : IDisposable
 {
     private readonly Bags drawn;
 
@@ -26,7 +27,11 @@ public sealed class FactSamples
     // Of one answer: its bands and its readings ask for the same.
     private readonly Dictionary<(Balance Balance, Formula Formula, Formula Reference), double[]> read = new(SameObjects.Instance);
 
-    private ReferenceSamples? ofReference;
+    // Its size is one that the pool has exactly. What is worked out of one answer is overwritten with the next: room that is taken anew
+    // each time is slow to write to, for it has left the processor's own memory.
+    private readonly List<double[]> borrowed = [];
+
+    private (Formula Reference, ReferenceSamples Samples)? known;
 
     /// <summary>Draws the samples for some ingredients.</summary>
     /// <param name="ingredients">The ingredients.</param>
@@ -39,13 +44,6 @@ public sealed class FactSamples
         fillings = this.measured.MayWeigh.Keys.ToFrozenDictionary(ingredient => ingredient, this.drawn.FillingsOf);
         bags = ingredients.Distinct().ToFrozenDictionary(ingredient => ingredient, this.drawn.Of);
     }
-
-    /// <summary>Draws the samples for a reference and one of its answers, where other answers to the same question may have been tried.</summary>
-    /// <param name="reference">What is known of the reference by kitchen.</param>
-    /// <param name="formula">The answer.</param>
-    /// <param name="drawn">The bags of this question.</param>
-    internal FactSamples(ReferenceSamples reference, Formula formula, Bags drawn)
-        : this(reference.Reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: drawn) => ofReference = reference;
 
     /// <summary>Where some facts stand in their ranges, by ingredient; those that have no range stand nowhere.</summary>
     /// <param name="facts">The facts.</param>
@@ -79,13 +77,7 @@ public sealed class FactSamples
                 continue;
             }
 
-            for (var kitchen = 0; kitchen < keeps.Length; kitchen++)
-            {
-                // No reading is no number, which is neither below nor above.
-                var level = ReferenceSamples.At(levels, kitchen);
-                keeps[kitchen] &= !(level < ReferenceSamples.At(lowest, kitchen) || level > ReferenceSamples.At(highest, kitchen));
-            }
-
+            Keep(keeps, levels, lowest, highest);
             if (!keeps.Contains(true))
             {
                 break;
@@ -93,6 +85,20 @@ public sealed class FactSamples
         }
 
         return keeps;
+    }
+
+    /// <summary>Leaves those kitchens in which the reading lies between the ends. No reading is no number, which is neither below nor above.</summary>
+    private static void Keep(Span<bool> keeps, ReadOnlySpan<double> levels, ReadOnlySpan<double> lowest, ReadOnlySpan<double> highest)
+    {
+        // Where all kitchens have one figure, it stands at 0.
+        var (ofLevels, ofLowest, ofHighest) = (Places(levels), Places(lowest), Places(highest));
+        for (var kitchen = 0; kitchen < keeps.Length; kitchen++)
+        {
+            var level = levels[kitchen & ofLevels];
+            keeps[kitchen] &= !(level < lowest[kitchen & ofLowest] | level > highest[kitchen & ofHighest]);
+        }
+
+        static int Places(ReadOnlySpan<double> figures) => figures.Length == 1 ? 0 : ~0;
     }
 
     /// <summary>By how much a reading passes the worse end of its band, by kitchen, counted in half widths of the band with
@@ -131,6 +137,18 @@ public sealed class FactSamples
         return (new Level(low), new Level(high));
     }
 
+    /// <summary>Gives back the room for its figures; nothing may be asked of it any more.</summary>
+    public void Dispose()
+    {
+        foreach (var room in borrowed)
+        {
+            ArrayPool<double>.Shared.Return(room);
+        }
+
+        borrowed.Clear();
+        read.Clear();
+    }
+
     private double[] Levels(Balance balance, Formula formula, Formula reference)
     {
         if (ReferenceEquals(formula, reference))
@@ -141,11 +159,25 @@ public sealed class FactSamples
         var key = (balance, formula, reference);
         return read.TryGetValue(key, out var levels)
             ? levels
-            : read[key] = SampledReading.Of(balance, formula, reference, ingredient => bags[ingredient], Bags.Kitchens);
+            : read[key] = SampledReading.Of(balance, formula, reference, ingredient => bags[ingredient], Bags.Kitchens, Borrowed);
     }
 
-    private ReferenceSamples Of(Formula reference) =>
-        ofReference is { } known && ReferenceEquals(known.Reference, reference) ? known : ofReference = new ReferenceSamples(reference, drawn);
+    private double[] Borrowed()
+    {
+        var room = ArrayPool<double>.Shared.Rent(Bags.Kitchens);
+        borrowed.Add(room);
+        return room;
+    }
+
+    private ReferenceSamples Of(Formula reference)
+    {
+        if (known is not { } before || !ReferenceEquals(before.Reference, reference))
+        {
+            known = before = (reference, drawn.OfReference(reference));
+        }
+
+        return before.Samples;
+    }
 
     /// <summary>A reading by kitchen where each kitchen fills its cups in its own way.</summary>
     private double[] Filled(Balance balance, Formula formula, Formula reference) =>

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
@@ -6,30 +7,43 @@ using SwapSolver.Solving.Wishes;
 
 namespace SwapSolver.Solving.Answers;
 
-/// <summary>What a reference reads and where its bands end, by kitchen: worked out once for all answers to a question.</summary>
+/// <summary>What a reference reads and where its bands end, by kitchen: worked out once, for all answers to a question and for all
+/// questions that are asked of the same loaf.</summary>
 /// <param name="reference">The reference.</param>
 /// <param name="drawn">The bags.</param>
 internal sealed class ReferenceSamples(Formula reference, Bags drawn)
 {
-    private readonly Dictionary<Ingredient, Bag> bags = reference.Lines.Select(line => line.Ingredient).Distinct().ToDictionary(ingredient => ingredient, drawn.Of);
+    // By object: the kitchen's own rules are few, and what is left out, which differs from question to question, is not kept.
+    private readonly ConcurrentDictionary<Balance, double[]> levels = new(ReferenceEqualityComparer.Instance);
 
-    private readonly Dictionary<Balance, double[]> levels = new(ReferenceEqualityComparer.Instance);
-
-    private readonly Dictionary<Hold, (double[] Lowest, double[] Highest)> ends = new(ReferenceEqualityComparer.Instance);
-
-    /// <summary>The reference.</summary>
-    public Formula Reference => reference;
+    private readonly ConcurrentDictionary<Balance, SampledEnds> anchored = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>Its own reading by kitchen, as <see cref="SampledReading.Of"/>.</summary>
-    public double[] Levels(Balance balance) =>
-        levels.TryGetValue(balance, out var known)
-            ? known
-            : levels[balance] = SampledReading.Of(balance, reference, reference, ingredient => bags[ingredient], Bags.Kitchens);
+    public double[] Levels(Balance balance) => Kept(levels, balance, Read);
 
     /// <summary>The lowest and the highest level that still lies in the band of a hold, by kitchen; one figure each where all kitchens have
     /// the same.</summary>
-    public (double[] Lowest, double[] Highest) EndsOf(Hold hold) =>
-        ends.TryGetValue(hold, out var known) ? known : ends[hold] = WorkedOut(hold);
+    public SampledEnds EndsOf(Hold hold) =>
+        hold is { IsAnchored: true, Share: null } ? Kept(anchored, hold.Balance, _ => WorkedOut(hold)) : WorkedOut(hold);
+
+    private static T Kept<T>(ConcurrentDictionary<Balance, T> all, Balance balance, Func<Balance, T> work) =>
+        balance is LeftOut ? work(balance) : all.GetOrAdd(balance, work);
+
+    private double[] Read(Balance balance) => SampledReading.Of(balance, reference, reference, drawn.Of, Bags.Kitchens);
+
+    /// <summary>Whether all that hangs on a reference is the same of another formula: what is in the bowl, and what comes out of it.</summary>
+    /// <param name="other">The other formula.</param>
+    public bool IsOf(Formula other) =>
+        ReferenceEquals(reference, other)
+        || (reference.Slices == other.Slices
+            && reference.BakeLoss == other.BakeLoss
+            && Equals(reference.Shape, other.Shape)
+            && reference.Lines.Length == other.Lines.Length
+            && reference.Lines.Zip(other.Lines).All(static lines => IsSame(lines.First, lines.Second)));
+
+    // By object, as bags are: what a kitchen measured anew is another ingredient.
+    private static bool IsSame(Line line, Line other) =>
+        ReferenceEquals(line.Ingredient, other.Ingredient) && line.Grams.Equals(other.Grams) && line.Size == other.Size;
 
     /// <summary>The band of a hold by kitchen, as <see cref="Models.Scenario.BandOf"/>: one that hangs on the reference's reading moves with it.</summary>
     public Func<int, Band> BandsOf(Hold hold)
@@ -39,19 +53,27 @@ internal sealed class ReferenceSamples(Formula reference, Bags drawn)
             return _ => hold.Band;
         }
 
+        var ownLevels = new Lazy<double[]>(() => Levels(hold.Balance));
+        if (hold.Share is { } share)
+        {
+            return kitchen => share.Of(OwnIn(kitchen));
+        }
+
         // Made once and moved from kitchen to kitchen: thousands of small objects would cost more than what they compute.
         var at = 0;
-        var ownLevels = new Lazy<double[]>(() => Levels(hold.Balance));
-        Func<Level?> own = () => At(ownLevels.Value, at) is var level && double.IsNaN(level) ? null : new Level(level);
+        Func<Level?> own = () => OwnIn(at);
+        var bags = reference.Lines.Select(line => line.Ingredient).Distinct().ToDictionary(ingredient => ingredient, drawn.Of);
         Draw draw = ingredient => bags[ingredient].In(at);
         return kitchen =>
         {
             at = kitchen;
-            return hold.Share is { } share ? share.Of(own()) : hold.Balance.Around(own, reference, draw);
+            return hold.Balance.Around(own, reference, draw);
         };
+
+        Level? OwnIn(int kitchen) => At(ownLevels.Value, kitchen) is var level && double.IsNaN(level) ? null : new Level(level);
     }
 
-    private (double[] Lowest, double[] Highest) WorkedOut(Hold hold)
+    private SampledEnds WorkedOut(Hold hold)
     {
         var bandIn = BandsOf(hold);
         var count = IsSame(hold) ? 1 : Bags.Kitchens;
@@ -62,7 +84,7 @@ internal sealed class ReferenceSamples(Formula reference, Bags drawn)
             (lowest[kitchen], highest[kitchen]) = (low.Value, high.Value);
         }
 
-        return (lowest, highest);
+        return new SampledEnds(lowest, highest);
     }
 
     /// <summary>Whether all kitchens have the same band for certain: where the reference has no reading, the facts may still decide.</summary>

@@ -20,7 +20,9 @@ internal static class SampledReading
     /// <param name="reference">The formula that the basis is taken from.</param>
     /// <param name="bagOf">The bags.</param>
     /// <param name="kitchens">How many kitchens there are.</param>
-    public static double[] Of(Balance balance, Formula formula, Formula reference, Func<Ingredient, Bag> bagOf, int kitchens)
+    /// <param name="room">Where figures of all kitchens are put; null for room of their own.</param>
+    public static double[] Of(
+        Balance balance, Formula formula, Formula reference, Func<Ingredient, Bag> bagOf, int kitchens, Func<double[]>? room = null)
     {
         (double Grams, SampledCoefficients PerGram)[] lines =
             [.. formula.Lines.Where(line => line.Grams > Grams.None).Select(line => (line.Grams.Value, bagOf(line.Ingredient).Of(balance, reference)))];
@@ -32,7 +34,7 @@ internal static class SampledReading
                 .ToArray()),
         ];
         var count = basis.IsSame && parts.All(sums => sums.All(sum => sum.IsSame)) ? 1 : kitchens;
-        var levels = GC.AllocateUninitializedArray<double>(count);
+        var levels = count == kitchens && room is not null ? room() : GC.AllocateUninitializedArray<double>(count);
         var pooled = ArrayPool<double>.Shared.Rent(3 * AtATime);
         for (var from = 0; from < count; from += AtATime)
         {
@@ -46,23 +48,33 @@ internal static class SampledReading
 
     private static void Read(SampledSum basis, SampledSum[][] parts, int from, Span<double> levels, Span<double> least, Span<double> other, Span<double> bottom)
     {
-        levels.Clear();
-        foreach (var sums in parts)
+        Least(parts[0], from, levels, other);
+        foreach (var sums in parts.AsSpan(1))
         {
-            sums[0].Of(from, least);
-            foreach (var sum in sums.AsSpan(1))
-            {
-                sum.Of(from, other);
-                TensorPrimitives.Min(least, other, least);
-            }
-
+            Least(sums, from, least, other);
             TensorPrimitives.Add(levels, least, levels);
         }
 
         basis.Of(from, bottom);
+        TensorPrimitives.Divide(levels, bottom, levels);
+        if (TensorPrimitives.MinMagnitude<double>(bottom) > 0)
+        {
+            return;
+        }
+
         for (var kitchen = 0; kitchen < levels.Length; kitchen++)
         {
-            levels[kitchen] = bottom[kitchen] == 0 ? double.NaN : levels[kitchen] / bottom[kitchen];
+            levels[kitchen] = bottom[kitchen] == 0 ? double.NaN : levels[kitchen];
+        }
+    }
+
+    private static void Least(SampledSum[] sums, int from, Span<double> least, Span<double> other)
+    {
+        sums[0].Of(from, least);
+        foreach (var sum in sums.AsSpan(1))
+        {
+            sum.Of(from, other);
+            TensorPrimitives.Min(least, other, least);
         }
     }
 }

@@ -47,8 +47,11 @@ public sealed record SureSolve(FormulaSolve Solve, Bags Bags)
     }
 
     /// <summary>Share of kitchens in which a formula balances.</summary>
-    public double ChanceOf(FormulaProblem problem, Formula formula) =>
-        SamplesOf(problem, formula).ChanceOfBalance(problem.Holds, problem.Reference, formula);
+    public double ChanceOf(FormulaProblem problem, Formula formula)
+    {
+        using var samples = SamplesOf(problem, formula);
+        return samples.ChanceOfBalance(problem.Holds, problem.Reference, formula);
+    }
 
     /// <summary>The first formula found that balances in as many kitchens as wished, or else in the most that were found.</summary>
     /// <param name="problem">What is to be found; without a wish for sureness it has the plain formula.</param>
@@ -90,7 +93,7 @@ public sealed record SureSolve(FormulaSolve Solve, Bags Bags)
     /// <summary>By how much the worst reading of each kitchen passes its band.</summary>
     private double[] Passed(FormulaProblem problem, Formula formula)
     {
-        var samples = SamplesOf(problem, formula);
+        using var samples = SamplesOf(problem, formula);
         var keeps = samples.Balances(problem.Holds, problem.Reference, formula);
         var worst = Enumerable.Repeat(double.NegativeInfinity, keeps.Length).ToArray();
         foreach (var hold in problem.Holds)

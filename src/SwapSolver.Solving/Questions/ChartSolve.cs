@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
@@ -32,7 +33,7 @@ internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits ha
         }
 
         var words = new SwapWords(bakehouse.Phrases, check.Swaps);
-        var missed = words.Reasons(Readings.Of(broken, holds, swapped, reference, SamplesOf(swapped)))[0];
+        var missed = words.Reasons(ReadingsOf(broken, holds, swapped))[0];
         // A repair of the leavening aims at the fixed band, as in a check.
         var aim = broken.Contains(bakehouse.Balances.Leavening) ? Measurement.StrictLeavening(bakehouse.Balances, holds) : holds;
         var repairs = new SwapRepairs(bakehouse, reference, swapped, check.Swaps, aim, habits);
@@ -55,7 +56,7 @@ internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits ha
             pair,
             Verdict.DoesNotBalance,
             null,
-            SamplesOf(swapped).ChanceOfBalance(holds, reference, swapped),
+            ChanceOf(holds, swapped),
             [],
             bakehouse.Phrases.Say(pair.To is null ? "chart-not-left-out" : "chart-no", ("missed", missed)),
             CautionsOf(pair, swapped));
@@ -82,6 +83,18 @@ internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits ha
         return [.. list.OfTheChange(reference, bowl), .. pair.To is { } to ? list.Of(to) : []];
     }
 
+    private double ChanceOf(ImmutableArray<Hold> holds, Formula bowl)
+    {
+        using var samples = SamplesOf(bowl);
+        return samples.ChanceOfBalance(holds, reference, bowl);
+    }
+
+    private ImmutableArray<Reading> ReadingsOf(IEnumerable<Balance> balances, ImmutableArray<Hold> holds, Formula bowl)
+    {
+        using var samples = SamplesOf(bowl);
+        return Readings.Of(balances, holds, bowl, reference, samples);
+    }
+
     private FactSamples SamplesOf(Formula bowl) => new(reference.Lines.Concat(bowl.Lines).Select(line => line.Ingredient), drawn: search.Bags);
 
     private ChartedSwap Told(
@@ -89,7 +102,7 @@ internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits ha
         pair,
         verdict,
         pair.To is { } to ? bowl.MassOf(to) : Grams.None,
-        SamplesOf(bowl).ChanceOfBalance(holds, reference, bowl),
+        ChanceOf(holds, bowl),
         besides,
         reason,
         CautionsOf(pair, bowl));

@@ -40,7 +40,7 @@ public sealed record Measurement(Formula Formula, MeasuredLines? Measured = null
     public ImmutableArray<Reading> Read(AnswerSearch search)
     {
         var reference = Formula.Merged();
-        var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient), Measured, search.Bags);
+        using var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient), Measured, search.Bags);
         return Readings.Of(search.Bakehouse.Balances.ToldOf(reference), HoldsOf(search.Bakehouse, Origin(reference)), reference, reference, samples);
     }
 

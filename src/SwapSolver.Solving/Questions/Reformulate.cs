@@ -28,7 +28,7 @@ public sealed record Reformulate(
         var strict = Problem(bakehouse);
         var reference = strict.Reference;
         var targets = Wished(bakehouse, reference);
-        var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient), drawn: search.Bags);
+        using var samples = new FactSamples(reference.Lines.Select(line => line.Ingredient), drawn: search.Bags);
         var before = Readings.Of(targets.Select(target => target.Balance), targets, reference, reference, samples);
         ImmutableArray<string> notes = [.. Goals.Select(goal => Told(bakehouse.Phrases, goal))];
         if (!Recheck.BrokenHolds(strict.Holds, reference, reference, Draws.Typical).Any())

@@ -24,7 +24,7 @@ internal sealed class RunningService : IAsyncDisposable
     public static async Task<RunningService> Start()
     {
         var records = Directory.CreateTempSubdirectory("kitchen-records-");
-        var app = ServiceHost.Build(new ServiceOptions(0, 0, null, Path.Combine(AppContext.BaseDirectory, "data"), records.FullName));
+        var app = ServiceHost.Build(new ServiceOptions(0, 0, null, Path.Combine(AppContext.BaseDirectory, "data"), records.FullName), [new("Limits:CallerCallsPerSecond", "1000000"), new("Limits:CallerBurst", "1000000")]);
         await app.StartAsync();
         var addresses = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses;
         return new RunningService(app, addresses.First());

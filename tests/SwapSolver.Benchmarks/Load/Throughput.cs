@@ -16,7 +16,13 @@ internal static class Throughput
 
     /// <summary>Parts of the stream. After each of them every question is asked by itself: this machine is not as quick at one minute as at
     /// another, and what is compared is measured side by side.</summary>
-    private const int Parts = 5;
+    private const int Parts = 20;
+
+    /// <summary>One in so many parts has been answered when memory is looked at first.</summary>
+    private const int Early = 5;
+
+    /// <summary>Rounds in which calls that need no solve are measured, each kind for a while in each round: side by side, for the same reason.</summary>
+    private const int Rounds = 6;
 
     /// <summary>Number of the first question that is asked by itself: beyond all those of the stream.</summary>
     private const int AskedAlone = 10_000_000;
@@ -27,7 +33,8 @@ internal static class Throughput
     /// <summary>By how much one such loaf differs from the next [g].</summary>
     private const double LeastGrams = 0.001;
 
-    private static readonly TimeSpan Measured = TimeSpan.FromSeconds(6);
+    /// <summary>How long one kind of call is measured in one round.</summary>
+    private static readonly TimeSpan Measured = TimeSpan.FromSeconds(1.5);
 
     private static readonly Formula[] Loaves = [.. Questions.All.Select(question => FormulaMessage.Of(question.Formula))];
 
@@ -68,7 +75,9 @@ internal static class Throughput
             solving += await SolverSeconds() - before;
         }
 
+        var streamed = -await SolverSeconds();
         var (early, late, seconds) = await Stream(service, questions, rows, number, AskAlone);
+        streamed += await SolverSeconds() - solving;
         var (rate, solve) = (rows / seconds, solving / alone);
         number += rows;
         // The same kinds of loaves otherwise weighed, each another one: nothing that was found out of a loaf before serves for it.
@@ -76,26 +85,30 @@ internal static class Throughput
         var (_, _, othersSeconds) = await Stream(service, questions, others, number, () => Task.CompletedTask, isWeighedAnew: true);
 
         var health = new Health.HealthClient(calls);
-        var empty = await Rate(_ => health.CheckAsync(new HealthCheckRequest()).ResponseAsync);
         var substitutions = new SubstitutionService.SubstitutionServiceClient(calls);
         var variant = new VaryFormulaRequest { Formula = Loaves[0], Without = { "egg" } };
         var answer = await substitutions.VaryFormulaAsync(variant);
-        var kept = await Rate(_ => substitutions.VaryFormulaAsync(variant).ResponseAsync);
-        var (emptyUnread, keptUnread) = (await Unread(calls, "grpc.health.v1.Health", "Check", []), await Unread(calls, "swapsolver.v1.SubstitutionService", "VaryFormula", variant.ToByteArray()));
-        var again = await Rate(one => questions.AnswerQuestionAsync(Row(one % (Asked.Length * Loaves.Length))).ResponseAsync);
         var balances = new BalanceService.BalanceServiceClient(calls);
         var check = new CheckSwapRequest { Formula = Loaves[0], Swaps = { new Swap { From = Loaves[0].Lines[0].Ingredient, To = "ingredients/sunflower-seed-flour" } } };
-        var checkedAgain = await Rate(_ => balances.CheckSwapAsync(check).ResponseAsync);
-        var fresh = await Rate(one =>
-        {
-            var other = check.Clone();
-            other.Formula.DisplayName = $"Loaf {one}";
-            return balances.CheckSwapAsync(other).ResponseAsync;
-        });
+        var rates = await Rates(
+            one => health.CheckAsync(new HealthCheckRequest()).ResponseAsync,
+            one => questions.AnswerQuestionAsync(Row(one % (Asked.Length * Loaves.Length))).ResponseAsync,
+            one => substitutions.VaryFormulaAsync(variant).ResponseAsync,
+            Unread(calls, "grpc.health.v1.Health", "Check", []),
+            Unread(calls, "swapsolver.v1.SubstitutionService", "VaryFormula", variant.ToByteArray()),
+            one => balances.CheckSwapAsync(check).ResponseAsync,
+            one =>
+            {
+                var other = check.Clone();
+                other.Formula.DisplayName = $"Loaf {one}";
+                return balances.CheckSwapAsync(other).ResponseAsync;
+            });
+        var (empty, again, kept, emptyUnread, keptUnread, checkedAgain, fresh) = (rates[0], rates[1], rates[2], rates[3], rates[4], rates[5], rates[6]);
 
         return LoadPage.Write("How much is answered", [
             Found.Told("questions in words, a second", $"{rows}, {rate:0.0}"),
             Found.Told("solver's time for one, asked alone", $"{solve * 1000:0.0} ms"),
+            Found.Told("the same on the stream, where every processor solves", $"{streamed / rows * 1000:0.0} ms"),
             Found.AtLeast($"rate beside {Environment.ProcessorCount} processors that only solve", rate * solve / Environment.ProcessorCount, 0.7),
             Found.Told("the same where every one is of another loaf, a second", $"{others}, {others / othersSeconds:0.0}"),
             Found.AtMost("resident memory at the end beside that at a fifth (room for 8 MB of kept answers)", late / early, 1.1),
@@ -118,7 +131,7 @@ internal static class Throughput
         return new() { Row = number + 1, Formula = loaf, Question = Asked[number / Loaves.Length % Asked.Length] };
     }
 
-    /// <summary>All rows on one stream, in parts; memory after the first and at the end [MB], and what the parts took.</summary>
+    /// <summary>All rows on one stream, in parts; memory after a fifth of them and at the end [MB], and what the parts took.</summary>
     /// <param name="service">The service.</param>
     /// <param name="questions">Its desk.</param>
     /// <param name="rows">How many are asked.</param>
@@ -156,7 +169,7 @@ internal static class Throughput
 
             await asking;
             clock.Stop();
-            early = part == 0 ? service.ResidentMegabytes : early;
+            early = part + 1 == Parts / Early ? service.ResidentMegabytes : early;
             await pause();
         }
 
@@ -164,31 +177,41 @@ internal static class Throughput
         return (early, service.ResidentMegabytes, clock.Elapsed.TotalSeconds);
     }
 
-    /// <summary>Calls a second of callers who leave the bytes of an answer unread: what is left is the service's work and that of the wire.</summary>
-    private static Task<double> Unread(CallInvoker calls, string service, string method, byte[] question)
+    /// <summary>A call of callers who leave the bytes of an answer unread: what is left is the service's work and that of the wire.</summary>
+    private static Func<int, Task> Unread(CallInvoker calls, string service, string method, byte[] question)
     {
         var bytes = Marshallers.Create(static (byte[] written) => written, static read => read);
         var asked = new Method<byte[], byte[]>(MethodType.Unary, service, method, bytes, bytes);
-        return Rate(_ => calls.AsyncUnaryCall(asked, null, default, question).ResponseAsync);
+        return _ => calls.AsyncUnaryCall(asked, null, default, question).ResponseAsync;
     }
 
-    /// <summary>Calls a second of several callers.</summary>
-    private static async Task<double> Rate<T>(Func<int, Task<T>> ask)
+    /// <summary>Calls a second of several callers, of each kind, in the order of the kinds.</summary>
+    private static async Task<double[]> Rates(params Func<int, Task>[] kinds)
     {
         var number = 0;
-        async Task<int> Ask(TimeSpan lasts)
+        async Task<int> Ask(Func<int, Task> kind)
         {
             var (clock, done) = (Stopwatch.StartNew(), 0);
-            for (; clock.Elapsed < lasts; done++)
+            for (; clock.Elapsed < Measured; done++)
             {
-                await ask(Interlocked.Increment(ref number));
+                await kind(Interlocked.Increment(ref number));
             }
 
             return done;
         }
 
-        await Task.WhenAll(Enumerable.Range(0, Callers).Select(_ => Ask(Measured / 3)));
-        var all = await Task.WhenAll(Enumerable.Range(0, Callers).Select(_ => Ask(Measured)));
-        return all.Sum() / Measured.TotalSeconds;
+        async Task<int> Together(Func<int, Task> kind) => (await Task.WhenAll(Enumerable.Range(0, Callers).Select(_ => Ask(kind)))).Sum();
+        var calls = new int[kinds.Length];
+        // The first round warms up.
+        for (var round = 0; round <= Rounds; round++)
+        {
+            for (var kind = 0; kind < kinds.Length; kind++)
+            {
+                var done = await Together(kinds[kind]);
+                calls[kind] += round == 0 ? 0 : done;
+            }
+        }
+
+        return [.. calls.Select(done => done / (Rounds * Measured.TotalSeconds))];
     }
 }

@@ -52,16 +52,15 @@ public sealed class ReferenceSamplesTests
     }
 
     [Fact]
-    public void Answers_to_one_question_are_judged_as_each_would_be_alone()
+    public void Answers_about_one_loaf_are_judged_as_each_would_be_alone()
     {
         var loaf = Loaf.Walnut;
         var holds = Holds(loaf);
-        var together = new ReferenceSamples(loaf, Drawn);
         foreach (var grams in new double[] { 0, 10, 25, 60 })
         {
-            var formula = loaf with { Lines = [.. loaf.Lines.Select(line => line.Ingredient.Id == "water" ? line with { Grams = new Grams(line.Grams.Value + grams) } : line)] };
-            var alone = new FactSamples(loaf.Lines.Select(line => line.Ingredient), drawn: Drawn).Balances(holds, loaf, formula);
-            Assert.Equal(alone, new FactSamples(together, formula, Drawn).Balances(holds, loaf, formula));
+            var formula = WithWater(loaf, grams);
+            var alone = new FactSamples(loaf.Lines.Select(line => line.Ingredient), drawn: new Bags()).Balances(holds, loaf, formula);
+            Assert.Equal(alone, new FactSamples(loaf.Lines.Select(line => line.Ingredient), drawn: Drawn).Balances(holds, loaf, formula));
         }
     }
 
@@ -71,6 +70,9 @@ public sealed class ReferenceSamplesTests
 
     /// <summary>The usual bands, and one in shares.</summary>
     private static ImmutableArray<Hold> Holds(Formula loaf) => [.. HoldList.Around(TestKitchen.Bakehouse.Balances, loaf, []), HalfToAll];
+
+    private static Formula WithWater(Formula loaf, double grams) =>
+        loaf with { Lines = [.. loaf.Lines.Select(line => line.Ingredient.Id == "water" ? line with { Grams = new Grams(line.Grams.Value + grams) } : line)] };
 
     private static bool IsSame(double one, double other) => one.Equals(other) || Math.Abs(one - other) <= 1e-12 * Math.Abs(one);
 }
