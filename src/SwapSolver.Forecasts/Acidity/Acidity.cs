@@ -31,22 +31,17 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
         }
 
         var isSalty = false;
-        double Ph(Solution solution)
-        {
-            var solved = new ChargeBalance(solution).Solve();
-            isSalty |= solved.IonicStrength >= Chemistry.Constants.MostIonicStrengthMolPerKg.Range.Typical;
-            return solved.Ph;
-        }
-
+        PhRange Ph(Func<Doubts, Solution> of) => Range(of, solved =>
+            isSalty |= solved.IonicStrength >= Chemistry.Constants.MostIonicStrengthMolPerKg.Range.Typical);
         return new AcidityForecast(
-            Range(Spread.Of(doubts => Ph(Batter(formula, pressure, draw, doubts)))),
-            Range(Spread.Of(doubts => Ph(Crumb(formula, draw, doubts)))),
+            Ph(doubts => Batter(formula, pressure, draw, doubts)),
+            Ph(doubts => Crumb(formula, draw, doubts)),
             isSalty);
     }
 
     /// <summary>The pH of the crumb alone; null where <see cref="Foretell"/> gives none.</summary>
     public PhRange? ForetellCrumb(Formula formula, Draw draw) => CanTell(formula, draw)
-        ? Range(Spread.Of(doubts => new ChargeBalance(Crumb(formula, draw, doubts)).Solve().Ph))
+        ? Range(doubts => Crumb(formula, draw, doubts), static _ => { })
         : null;
 
     /// <summary>The pH of the crumb from typical figures, without its range: to set one formula beside another.</summary>
@@ -114,5 +109,17 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
     private static double Water(Formula formula, Draw draw) =>
         formula.Lines.Sum(line => draw(line.Ingredient)[Fact.Water] * line.Grams.Value);
 
-    private static PhRange Range(Spread spread) => new(new Ph(spread.Low), new Ph(spread.Value), new Ph(spread.High));
+    private static PhRange Range(Func<Doubts, Solution> of, Action<SolvedSolution> see)
+    {
+        // The first is that of typical values, and one figure moved hardly makes another solution of it.
+        SolvedSolution? first = null;
+        var spread = Spread.Of(doubts =>
+        {
+            var solved = new ChargeBalance(of(doubts)).Solve(first);
+            first ??= solved;
+            see(solved);
+            return solved.Ph;
+        });
+        return new PhRange(new Ph(spread.Low), new Ph(spread.Value), new Ph(spread.High));
+    }
 }

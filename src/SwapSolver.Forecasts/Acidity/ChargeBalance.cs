@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using MathNet.Numerics.RootFinding;
 using SwapSolver.Kitchen.Acids;
 
@@ -17,8 +18,11 @@ internal sealed class ChargeBalance(Solution solution)
     /// <summary>How near a root is told [pH, mol/kg].</summary>
     private const double Accuracy = 1e-13;
 
-    /// <summary>How far the pH moves at the most, as a rule, from one ionic strength to another [pH].</summary>
-    private const double Nearby = 0.3;
+    /// <summary>By what share the ionic strength of one solution differs from that of another of the same kitchen, as a rule [1].</summary>
+    private const double Alike = 0.1;
+
+    /// <summary>How far the pH moves from one ionic strength to another: as a rule, and at the most as a rule [pH].</summary>
+    private static readonly ImmutableArray<double> Nearby = [0.03, 0.3];
 
     private const int MostSteps = 500;
 
@@ -37,18 +41,22 @@ internal sealed class ChargeBalance(Solution solution)
     private double[] forms = [];
 
     /// <summary>The solution at rest.</summary>
-    public SolvedSolution Solve()
+    /// <param name="like">A solution that hardly differs, at rest: there it is looked for first. What is found does not hang on it.</param>
+    public SolvedSolution Solve(SolvedSolution? like = null)
     {
         var most = solution.Constants.MostIonicStrengthMolPerKg.Range.Typical;
-        double? near = null;
+        var near = like?.Ph;
         double Excess(double ionicStrength)
         {
             near = PhAt(ionicStrength, near);
             return Math.Min(Charges(near.Value, ionicStrength).IonicStrength, most) - ionicStrength;
         }
 
-        var atMost = Excess(most);
-        var found = atMost >= 0 ? most : Root(Excess, (0, Excess(0)), (most, atMost));
+        (double At, double Value) At(double ionicStrength) => (ionicStrength, Excess(ionicStrength));
+        var found = like is { IonicStrength: var there } && there * (1 + Alike) < most
+            && At(there * (1 - Alike)) is { Value: > 0 } below && At(there * (1 + Alike)) is { Value: < 0 } above
+            ? Root(Excess, below, above)
+            : At(most) is { Value: < 0 } atMost ? Root(Excess, At(0), atMost) : most;
         var ph = PhAt(found, near);
         var charges = Charges(ph, found);
         return new SolvedSolution(ph, found, charges.Sum, charges.SolidBitartrate);
@@ -59,9 +67,18 @@ internal sealed class ChargeBalance(Solution solution)
     {
         double Sum(double ph) => Charges(ph, ionicStrength).Sum;
         (double, double Value) At(double ph) => (ph, Sum(ph));
-        return near is { } there && At(there - Nearby) is { Value: > 0 } below && At(there + Nearby) is { Value: < 0 } above
-            ? Root(Sum, below, above)
-            : Root(Sum, At(LeastPh), At(MostPh));
+        if (near is { } there)
+        {
+            foreach (var far in Nearby)
+            {
+                if (At(there - far) is { Value: > 0 } below && At(there + far) is { Value: < 0 } above)
+                {
+                    return Root(Sum, below, above);
+                }
+            }
+        }
+
+        return Root(Sum, At(LeastPh), At(MostPh));
     }
 
     /// <summary>The root between two ends; the end that is nearer to it where both have one sign.</summary>

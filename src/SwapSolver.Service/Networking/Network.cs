@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
+using Microsoft.Extensions.Diagnostics.HealthChecks;
 using SwapSolver.Service.Access;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Networking.OpenApi;
@@ -17,21 +18,28 @@ internal static class Network
     /// <summary>A page that is no page of ours gets no script, no frame and no picture from an answer.</summary>
     private const string AnswerPolicy = "default-src 'none'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'";
 
+    /// <summary>When the service first says by itself whether it is ready, after its start.</summary>
+    private static readonly TimeSpan FirstLook = TimeSpan.FromSeconds(1);
+
     /// <summary>Adds what they need.</summary>
     public static void Add(WebApplicationBuilder builder)
     {
         builder.Services.AddSingleton<AskedBefore>();
         builder.Services.AddGrpcHealthChecks(options => options.Services.Map(string.Empty, context => context.Tags.Contains(Ready)))
             .AddCheck<Readiness>(Ready, tags: [Ready]);
+        // Told at once, and while the start is not over: what the first look leaves behind is given back with the rest (StartLeftovers).
+        builder.Services.Configure<HealthCheckPublisherOptions>(publisher => publisher.Delay = FirstLook);
         var hosts = builder.Configuration["AllowedHosts"];
         builder.Services.AddHostFiltering(filter =>
             filter.AllowedHosts = [.. (string.IsNullOrEmpty(hosts) ? UsualHosts : hosts).Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)]);
-        var origins = builder.Configuration["AllowedOrigins"]?.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) ?? [];
-        builder.Services.AddCors(cors => cors.AddDefaultPolicy(policy => policy
-            .WithOrigins(origins)
-            .WithMethods("GET", "POST", "PATCH", "DELETE")
-            .WithHeaders("content-type", "x-grpc-web", "x-user-agent", "grpc-timeout", "authorization")
-            .WithExposedHeaders("grpc-status", "grpc-message", "grpc-status-details-bin")));
+        if (OriginsOf(builder.Configuration) is { Length: > 0 } origins)
+        {
+            builder.Services.AddCors(cors => cors.AddDefaultPolicy(policy => policy
+                .WithOrigins(origins)
+                .WithMethods("GET", "POST", "PATCH", "DELETE")
+                .WithHeaders("content-type", "x-grpc-web", "x-user-agent", "grpc-timeout", "authorization")
+                .WithExposedHeaders("grpc-status", "grpc-message", "grpc-status-details-bin")));
+        }
     }
 
     /// <summary>What every call goes through.</summary>
@@ -50,7 +58,12 @@ internal static class Network
         app.Use(app.Services.GetRequiredService<AskedBefore>().Answer);
         app.Use(app.Services.GetRequiredService<FullHouse>().Answer);
         app.UseRouting();
-        app.UseCors();
+        // Without it, as usual, no page of another origin may read an answer.
+        if (OriginsOf(app.Configuration).Length > 0)
+        {
+            app.UseCors();
+        }
+
         app.UseGrpcWeb(new GrpcWebOptions { DefaultEnabled = true });
         app.Use(BrokenMessages.Tell);
     }
@@ -68,4 +81,8 @@ internal static class Network
         var document = new Lazy<Task<byte[]>>(() => ContractDocument.Write(Contract.Services));
         app.MapGet("/openapi/v1.json", async () => Results.Bytes(await document.Value, "application/json"));
     }
+
+    /// <summary>The other origins whose pages may read answers.</summary>
+    private static string[] OriginsOf(IConfiguration configuration) =>
+        configuration["AllowedOrigins"]?.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) ?? [];
 }

@@ -59,7 +59,8 @@ internal static class Pages
             select new PageFile(
                 Places.GetValueOrDefault(below, $"/{below}"),
                 Kinds[Path.GetExtension(path)],
-                new EntityTagHeaderValue($"\"{Convert.ToHexStringLower(SHA256.HashData(bytes).AsSpan(0, 16))}\""),
+                // When it is first asked for: the library that makes it is not small, and a service that nobody looks at needs none.
+                new Lazy<EntityTagHeaderValue>(() => new($"\"{Convert.ToHexStringLower(SHA256.HashData(bytes).AsSpan(0, 16))}\"")),
                 new Dictionary<string, byte[]>(StringComparer.Ordinal) { [string.Empty] = bytes }
                     .Concat(Packed(path, "br", ".br")).Concat(Packed(path, "gzip", ".gz"))
                     .ToDictionary(pair => pair.Key, pair => pair.Value, StringComparer.Ordinal));
@@ -82,7 +83,7 @@ internal static class Pages
             headers.ContentEncoding = coding;
         }
 
-        return Results.Bytes(file.ByCoding[coding], file.Kind, entityTag: file.Tag).ExecuteAsync(context);
+        return Results.Bytes(file.ByCoding[coding], file.Kind, entityTag: file.Tag.Value).ExecuteAsync(context);
     }
 
     /// <summary>One file.</summary>
@@ -90,5 +91,5 @@ internal static class Pages
     /// <param name="Kind">Its kind, as a browser is told.</param>
     /// <param name="Tag">A tag of what is in it.</param>
     /// <param name="ByCoding">Its bytes by how they are packed; not packed under the empty name.</param>
-    private sealed record PageFile(string Path, string Kind, EntityTagHeaderValue Tag, Dictionary<string, byte[]> ByCoding);
+    private sealed record PageFile(string Path, string Kind, Lazy<EntityTagHeaderValue> Tag, Dictionary<string, byte[]> ByCoding);
 }

@@ -28,6 +28,19 @@ public sealed class ChargeBalanceLaws
         iter: 2000);
 
     [Fact]
+    public void Where_a_solution_is_looked_for_first_moves_nothing() => Gen.Select(AnyMixture, AnyPressure, Gen.Double[0.5, 2]).Sample(
+        (mixture, pressure, times) =>
+        {
+            var other = mixture.ToDictionary(part => part.Key, part => part.Value * times);
+            var (alone, like) = (new ChargeBalance(Mixture.Of(mixture, pressure)).Solve(), new ChargeBalance(Mixture.Of(other, pressure)).Solve());
+
+            // Where nothing buffers, the last digits of many moles of ions move the pH by this much.
+            Assert.Equal(alone.Ph, new ChargeBalance(Mixture.Of(mixture, pressure)).Solve(like).Ph, 1e-6);
+            Assert.Equal(alone.Ph, new ChargeBalance(Mixture.Of(mixture, pressure)).Solve(alone).Ph, 1e-6);
+        },
+        iter: 2000);
+
+    [Fact]
     public void More_strong_base_never_makes_a_salty_mixture_more_acid() => Gen.Select(AnyMixture, AnyPressure, Gen.Double[0.001, 1]).Sample(
         (mixture, pressure, more) =>
         {
