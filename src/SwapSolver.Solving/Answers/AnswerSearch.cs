@@ -72,7 +72,7 @@ public sealed record AnswerSearch(Bakehouse Bakehouse, ISolver Solver)
         var formula = found.InOrderOfIds();
         var problem = way.Problem;
         var reference = problem.Reference;
-        using var samples = new FactSamples(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: Bags);
+        using var samples = new FactSamples(reference, formula, Bags);
         var balances = samples.Balances(problem.Holds, reference, formula);
         var readings = Readings.Of(
             Told(problem),

@@ -45,6 +45,15 @@ public sealed class FactSamples : IDisposable
         bags = ingredients.Distinct().ToFrozenDictionary(ingredient => ingredient, this.drawn.Of);
     }
 
+    /// <summary>Draws the samples for a reference and what became of it.</summary>
+    /// <param name="reference">The reference.</param>
+    /// <param name="formula">What became of it.</param>
+    /// <param name="drawn">The bags of this question.</param>
+    internal FactSamples(Formula reference, Formula formula, Bags drawn)
+        : this(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: drawn)
+    {
+    }
+
     /// <summary>Where some facts stand in their ranges, by ingredient; those that have no range stand nowhere.</summary>
     /// <param name="facts">The facts.</param>
     internal IEnumerable<(Ingredient Ingredient, Fact Fact, RangeParts Parts)> PartsOf(IReadOnlySet<Fact> facts) =>

@@ -129,5 +129,5 @@ public sealed record SureSolve(FormulaSolve Solve, Bags Bags)
     }
 
     private FactSamples SamplesOf(FormulaProblem problem, Formula formula) =>
-        new(problem.Reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: Bags);
+        new(problem.Reference, formula, Bags);
 }

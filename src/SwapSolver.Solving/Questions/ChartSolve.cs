@@ -95,7 +95,7 @@ internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits ha
         return Readings.Of(balances, holds, bowl, reference, samples);
     }
 
-    private FactSamples SamplesOf(Formula bowl) => new(reference.Lines.Concat(bowl.Lines).Select(line => line.Ingredient), drawn: search.Bags);
+    private FactSamples SamplesOf(Formula bowl) => new(reference, bowl, search.Bags);
 
     private ChartedSwap Told(
         ChartPair pair, Verdict verdict, ImmutableArray<Hold> holds, Formula bowl, ImmutableArray<Change> besides, string reason) => new(

@@ -25,7 +25,7 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Immu
         var reference = Formula.Merged();
         var swapped = Swapped(reference);
         var holds = Holds(bakehouse.Balances, reference);
-        using var samples = new FactSamples(reference.Lines.Concat(swapped.Lines).Select(line => line.Ingredient), drawn: search.Bags);
+        using var samples = new FactSamples(reference, swapped, search.Bags);
         var held = holds.Select(hold => hold.Balance).Where(balance => balance is not LeftOut);
         var readings = Readings.Of(bakehouse.Balances.Ratios.Union(held), holds, swapped, reference, samples);
         var words = new SwapWords(bakehouse.Phrases, Swaps);

@@ -111,7 +111,7 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, Bags Bags, Immu
     private Answer Tell(
         Formula reference, Formula formula, Formula shownBefore, Formula shown, Ingredient from, ReplacedLeavening details, ImmutableArray<Hold> holds, bool isWhole)
     {
-        using var samples = new FactSamples(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: Bags);
+        using var samples = new FactSamples(reference, formula, Bags);
         var balances = samples.Balances(holds, reference, formula);
         var readings = isWhole
             ? Readings.Of(Bakehouse.Balances.Ratios.Union(Wishes.Select(wish => wish.Balance)), holds, formula, reference, samples)
