@@ -1,8 +1,7 @@
 using System.Runtime.CompilerServices;
-using Google.Protobuf.Reflection;
-using Google.Rpc;
 using Microsoft.Extensions.Caching.Hybrid;
 using Microsoft.Extensions.Caching.Memory;
+using Microsoft.Extensions.DependencyInjection.Extensions;
 using SwapSolver.Cards;
 using SwapSolver.Data.Acids;
 using SwapSolver.Data.Balances;
@@ -22,7 +21,6 @@ using SwapSolver.OrTools;
 using SwapSolver.Records;
 using SwapSolver.Service.Access;
 using SwapSolver.Service.Desk;
-using SwapSolver.Service.Faults;
 using SwapSolver.Service.Jobs;
 using SwapSolver.Service.Learned;
 using SwapSolver.Service.Limits;
@@ -107,31 +105,18 @@ internal static class ServiceHost
         Logging.Add(builder.Logging, asJson: !isEmbedded);
         builder.WebHost.ConfigureKestrel(kestrel => Doors.Open(kestrel, options, limits, DoorSettings.Read(builder.Configuration)));
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(limits.DrainSeconds));
-        builder.Services.AddSingleton(limits);
-        AddRooms(builder.Services, options);
+        var rooms = new ServiceCollection();
+        rooms.AddSingleton(limits);
+        AddRooms(rooms, options);
+        builder.Services.Add(rooms);
         if (RuntimeFeature.IsDynamicCodeSupported && !isEmbedded)
         {
             SharedCacheSettings.Add(builder, options.DataPath);
         }
 
-        var grpc = builder.Services.AddGrpc(server =>
-        {
-            server.Interceptors.Add<CallWatch>();
-            server.Interceptors.Add<FaultInterceptor>();
-            if (!isEmbedded)
-            {
-                server.Interceptors.Add<CallerLimits>();
-            }
-
-            server.Interceptors.Add<AccessInterceptor>();
-            server.Interceptors.Add<FullHouse>();
-            server.MaxReceiveMessageSize = limits.MessageBytes;
-        });
+        Methods.Add(builder.Services, limits, isEmbedded);
         if (RuntimeFeature.IsDynamicCodeSupported && !isEmbedded)
         {
-            grpc.AddJsonTranscoding(json => json.TypeRegistry = TypeRegistry.FromMessages(
-                BadRequest.Descriptor, ErrorInfo.Descriptor, RetryInfo.Descriptor, RequestInfo.Descriptor));
-            builder.Services.AddGrpcReflection();
             Network.Add(builder);
             Telemetry.Add(builder);
         }
@@ -139,22 +124,10 @@ internal static class ServiceHost
         var app = builder.Build();
         if (RuntimeFeature.IsDynamicCodeSupported && !isEmbedded)
         {
-            Network.Use(app);
+            Network.Use(app, rooms);
         }
 
-        app.MapGrpcService<BalanceService>();
-        app.MapGrpcService<SubstitutionService>();
-        app.MapGrpcService<ReformulationService>();
-        app.MapGrpcService<BakingService>();
-        app.MapGrpcService<IngredientService>();
-        app.MapGrpcService<MeasureService>();
-        app.MapGrpcService<FormulaService>();
-        app.MapGrpcService<KeyService>();
-        app.MapGrpcService<TrialService>();
-        app.MapGrpcService<RecordService>();
-        app.MapGrpcService<CardService>();
-        app.MapGrpcService<QuestionService>();
-        app.MapGrpcService<JobService>();
+        Methods.Map(app);
         if (RuntimeFeature.IsDynamicCodeSupported && !isEmbedded)
         {
             Network.Map(app);
@@ -204,7 +177,7 @@ internal static class ServiceHost
         services.AddSingleton(_ => new KitchenRecords(options.RecordsPath));
         services.AddSingleton(provider => new KitchenShelf(
             bakehouse, measures, foods, measuring, LearningFile.Read(folder, sources), provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ISolver>()));
-        services.AddSingleton(StoredFormulas.Read(options.DataPath));
+        services.AddSingleton(StoredFormulas.In(options.DataPath));
         services.AddSingleton(new IngredientWriter(sources, bakehouse.Pantry));
         services.AddSingleton(provider =>
         {

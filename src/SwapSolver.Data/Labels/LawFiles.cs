@@ -15,13 +15,17 @@ public static class LawFiles
 
     private const string Folder = "labels/laws";
 
-    private static readonly ImmutableDictionary<string, LabelPortion> Portions = ImmutableDictionary<string, LabelPortion>.Empty
-        .Add("serving", LabelPortion.Serving)
-        .Add("hundredGrams", LabelPortion.HundredGrams);
+    private static readonly Dictionary<string, LabelPortion> Portions = new(StringComparer.Ordinal)
+    {
+        ["serving"] = LabelPortion.Serving,
+        ["hundredGrams"] = LabelPortion.HundredGrams,
+    };
 
-    private static readonly ImmutableDictionary<string, PanelBasis> Bases = ImmutableDictionary<string, PanelBasis>.Empty
-        .Add("unitedStates", PanelBasis.UnitedStates)
-        .Add("europeanUnion", PanelBasis.EuropeanUnion);
+    private static readonly Dictionary<string, PanelBasis> Bases = new(StringComparer.Ordinal)
+    {
+        ["unitedStates"] = PanelBasis.UnitedStates,
+        ["europeanUnion"] = PanelBasis.EuropeanUnion,
+    };
 
     private static readonly ImmutableDictionary<string, Fact> MayBeTakenOff =
         new[] { Fact.Fibre, Fact.Polyols, Fact.OrganicAcid, Fact.Allulose }.ToImmutableDictionary(fact => fact.Id, StringComparer.Ordinal);
@@ -58,19 +62,19 @@ public static class LawFiles
         PanelRulesFile.Cite(place, sources);
         var percents = place.Get("percents").Properties.ToImmutableDictionary(
             pair => pair.Key, pair => RoundingFile.RuleOf(pair.Value, sources), StringComparer.Ordinal);
-        var reader = new LawLineReader(sources, panels, Known(place.Get("panelRounding"), Bases), percents);
+        var reader = new LawLineReader(sources, panels, Words.Known(place.Get("panelRounding"), Bases), percents);
         return new LabelLaw(
             place.Get("id").Text,
             place.Get("name").Text,
             place.Get("law").Text,
             place.Get("asOf").Text,
-            Known(place.Get("portion"), Portions),
+            Words.Known(place.Get("portion"), Portions),
             place.Get("lessThan").Text.Contains("{amount}", StringComparison.Ordinal)
                 ? place.Get("lessThan").Text
                 : throw place.Get("lessThan").Fault("the gap {amount} is missing"),
-            [.. place.Get("takenOffCarbohydrate").Items.Select(part => Known(part, MayBeTakenOff))],
+            [.. place.Get("takenOffCarbohydrate").Items.Select(part => Words.Known(part, MayBeTakenOff))],
             place.Get("carbohydrateWords").Text,
-            [.. place.Get("energyMethods").Items.Select(method => Known(method, methods))],
+            [.. place.Get("energyMethods").Items.Select(method => Words.Known(method, methods))],
             [.. lines.Items.Select(reader.Read)],
             [.. place.Get("allergenLists").Items.Select(list => Lists.Contains(list.Text) ? list.Text : throw list.Fault($"'{list.Text}' is no list of allergens; known: {string.Join(", ", Lists)}"))],
             GlutenOf(place.Get("gluten"), sources),
@@ -95,8 +99,4 @@ public static class LawFiles
             sources.Key(place.Get("source")),
             Words.MarkOf(place.Get("mark")));
     }
-
-    internal static T Known<T>(JsonPlace place, ImmutableDictionary<string, T> known) => known.TryGetValue(place.Text, out var value)
-        ? value
-        : throw place.Fault($"'{place.Text}' is not known here; known: {string.Join(", ", known.Keys.Order(StringComparer.Ordinal))}");
 }

@@ -19,18 +19,18 @@ internal sealed record LawLineReader(
 
     private const double MostPerDay = 100_000;
 
-    private static readonly ImmutableDictionary<string, Nutrient> Nutrients =
-        Enum.GetValues<Nutrient>().ToImmutableDictionary(nutrient => $"{char.ToLowerInvariant(nutrient.ToString()[0])}{nutrient.ToString()[1..]}", StringComparer.Ordinal);
+    private static readonly Dictionary<string, Nutrient> Nutrients =
+        Enum.GetValues<Nutrient>().ToDictionary(nutrient => $"{char.ToLowerInvariant(nutrient.ToString()[0])}{nutrient.ToString()[1..]}", StringComparer.Ordinal);
 
-    private static readonly ImmutableDictionary<string, PanelLine> PanelLines =
-        Enum.GetValues<PanelLine>().ToImmutableDictionary(line => $"{char.ToLowerInvariant(line.ToString()[0])}{line.ToString()[1..]}", StringComparer.Ordinal);
+    private static readonly Dictionary<string, PanelLine> PanelLines =
+        Enum.GetValues<PanelLine>().ToDictionary(line => $"{char.ToLowerInvariant(line.ToString()[0])}{line.ToString()[1..]}", StringComparer.Ordinal);
 
     /// <summary>One line.</summary>
     public LawLine Read(JsonPlace place)
     {
         place.Only("nutrient", "name", "unit", "depth", "required", "rounding", "dailyValue");
         var id = place.Get("nutrient");
-        var nutrient = LawFiles.Known(id, Nutrients);
+        var nutrient = Words.Known(id, Nutrients);
         var unit = place.Get("unit");
         return new LawLine(
             nutrient,
@@ -54,7 +54,7 @@ internal sealed record LawLineReader(
         var value = place.Get("value");
         return new DailyValue(
             new PanelAmount(value.Number is > 0 and <= MostPerDay ? value.Number : throw value.Fault($"{value.Number} must lie above 0 and up to {MostPerDay}")),
-            LawFiles.Known(place.Get("percent"), Percents),
+            Words.Known(place.Get("percent"), Percents),
             Sources.Key(place.Get("source")),
             Words.MarkOf(place.Get("mark")));
     }

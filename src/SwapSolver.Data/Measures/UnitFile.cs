@@ -11,14 +11,14 @@ internal sealed record UnitFile(SourceKeys Sources)
 {
     private const string Any = "ANY";
 
-    private static readonly ImmutableDictionary<string, MeasureSystem> Systems = new Dictionary<string, MeasureSystem>
+    private static readonly Dictionary<string, MeasureSystem> Systems = new(StringComparer.Ordinal)
     {
         ["US_CUSTOMARY"] = MeasureSystem.UsCustomary,
         ["US_LABELLING"] = MeasureSystem.UsLabelling,
         ["METRIC"] = MeasureSystem.Metric,
         ["AUSTRALIAN"] = MeasureSystem.Australian,
         ["UK_IMPERIAL"] = MeasureSystem.UkImperial,
-    }.ToImmutableDictionary(StringComparer.Ordinal);
+    };
 
     /// <summary>The units of volume.</summary>
     public ImmutableArray<VolumeUnit> ReadVolumes(JsonPlace list, NamesOnce seen) =>

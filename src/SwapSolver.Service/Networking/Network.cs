@@ -1,15 +1,17 @@
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
 using Microsoft.Extensions.Diagnostics.HealthChecks;
-using SwapSolver.Service.Access;
 using SwapSolver.Service.Faults;
-using SwapSolver.Service.Networking.OpenApi;
 using SwapSolver.Service.Solves;
+using SwapSolver.Service.Watching;
 
 namespace SwapSolver.Service.Networking;
 
-/// <summary>What the service has beside its methods where it stands on a network: health, reflection, gRPC-Web, headers.</summary>
+/// <summary>What the service has beside its methods where it stands on a network: health, gRPC-Web, headers, and the way to what is asked seldom.</summary>
 internal static class Network
 {
+    /// <summary>Below it stands whether the service is well.</summary>
+    private const string Health = "/health";
+
     private const string Ready = "ready";
 
     /// <summary>Hosts by which a service on loopback may be called: a page of another origin cannot borrow its name.</summary>
@@ -20,6 +22,9 @@ internal static class Network
 
     /// <summary>When the service first says by itself whether it is ready, after its start.</summary>
     private static readonly TimeSpan FirstLook = TimeSpan.FromSeconds(1);
+
+    /// <summary>Whether a call over HTTP asks only whether the service is well.</summary>
+    public static bool AsksForHealth(Microsoft.AspNetCore.Http.HttpRequest request) => request.Path.StartsWithSegments(Health, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Adds what they need.</summary>
     public static void Add(WebApplicationBuilder builder)
@@ -43,8 +48,17 @@ internal static class Network
     }
 
     /// <summary>What every call goes through.</summary>
-    public static void Use(WebApplication app)
+    /// <param name="app">The service.</param>
+    /// <param name="rooms">What its methods need, as it was told to its container.</param>
+    public static void Use(WebApplication app, IServiceCollection rooms)
     {
+        var telemetry = app.Services.GetRequiredService<Telemetry>();
+        app.Use((context, next) =>
+        {
+            // Who asks only whether the service is well has asked nothing of it.
+            _ = AsksForHealth(context.Request) ? null : telemetry.Metrics;
+            return next(context);
+        });
         app.UseHostFiltering();
         app.Use((context, next) =>
         {
@@ -57,7 +71,6 @@ internal static class Network
         });
         app.Use(app.Services.GetRequiredService<AskedBefore>().Answer);
         app.Use(app.Services.GetRequiredService<FullHouse>().Answer);
-        app.UseRouting();
         // Without it, as usual, no page of another origin may read an answer.
         if (OriginsOf(app.Configuration).Length > 0)
         {
@@ -65,21 +78,18 @@ internal static class Network
         }
 
         app.UseGrpcWeb(new GrpcWebOptions { DefaultEnabled = true });
+        app.Use(new WebSide(app.Services, rooms).Answer);
+        app.UseRouting();
         app.Use(BrokenMessages.Tell);
     }
 
     /// <summary>What is asked beside the methods.</summary>
     public static void Map(WebApplication app)
     {
-        app.MapGrpcReflectionService();
         app.MapGrpcHealthChecksService();
         // Live: the process answers. Ready: it can solve and reach its records, and was not told to stop.
-        app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false });
-        app.MapHealthChecks("/health/ready", new HealthCheckOptions { Predicate = check => check.Tags.Contains(Ready) });
-        app.MapPrometheusScrapingEndpoint("/metrics");
-        Pages.Map(app, Path.Combine(AppContext.BaseDirectory, "pages"));
-        var document = new Lazy<Task<byte[]>>(() => ContractDocument.Write(Contract.Services));
-        app.MapGet("/openapi/v1.json", async () => Results.Bytes(await document.Value, "application/json"));
+        app.MapHealthChecks($"{Health}/live", new HealthCheckOptions { Predicate = _ => false });
+        app.MapHealthChecks($"{Health}/ready", new HealthCheckOptions { Predicate = check => check.Tags.Contains(Ready) });
     }
 
     /// <summary>The other origins whose pages may read answers.</summary>

@@ -88,7 +88,7 @@ internal sealed class KitchenShelf(
             .Select(food => new IngredientName(food.Name, food.Id, null, []));
         var names = measures.Names with { Names = [.. measures.Names.Names, .. own] };
         return new KitchenToday(
-            now.Version, new AnswerSearch(bakehouse, solver) { Bags = bags }, new IngredientLines(measures with { Names = names }, bakehouse.Pantry));
+            now.Version, new AnswerSearch(bakehouse, solver) { Bags = bags }, () => new IngredientLines(measures with { Names = names }, bakehouse.Pantry));
     }
 
     /// <summary>The shipped pantry with what this kitchen wrote down. Its own foods are made when they are asked for, and one

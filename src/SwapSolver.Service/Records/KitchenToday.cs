@@ -8,9 +8,14 @@ namespace SwapSolver.Service.Records;
 /// is answered by one of these from start to end, whatever is written meanwhile.</summary>
 /// <param name="Version">Version of the kitchen's records; 0 where there are none.</param>
 /// <param name="Search">Finds answers with these facts.</param>
-/// <param name="Lines">Reads lines of text with these names.</param>
-internal sealed record KitchenToday(long Version, AnswerSearch Search, IngredientLines Lines)
+/// <param name="Reader">Makes what reads lines of text with these names.</param>
+internal sealed record KitchenToday(long Version, AnswerSearch Search, Func<IngredientLines> Reader)
 {
+    private readonly Lazy<IngredientLines> lines = new(Reader);
+
+    /// <summary>Reads lines of text, once somebody brings some: some thousand names are put in order for it.</summary>
+    public IngredientLines Lines => lines.Value;
+
     /// <summary>The ingredients.</summary>
     public Pantry Pantry => Search.Bakehouse.Pantry;
 }

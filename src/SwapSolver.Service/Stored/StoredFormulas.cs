@@ -2,23 +2,37 @@ using Google.Protobuf;
 
 namespace SwapSolver.Service.Stored;
 
-/// <summary>The demo formulas of the fictional Larkfield Bakehouse, by resource name. They are read only.</summary>
+/// <summary>The demo formulas of the fictional Larkfield Bakehouse, by resource name. They are read only, and each when it is first asked
+/// for: what reads them is not small, and most who ask bring a formula of their own.</summary>
 internal sealed class StoredFormulas
 {
-    private readonly Dictionary<string, V1.Formula> byName;
+    private readonly Dictionary<string, Lazy<V1.Formula>> byName;
 
-    private StoredFormulas(Dictionary<string, V1.Formula> byName) => this.byName = byName;
+    private StoredFormulas(Dictionary<string, Lazy<V1.Formula>> byName) => this.byName = byName;
 
     /// <summary>Names that are known.</summary>
     public IEnumerable<string> Names => byName.Keys;
 
-    /// <summary>Reads <c>formulas/</c> below the data folder.</summary>
-    public static StoredFormulas Read(string dataPath) => new(
+    /// <summary>Looks what stands in <c>formulas/</c> below the data folder.</summary>
+    public static StoredFormulas In(string dataPath) => new(
         Directory.EnumerateFiles(Path.Combine(dataPath, "formulas"), "*.json").ToDictionary(
             path => $"formulas/{Path.GetFileNameWithoutExtension(path)}",
-            path => JsonParser.Default.Parse<V1.Formula>(File.ReadAllText(path)),
+            path => new Lazy<V1.Formula>(() => Read(path)),
             StringComparer.Ordinal));
 
     /// <summary>The formula of a name, or null.</summary>
-    public V1.Formula? Find(string name) => byName.GetValueOrDefault(name);
+    /// <exception cref="InvalidDataException">Its file is no formula.</exception>
+    public V1.Formula? Find(string name) => byName.GetValueOrDefault(name)?.Value;
+
+    private static V1.Formula Read(string path)
+    {
+        try
+        {
+            return JsonParser.Default.Parse<V1.Formula>(File.ReadAllText(path));
+        }
+        catch (Exception fault) when (fault is InvalidJsonException or InvalidProtocolBufferException)
+        {
+            throw new InvalidDataException($"{path}: {fault.Message}", fault);
+        }
+    }
 }

@@ -1,11 +1,13 @@
+using OpenTelemetry;
 using OpenTelemetry.Metrics;
 using OpenTelemetry.Resources;
 using OpenTelemetry.Trace;
 
 namespace SwapSolver.Service.Watching;
 
-/// <summary>Metrics to be scraped at <c>/metrics</c>, and traces where a collector is named by the usual variable.</summary>
-internal static class Telemetry
+/// <summary>Metrics to be scraped at <c>/metrics</c>, and traces where a collector is named by the usual variable. What counts is set up
+/// by the first call: it weighs a tenth of a service that nobody has asked anything yet.</summary>
+internal sealed class Telemetry : IDisposable
 {
     private const string Collector = "OTEL_EXPORTER_OTLP_ENDPOINT";
 
@@ -21,24 +23,42 @@ internal static class Telemetry
     /// <summary>Whether instruments of a meter tell every method apart.</summary>
     private static bool HasManySeries(string meter) => meter is CallMeter.Name or "Microsoft.AspNetCore.Hosting" or "Microsoft.AspNetCore.Routing";
 
-    /// <summary>Adds them.</summary>
+    private readonly Lazy<MeterProvider> metrics = new(() => Sdk.CreateMeterProviderBuilder()
+        .ConfigureResource(Named)
+        .AddMeter(CallMeter.Name)
+        .AddRuntimeInstrumentation()
+        .AddAspNetCoreInstrumentation()
+        // Room is taken for all of them at once, and a few megabytes of it would never be used.
+        .AddView(instrument => HasManySeries(instrument.Meter.Name) ? null : new MetricStreamConfiguration { CardinalityLimit = FewSeries })
+        .AddView("swapsolver.*.duration", new ExplicitBucketHistogramConfiguration { Boundaries = Seconds })
+        .AddView("swapsolver.solve.gap", new ExplicitBucketHistogramConfiguration { Boundaries = Gaps })
+        // Fresh at every look: a look is rare, and whoever cancels wants to see the solver let go.
+        .AddPrometheusExporter(exporter => exporter.ScrapeResponseCacheDurationMilliseconds = 0)
+        .Build());
+
+    /// <summary>What counts, from when it is first looked at.</summary>
+    public MeterProvider Metrics => metrics.Value;
+
+    /// <summary>Adds both.</summary>
     public static void Add(WebApplicationBuilder builder)
     {
-        var telemetry = builder.Services.AddOpenTelemetry()
-            .ConfigureResource(resource => resource.AddService(CallMeter.Name))
-            .WithMetrics(metrics => metrics
-                .AddMeter(CallMeter.Name)
-                .AddRuntimeInstrumentation()
-                .AddAspNetCoreInstrumentation()
-                // Room is taken for all of them at once, and a few megabytes of it would never be used.
-                .AddView(instrument => HasManySeries(instrument.Meter.Name) ? null : new MetricStreamConfiguration { CardinalityLimit = FewSeries })
-                .AddView("swapsolver.*.duration", new ExplicitBucketHistogramConfiguration { Boundaries = Seconds })
-                .AddView("swapsolver.solve.gap", new ExplicitBucketHistogramConfiguration { Boundaries = Gaps })
-                // Fresh at every look: a look is rare, and whoever cancels wants to see the solver let go.
-                .AddPrometheusExporter(exporter => exporter.ScrapeResponseCacheDurationMilliseconds = 0));
+        builder.Services.AddSingleton<Telemetry>();
         if (!string.IsNullOrEmpty(builder.Configuration[Collector]))
         {
-            telemetry.WithTracing(traces => traces.AddSource(CallMeter.Name).AddAspNetCoreInstrumentation().AddOtlpExporter());
+            builder.Services.AddOpenTelemetry()
+                .ConfigureResource(Named)
+                .WithTracing(traces => traces.AddSource(CallMeter.Name).AddAspNetCoreInstrumentation().AddOtlpExporter());
         }
     }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        if (metrics.IsValueCreated)
+        {
+            metrics.Value.Dispose();
+        }
+    }
+
+    private static void Named(ResourceBuilder resource) => resource.AddService(CallMeter.Name);
 }
