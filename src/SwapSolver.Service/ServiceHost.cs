@@ -3,20 +3,7 @@ using Microsoft.Extensions.Caching.Hybrid;
 using Microsoft.Extensions.Caching.Memory;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using SwapSolver.Cards;
-using SwapSolver.Data.Acids;
-using SwapSolver.Data.Balances;
 using SwapSolver.Data.Files;
-using SwapSolver.Data.Foods;
-using SwapSolver.Data.Forecasts;
-using SwapSolver.Data.Ingredients;
-using SwapSolver.Data.Labels;
-using SwapSolver.Data.Learning;
-using SwapSolver.Data.Measures;
-using SwapSolver.Data.Panels;
-using SwapSolver.Data.Practice;
-using SwapSolver.Data.Wording;
-using SwapSolver.Forecasts;
-using SwapSolver.Kitchen.Foods;
 using SwapSolver.OrTools;
 using SwapSolver.Records;
 using SwapSolver.Service.Access;
@@ -32,9 +19,7 @@ using SwapSolver.Service.Solves;
 using SwapSolver.Service.Stored;
 using SwapSolver.Service.Translation;
 using SwapSolver.Service.Watching;
-using SwapSolver.Solving;
 using SwapSolver.Solving.Models;
-using SwapSolver.Tables;
 
 namespace SwapSolver.Service;
 
@@ -97,6 +82,8 @@ internal static class ServiceHost
     /// <param name="settings">Settings that go before those of the file and the environment.</param>
     public static WebApplication Build(ServiceOptions options, IEnumerable<KeyValuePair<string, string?>>? settings = null)
     {
+        // The data takes as long to read as the host to build: side by side too.
+        var data = Task.Run(() => ShippedData.Read(options.DataPath));
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.Configuration.AddInMemoryCollection(settings);
         var limits = ServiceLimits.Read(builder.Configuration);
@@ -107,7 +94,7 @@ internal static class ServiceHost
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(limits.DrainSeconds));
         var rooms = new ServiceCollection();
         rooms.AddSingleton(limits);
-        AddRooms(rooms, options);
+        AddRooms(rooms, options, data);
         builder.Services.Add(rooms);
         if (RuntimeFeature.IsDynamicCodeSupported && !isEmbedded)
         {
@@ -127,35 +114,35 @@ internal static class ServiceHost
             Network.Use(app, rooms);
         }
 
-        Methods.Map(app);
+        app.Use(new CalledServices(app.Services).Answer);
         if (RuntimeFeature.IsDynamicCodeSupported && !isEmbedded)
         {
             Network.Map(app);
         }
 
-        return app;
+        return IsRead(data, app);
     }
 
-    private static Bakehouse Open(DataFolder folder, SourceKeys sources)
+    /// <summary>A service whose data cannot be believed is none.</summary>
+    private static WebApplication IsRead(Task<ShippedData> data, WebApplication app)
     {
-        var (pantry, phrases) = (PantryFiles.Read(folder, sources), PhraseFile.Read(folder));
-        var acidity = new Acidity(AcidFiles.Read(folder, sources, pantry), ForecastFiles.ReadAcidity(folder, sources));
-        var balances = BalanceFiles.Read(folder, sources);
-        return new Bakehouse(
-            pantry,
-            balances,
-            phrases,
-            PracticeFile.Read(folder, sources),
-            new Rise(acidity, ForecastFiles.ReadRise(folder, sources), phrases),
-            new Bake(BakeFile.Read(folder, sources), phrases),
-            GoalFile.Read(folder, sources, balances));
+        try
+        {
+            _ = data.GetAwaiter().GetResult();
+            return app;
+        }
+        catch (DataFaultException)
+        {
+            ((IDisposable)app).Dispose();
+            throw;
+        }
     }
 
-    private static void AddRooms(IServiceCollection services, ServiceOptions options)
+    private static KitchenShelf ShelfOf(ShippedData data, IServiceProvider provider) => new(
+        data.Bakehouse, data.Measures, data.Foods, data.Measuring, data.Learning, provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ISolver>());
+
+    private static void AddRooms(IServiceCollection services, ServiceOptions options, Task<ShippedData> data)
     {
-        var folder = new DataFolder(options.DataPath);
-        var sources = SourceKeys.Read(folder);
-        var bakehouse = Open(folder, sources);
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton(options);
         services.AddScoped<Caller>();
@@ -164,21 +151,15 @@ internal static class ServiceHost
         services.AddSingleton<AccessInterceptor>();
         services.AddSingleton<FullHouse>();
         services.AddSingleton<ISolver>(provider => new WatchedSolver(new OrToolsSolver(), provider.GetRequiredService<CallMeter>()));
-        var measures = MeasureFiles.Read(folder, sources, bakehouse.Pantry);
-        var foods = new FoodIngredient(FoodRulesFile.Read(folder, sources), bakehouse.Pantry.Allergens, new FoodWords(bakehouse.Phrases));
-        var measuring = MeasuringFile.Read(folder, sources);
-        var panels = PanelRulesFile.Read(folder, sources);
-        services.AddSingleton(panels);
-        var laws = LawFiles.Read(folder, sources, panels);
-        var dials = OvenDialFile.Read(folder, sources);
-        services.AddSingleton(new CardRoom(laws, PhraseFile.ReadCard(folder), measures, dials, LocaleFile.Read(folder, sources, laws)));
+        AddShipped(shipped => shipped.Panels);
+        AddShipped(shipped => shipped.Cards);
+        AddShipped(shipped => shipped.Table);
+        AddShipped(shipped => shipped.Ingredients);
+        AddShipped(shipped => shipped.Questions);
         services.AddSingleton<CardPrinter>();
-        services.AddSingleton(new FoodTable(foods.Rules, TableRulesFile.Read(folder, sources), bakehouse.Pantry));
         services.AddSingleton(_ => new KitchenRecords(options.RecordsPath));
-        services.AddSingleton(provider => new KitchenShelf(
-            bakehouse, measures, foods, measuring, LearningFile.Read(folder, sources), provider.GetRequiredService<KitchenRecords>(), provider.GetRequiredService<ISolver>()));
+        services.AddSingleton(provider => ShelfOf(data.GetAwaiter().GetResult(), provider));
         services.AddSingleton(StoredFormulas.In(options.DataPath));
-        services.AddSingleton(new IngredientWriter(sources, bakehouse.Pantry));
         services.AddSingleton(provider =>
         {
             var room = new SolveRoom(provider.GetRequiredService<TimeProvider>(), provider.GetRequiredService<ServiceLimits>());
@@ -208,9 +189,11 @@ internal static class ServiceHost
         services.AddScoped<KitchenAnchor>();
         services.AddScoped<Subject>();
         services.AddScoped<AnswerCache>();
-        services.AddSingleton(new QuestionReaders(() => QuestionFile.Read(folder, sources), dials, bakehouse.Phrases));
         services.AddScoped<QuestionDesk>();
         services.AddSingleton<JobRunner>();
         services.AddHostedService(provider => provider.GetRequiredService<JobRunner>());
+
+        void AddShipped<T>(Func<ShippedData, T> which)
+            where T : class => services.AddSingleton(_ => which(data.GetAwaiter().GetResult()));
     }
 }

@@ -1,18 +1,16 @@
-using System.Collections.Immutable;
-
 namespace SwapSolver.Kitchen.Ingredients;
 
 /// <summary>One draw of an ingredient's facts. Rules see a sheet, never a range: typical, low, high and
-/// sampled values then run through the same code.</summary>
-public sealed class FactSheet
+/// sampled values then run through the same code. Thousands are read for one figure, and none of them is an object.</summary>
+public readonly struct FactSheet
 {
-    private readonly ImmutableArray<double> perGram;
+    private readonly double[]? perGram;
 
     private readonly FactSheets? several;
 
     private readonly int place;
 
-    private FactSheet(Ingredient ingredient, ImmutableArray<double> perGram)
+    internal FactSheet(Ingredient ingredient, double[] perGram)
     {
         Ingredient = ingredient;
         this.perGram = perGram;
@@ -35,22 +33,17 @@ public sealed class FactSheet
     {
         get
         {
-            var value = several is null ? perGram[fact.Index] : several.PerGram(fact, place);
+            var value = perGram is not null ? perGram[fact.Index] : several!.PerGram(fact, place);
             return double.IsNaN(value) ? throw new MissingFactException(Ingredient.Id, fact) : value;
         }
     }
 
     /// <summary>A sheet whose facts stand where <paramref name="share"/> says, from 0 (low) over one half (typical) to 1 (high).</summary>
-    public static FactSheet Drawn(Ingredient ingredient, Func<Fact, double> share)
-    {
-        var values = ImmutableArray.CreateBuilder<double>(Fact.All.Length);
-        foreach (var fact in Fact.All)
-        {
-            values.Add(ingredient.RangeOf(fact) is null ? double.NaN : FactAt(ingredient, fact, share(fact)));
-        }
+    public static FactSheet Drawn(Ingredient ingredient, Func<Fact, double> share) => new(ingredient, PerGram(ingredient, share));
 
-        return new FactSheet(ingredient, values.MoveToImmutable());
-    }
+    /// <summary>Every fact per gram, where <paramref name="share"/> says in its range; not a number where it is not known.</summary>
+    internal static double[] PerGram(Ingredient ingredient, Func<Fact, double> share) =>
+        [.. Fact.All.Select(fact => ingredient.RangeOf(fact) is null ? double.NaN : FactAt(ingredient, fact, share(fact)))];
 
     /// <summary>One fact per gram of an ingredient, where <paramref name="share"/> says in its range: from 0 (low) over one half (typical) to 1 (high).</summary>
     /// <exception cref="MissingFactException">The ingredient lacks the fact.</exception>

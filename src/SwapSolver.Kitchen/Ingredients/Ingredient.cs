@@ -11,6 +11,8 @@ public sealed class Ingredient : IEquatable<Ingredient>
     // By the index of the fact: every question asks every ingredient of the cupboard what is known of it.
     private Range?[]? ranges;
 
+    private double[]? typical;
+
     /// <summary>Short stable id, as <c>hazelnut-flour</c>.</summary>
     public required string Id { get; init; }
 
@@ -65,8 +67,8 @@ public sealed class Ingredient : IEquatable<Ingredient>
     /// <summary>Where a food of this kitchen's own was read; null for what is shipped.</summary>
     public FoodOrigin? Origin { get; init; }
 
-    /// <summary>The sheet of typical values, made once.</summary>
-    public FactSheet Typical => field ??= FactSheet.Drawn(this, static _ => 0.5);
+    /// <summary>The sheet of typical values, worked out once.</summary>
+    public FactSheet Typical => new(this, typical ??= FactSheet.PerGram(this, static _ => 0.5));
 
     /// <summary>The range of a fact, in its unit; null where it is not known.</summary>
     public Range? RangeOf(Fact fact) => (ranges ??= [.. Fact.All.Select(Looked)])[fact.Index];

@@ -79,13 +79,13 @@ internal static class Network
 
         app.UseGrpcWeb(new GrpcWebOptions { DefaultEnabled = true });
         app.Use(new WebSide(app.Services, rooms).Answer);
-        app.UseRouting();
         app.Use(BrokenMessages.Tell);
     }
 
     /// <summary>What is asked beside the methods.</summary>
     public static void Map(WebApplication app)
     {
+        app.UseRouting();
         app.MapGrpcHealthChecksService();
         // Live: the process answers. Ready: it can solve and reach its records, and was not told to stop.
         app.MapHealthChecks($"{Health}/live", new HealthCheckOptions { Predicate = _ => false });

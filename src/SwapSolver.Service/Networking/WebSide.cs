@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Diagnostics.Metrics;
+using Google.Protobuf;
 using Google.Protobuf.Reflection;
 using Google.Rpc;
 using Microsoft.Extensions.DependencyInjection.Extensions;
@@ -21,6 +22,8 @@ internal sealed class WebSide
     private const string Grpc = "application/grpc";
 
     private const string Reflection = "/grpc.reflection.";
+
+    private const string Document = "/openapi/v1.json";
 
     private readonly Lazy<(IServiceProvider Rooms, RequestDelegate Answer)> opened;
 
@@ -91,7 +94,21 @@ internal sealed class WebSide
         app.UseRouting();
         app.Use(BrokenMessages.Tell);
         app.UseEndpoints(Map);
+        app.Run(NothingHere);
         return (provider, app.Build());
+    }
+
+    /// <summary>In the form in which the methods over HTTP/JSON tell their faults.</summary>
+    private static Task NothingHere(HttpContext context)
+    {
+        var (asked, response) = (context.Request, context.Response);
+        response.StatusCode = StatusCodes.Status404NotFound;
+        response.ContentType = "application/json";
+        return response.WriteAsync(JsonFormatter.Default.Format(new Google.Rpc.Status
+        {
+            Code = (int)Code.NotFound,
+            Message = $"there is nothing at {RichFault.Short(asked.Method)} {RichFault.Short(asked.Path)}; the addresses stand in {Document}, and the page for readers at /",
+        }));
     }
 
     private static void Map(IEndpointRouteBuilder app)
@@ -103,6 +120,6 @@ internal sealed class WebSide
         app.MapPrometheusScrapingEndpoint("/metrics");
         Pages.Map(app, Path.Combine(AppContext.BaseDirectory, "pages"));
         var document = new Lazy<Task<byte[]>>(() => ContractDocument.Write(Contract.Services));
-        app.MapGet("/openapi/v1.json", async () => Results.Bytes(await document.Value, "application/json"));
+        app.MapGet(Document, async () => Results.Bytes(await document.Value, "application/json"));
     }
 }

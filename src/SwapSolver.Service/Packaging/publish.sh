@@ -25,8 +25,9 @@ linker_for() {
 for runtime in "${runtimes[@]}"; do
     rm -rf "${out:?}/$runtime"
     common=(-c Release -r "$runtime" --self-contained -p:UseCurrentRuntimeIdentifier=false -p:AppendRuntimeIdentifierToOutputPath=true -p:RunAnalyzers=false --nologo -v quiet)
-    dotnet publish src/SwapSolver.Service "${common[@]}" -p:PublishReadyToRun=true -o "$out/$runtime/service"
     if linker="$(linker_for "$runtime")"; then
+        # A network's service starts seldom and stays: compiled as it runs it weighs 5 MB less, and is ready a tenth later.
+        dotnet publish src/SwapSolver.Service "${common[@]}" -o "$out/$runtime/service"
         # Libraries that make code when they run warn of it; what of them the console's service calls is tried by trying every verb on it.
         native=("${common[@]}" -p:PublishAot=true -p:CppCompilerAndLinker="$linker" -p:StripSymbols=true -p:TreatWarningsAsErrors=false "-p:NoWarn=IL2026%3BIL2104%3BIL3050%3BIL3053")
         made="$(mktemp -d)"
@@ -37,6 +38,7 @@ for runtime in "${runtimes[@]}"; do
         rm -f "$out/$runtime"/*.dbg "$out/$runtime"/*.xml
     else
         echo "$runtime: no compiler here links for it, so the console is compiled when it starts" >&2
+        dotnet publish src/SwapSolver.Service "${common[@]}" -p:PublishReadyToRun=true -o "$out/$runtime/service"
         dotnet publish clients/SwapSolver.Console "${common[@]}" -p:PublishReadyToRun=true -p:EmbedsService=false -o "$out/$runtime"
     fi
     cp "$here/swapsolver.service" "$out/$runtime/"

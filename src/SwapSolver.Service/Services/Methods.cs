@@ -10,6 +10,26 @@ namespace SwapSolver.Service.Services;
 /// <summary>Every method of the contract, and what stands before each of them.</summary>
 internal static class Methods
 {
+    private const string Package = "swapsolver.v1.";
+
+    // By name, for a class that serves has the name of its service; each written out, so that a compiler ahead of time sees what is served.
+    private static readonly Dictionary<string, Action<IEndpointRouteBuilder>> Given = new(StringComparer.Ordinal)
+    {
+        [Package + nameof(BalanceService)] = static app => app.MapGrpcService<BalanceService>(),
+        [Package + nameof(SubstitutionService)] = static app => app.MapGrpcService<SubstitutionService>(),
+        [Package + nameof(ReformulationService)] = static app => app.MapGrpcService<ReformulationService>(),
+        [Package + nameof(BakingService)] = static app => app.MapGrpcService<BakingService>(),
+        [Package + nameof(IngredientService)] = static app => app.MapGrpcService<IngredientService>(),
+        [Package + nameof(MeasureService)] = static app => app.MapGrpcService<MeasureService>(),
+        [Package + nameof(FormulaService)] = static app => app.MapGrpcService<FormulaService>(),
+        [Package + nameof(KeyService)] = static app => app.MapGrpcService<KeyService>(),
+        [Package + nameof(TrialService)] = static app => app.MapGrpcService<TrialService>(),
+        [Package + nameof(RecordService)] = static app => app.MapGrpcService<RecordService>(),
+        [Package + nameof(CardService)] = static app => app.MapGrpcService<CardService>(),
+        [Package + nameof(QuestionService)] = static app => app.MapGrpcService<QuestionService>(),
+        [Package + nameof(JobService)] = static app => app.MapGrpcService<JobService>(),
+    };
+
     /// <summary>Adds what serves them.</summary>
     /// <param name="services">Where to.</param>
     /// <param name="limits">The limits of the service.</param>
@@ -29,21 +49,16 @@ internal static class Methods
         server.MaxReceiveMessageSize = limits.MessageBytes;
     });
 
-    /// <summary>Gives each its address.</summary>
+    /// <summary>Gives all their addresses.</summary>
     public static void Map(IEndpointRouteBuilder app)
     {
-        app.MapGrpcService<BalanceService>();
-        app.MapGrpcService<SubstitutionService>();
-        app.MapGrpcService<ReformulationService>();
-        app.MapGrpcService<BakingService>();
-        app.MapGrpcService<IngredientService>();
-        app.MapGrpcService<MeasureService>();
-        app.MapGrpcService<FormulaService>();
-        app.MapGrpcService<KeyService>();
-        app.MapGrpcService<TrialService>();
-        app.MapGrpcService<RecordService>();
-        app.MapGrpcService<CardService>();
-        app.MapGrpcService<QuestionService>();
-        app.MapGrpcService<JobService>();
+        foreach (var give in Given.Values)
+        {
+            give(app);
+        }
     }
+
+    /// <summary>What gives the methods of a service their addresses; null where there is no such service.</summary>
+    /// <param name="service">Its name in the contract.</param>
+    public static Action<IEndpointRouteBuilder>? Of(string service) => Given.GetValueOrDefault(service);
 }

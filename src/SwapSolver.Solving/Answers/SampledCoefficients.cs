@@ -18,14 +18,24 @@ internal sealed record SampledCoefficients(ImmutableArray<ImmutableArray<double[
 
     private static double[] ByKitchen(Func<FactSheet, PerGram> ofOneGram, FactSheets sheets, int kitchens)
     {
-        var values = new double[kitchens];
-        var isSame = true;
-        for (var kitchen = 0; kitchen < kitchens; kitchen++)
+        var first = ofOneGram(sheets.At(0)).Value;
+        // Most are the same in all kitchens, and need no room for each.
+        double[]? values = null;
+        for (var kitchen = 1; kitchen < kitchens; kitchen++)
         {
-            values[kitchen] = ofOneGram(sheets.At(kitchen)).Value;
-            isSame &= values[kitchen].Equals(values[0]);
+            var value = ofOneGram(sheets.At(kitchen)).Value;
+            if (values is null && !value.Equals(first))
+            {
+                values = new double[kitchens];
+                Array.Fill(values, first, 0, kitchen);
+            }
+
+            if (values is not null)
+            {
+                values[kitchen] = value;
+            }
         }
 
-        return isSame ? [values[0]] : values;
+        return values ?? [first];
     }
 }

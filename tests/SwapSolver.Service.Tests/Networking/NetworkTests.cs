@@ -34,7 +34,22 @@ public sealed class NetworkTests(OpenKitchen kitchen)
         await call.RequestStream.CompleteAsync();
         var promised = new[] { BalanceServiceReflection.Descriptor, SubstitutionServiceReflection.Descriptor, ReformulationServiceReflection.Descriptor, BakingServiceReflection.Descriptor, IngredientServiceReflection.Descriptor, MeasureServiceReflection.Descriptor, CardServiceReflection.Descriptor }
             .SelectMany(file => file.Services).Select(service => service.FullName);
-        Assert.Empty(promised.Except(names));
+        Assert.Empty(promised.Append(Health.Descriptor.FullName).Except(names));
+    }
+
+    [Theory]
+    [InlineData("/v1/formulas:vary")]
+    [InlineData("/kitchens")]
+    [InlineData("/\"><script>")]
+    public async Task Who_asks_at_an_address_that_is_none_is_told_where_the_addresses_stand(string address)
+    {
+        using var response = await kitchen.Service.Http.GetAsync(new Uri(address, UriKind.Relative));
+        Assert.Equal(HttpStatusCode.NotFound, response.StatusCode);
+        Assert.Equal("application/json", response.Content.Headers.ContentType?.MediaType);
+        var told = Google.Protobuf.JsonParser.Default.Parse<Google.Rpc.Status>(await response.Content.ReadAsStringAsync());
+        Assert.Equal(5, told.Code);
+        Assert.Contains($"GET {address};", told.Message, StringComparison.Ordinal);
+        Assert.Contains("/openapi/v1.json", told.Message, StringComparison.Ordinal);
     }
 
     [Fact]
