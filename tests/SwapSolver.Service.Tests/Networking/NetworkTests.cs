@@ -40,7 +40,7 @@ public sealed class NetworkTests(OpenKitchen kitchen)
     [Theory]
     [InlineData("/v1/formulas:vary")]
     [InlineData("/kitchens")]
-    [InlineData("/\"><script>")]
+    [InlineData("/%22%3E%3Cscript%3E")]
     public async Task Who_asks_at_an_address_that_is_none_is_told_where_the_addresses_stand(string address)
     {
         using var response = await kitchen.Service.Http.GetAsync(new Uri(address, UriKind.Relative));
