@@ -10,10 +10,10 @@ public sealed class LawFilesTests
         Assert.Equal(["au-nz", "ca", "eu", "uk", "us"], TestLabels.Laws.All.Select(law => law.Id));
 
     [Theory]
-    [InlineData("us.json", "\"nutrient\": \"transFat\"", "\"nutrient\": \"transfats\"", "^\"transfats\"", "known:")]
+    [InlineData("us.json", "\"nutrient\": \"transFat\"", "\"nutrient\": \"transfats\"", "^\"transfats\"", "known are")]
     [InlineData("us.json", "\"name\": \"Sodium\", \"unit\": \"mg\"", "\"name\": \"Sodium\", \"unit\": \"g\"", "\"Sodium\", \"unit\": ^\"g\"", "which is mg")]
     [InlineData("us.json", "\"value\": 78", "\"value\": 0", "\"value\": ^0", "above 0")]
-    [InlineData("us.json", "\"value\": 20, \"percent\": \"minerals\"", "\"value\": 20, \"percent\": \"ores\"", "\"percent\": ^\"ores\"", "known:")]
+    [InlineData("us.json", "\"value\": 20, \"percent\": \"minerals\"", "\"value\": 20, \"percent\": \"ores\"", "\"percent\": ^\"ores\"", "known are")]
     [InlineData("eu.json", "\"name\": \"Fat\", \"unit\": \"g\", \"depth\": 0, \"required\": true, \"rounding\": \"panel\"", "\"name\": \"Fat\", \"unit\": \"g\", \"depth\": 0, \"required\": true, \"rounding\": \"up\"", "\"rounding\": ^\"up\"", "rounds nothing")]
     [InlineData("eu.json", "\"portion\": \"hundredGrams\"", "\"portion\": \"handful\"", "\"portion\": ^\"handful\"", "serving")]
     [InlineData("eu.json", "\"<{amount}\"", "\"<\"", "\"lessThan\": ^\"<\"", "{amount}")]
