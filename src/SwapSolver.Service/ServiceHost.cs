@@ -156,10 +156,10 @@ internal static class ServiceHost
         AddShipped(shipped => shipped.Table);
         AddShipped(shipped => shipped.Ingredients);
         AddShipped(shipped => shipped.Questions);
+        AddShipped(shipped => shipped.Formulas);
         services.AddSingleton<CardPrinter>();
         services.AddSingleton(_ => new KitchenRecords(options.RecordsPath));
         services.AddSingleton(provider => ShelfOf(data.GetAwaiter().GetResult(), provider));
-        services.AddSingleton(StoredFormulas.In(options.DataPath));
         services.AddSingleton(provider =>
         {
             var room = new SolveRoom(provider.GetRequiredService<TimeProvider>(), provider.GetRequiredService<ServiceLimits>());

@@ -17,6 +17,7 @@ using SwapSolver.Kitchen.Measures;
 using SwapSolver.Kitchen.Panels;
 using SwapSolver.Learning;
 using SwapSolver.Service.Desk;
+using SwapSolver.Service.Stored;
 using SwapSolver.Service.Translation;
 using SwapSolver.Solving;
 using SwapSolver.Tables;
@@ -34,6 +35,7 @@ namespace SwapSolver.Service;
 /// <param name="Cards">What cards are printed with.</param>
 /// <param name="Ingredients">Tells of ingredients, with their sources.</param>
 /// <param name="Questions">Reads questions in words.</param>
+/// <param name="Formulas">The demo formulas.</param>
 internal sealed record ShippedData(
     Bakehouse Bakehouse,
     MeasureTables Measures,
@@ -44,7 +46,8 @@ internal sealed record ShippedData(
     PanelRules Panels,
     CardRoom Cards,
     IngredientWriter Ingredients,
-    QuestionReaders Questions)
+    QuestionReaders Questions,
+    StoredFormulas Formulas)
 {
     /// <summary>Reads a data folder.</summary>
     /// <exception cref="DataFaultException">A data file cannot be believed.</exception>
@@ -69,7 +72,8 @@ internal sealed record ShippedData(
             panels,
             new CardRoom(laws, PhraseFile.ReadCard(folder), measures, dials, LocaleFile.Read(folder, sources, laws)),
             new IngredientWriter(sources, pantry),
-            new QuestionReaders(() => QuestionFile.Read(folder, sources), dials, phrases));
+            new QuestionReaders(() => QuestionFile.Read(folder, sources), dials, phrases),
+            StoredFormulas.In(folder));
     }
 
     private static Bakehouse ReadBakehouse(DataFolder folder, SourceKeys sources)

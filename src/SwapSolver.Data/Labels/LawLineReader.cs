@@ -22,9 +22,6 @@ internal sealed record LawLineReader(
     private static readonly Dictionary<string, Nutrient> Nutrients =
         Enum.GetValues<Nutrient>().ToDictionary(nutrient => $"{char.ToLowerInvariant(nutrient.ToString()[0])}{nutrient.ToString()[1..]}", StringComparer.Ordinal);
 
-    private static readonly Dictionary<string, PanelLine> PanelLines =
-        Enum.GetValues<PanelLine>().ToDictionary(line => $"{char.ToLowerInvariant(line.ToString()[0])}{line.ToString()[1..]}", StringComparer.Ordinal);
-
     /// <summary>One line.</summary>
     public LawLine Read(JsonPlace place)
     {
@@ -45,7 +42,7 @@ internal sealed record LawLineReader(
 
     private RoundingRule RoundingOf(JsonPlace place, string id) =>
         !place.IsText ? RoundingFile.RuleOf(place, Sources)
-        : place.Text == AsPanels && PanelLines.TryGetValue(id, out var line) ? Panels.ByBasis[Basis].Rounding[line]
+        : place.Text == AsPanels && RoundingFile.ById.TryGetValue(id, out var line) ? Panels.ByBasis[Basis].Rounding[line]
         : throw place.Fault($"'{place.Text}' rounds nothing here; write '{AsPanels}' for a line that panel-rounding.json has, or the rule itself");
 
     private DailyValue DailyOf(JsonPlace place)

@@ -12,7 +12,8 @@ internal sealed record RoundingFile(SourceKeys Sources, JsonPlace Units)
 {
     private const double MostAmount = 1_000_000;
 
-    private static readonly Dictionary<string, PanelLine> ById =
+    /// <summary>The lines of a panel, by their ids.</summary>
+    internal static readonly Dictionary<string, PanelLine> ById =
         Enum.GetValues<PanelLine>().ToDictionary(IdOf, StringComparer.Ordinal);
 
     /// <summary>What one law says; every line has its rule.</summary>

@@ -1,4 +1,5 @@
 using Google.Protobuf;
+using SwapSolver.Data.Files;
 
 namespace SwapSolver.Service.Stored;
 
@@ -14,10 +15,11 @@ internal sealed class StoredFormulas
     public IEnumerable<string> Names => byName.Keys;
 
     /// <summary>Looks what stands in <c>formulas/</c> below the data folder.</summary>
-    public static StoredFormulas In(string dataPath) => new(
-        Directory.EnumerateFiles(Path.Combine(dataPath, "formulas"), "*.json").ToDictionary(
-            path => $"formulas/{Path.GetFileNameWithoutExtension(path)}",
-            path => new Lazy<V1.Formula>(() => Read(path)),
+    /// <exception cref="DataFaultException">There is no such folder.</exception>
+    public static StoredFormulas In(DataFolder folder) => new(
+        folder.JsonFilesOf("formulas").ToDictionary(
+            name => Path.ChangeExtension(name, null),
+            name => new Lazy<V1.Formula>(() => Read(Path.Combine(folder.Path, name))),
             StringComparer.Ordinal));
 
     /// <summary>The formula of a name, or null.</summary>

@@ -30,10 +30,7 @@ internal sealed record SampledCoefficients(ImmutableArray<ImmutableArray<double[
                 Array.Fill(values, first, 0, kitchen);
             }
 
-            if (values is not null)
-            {
-                values[kitchen] = value;
-            }
+            values?[kitchen] = value;
         }
 
         return values ?? [first];

@@ -1,3 +1,4 @@
+using SwapSolver.Data.Files;
 using SwapSolver.Service.Stored;
 
 namespace SwapSolver.Service.Tests.Stored;
@@ -15,7 +16,7 @@ public sealed class StoredFormulasTests : IDisposable
         File.WriteAllText(Path.Combine(folder, "plain-loaf.json"), """{ "displayName": "Plain loaf", "slices": 12 }""");
         File.WriteAllText(Path.Combine(folder, "torn-loaf.json"), """{ "displayName": "Torn loaf", "slices": """);
         File.WriteAllText(Path.Combine(folder, "odd-loaf.json"), """{ "displayName": "Odd loaf", "crust": "thick" }""");
-        var formulas = StoredFormulas.In(data.FullName);
+        var formulas = StoredFormulas.In(new DataFolder(data.FullName));
 
         Assert.Equal(["formulas/odd-loaf", "formulas/plain-loaf", "formulas/torn-loaf"], formulas.Names.Order(StringComparer.Ordinal));
         Assert.Equal(12, formulas.Find("formulas/plain-loaf")!.Slices);
