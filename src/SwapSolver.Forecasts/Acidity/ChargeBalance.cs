@@ -18,9 +18,6 @@ internal sealed class ChargeBalance(Solution solution)
     /// <summary>How near a root is told [pH, mol/kg].</summary>
     private const double Accuracy = 1e-13;
 
-    /// <summary>By what share the ionic strength of one solution differs from that of another of the same kitchen, as a rule [1].</summary>
-    private const double Alike = 0.1;
-
     /// <summary>How far the pH moves from one ionic strength to another: as a rule, and at the most as a rule [pH].</summary>
     private static readonly ImmutableArray<double> Nearby = [0.03, 0.3];
 
@@ -42,10 +39,13 @@ internal sealed class ChargeBalance(Solution solution)
 
     /// <summary>The solution at rest.</summary>
     /// <param name="like">A solution that hardly differs, at rest: there it is looked for first. What is found does not hang on it.</param>
-    public SolvedSolution Solve(SolvedSolution? like = null)
+    public SolvedSolution Solve(SolvedSolution? like = null) =>
+        (like is null ? null : new NearbySolution(Charges, solution.Constants.MostIonicStrengthMolPerKg.Range.Typical).From(like)) ?? Bracketed();
+
+    private SolvedSolution Bracketed()
     {
         var most = solution.Constants.MostIonicStrengthMolPerKg.Range.Typical;
-        var near = like?.Ph;
+        double? near = null;
         double Excess(double ionicStrength)
         {
             near = PhAt(ionicStrength, near);
@@ -53,10 +53,7 @@ internal sealed class ChargeBalance(Solution solution)
         }
 
         (double At, double Value) At(double ionicStrength) => (ionicStrength, Excess(ionicStrength));
-        var found = like is { IonicStrength: var there } && there * (1 + Alike) < most
-            && At(there * (1 - Alike)) is { Value: > 0 } below && At(there * (1 + Alike)) is { Value: < 0 } above
-            ? Root(Excess, below, above)
-            : At(most) is { Value: < 0 } atMost ? Root(Excess, At(0), atMost) : most;
+        var found = At(most) is { Value: < 0 } atMost ? Root(Excess, At(0), atMost) : most;
         var ph = PhAt(found, near);
         var charges = Charges(ph, found);
         return new SolvedSolution(ph, found, charges.Sum, charges.SolidBitartrate);
@@ -99,22 +96,24 @@ internal sealed class ChargeBalance(Solution solution)
     private (double Sum, double IonicStrength, double SolidBitartrate) Charges(double ph, double ionicStrength)
     {
         var activity = new DaviesActivity(solution.Constants, ionicStrength);
-        var hydrogen = Math.Pow(10, -ph - activity.Log(1));
-        var hydroxide = Math.Pow(10, ph - solution.Constants.WaterExponent.Range.Typical - activity.Log(1));
-        var solid = Solid(ph, activity);
+        var hydrogen = Forms.TenTo(-ph - activity.Log(1));
+        var hydroxide = Forms.TenTo(ph - solution.Constants.WaterExponent.Range.Typical - activity.Log(1));
         var sum = hydrogen - hydroxide + solution.BufferSlopeTimesPh - (solution.BufferSlope * ph);
         var squares = hydrogen + hydroxide + (2 * solution.InertSalt);
+        var solid = 0.0;
+        foreach (var solute in solution.Solutes)
+        {
+            var shares = SharesOf(solute.Dissociation, ph, activity);
+            var fallsOut = potassium > 0 && ReferenceEquals(solute.Dissociation, tartaric);
+            solid = fallsOut ? Solid(shares[Bitartrate], activity) : solid;
+            Add(solute.Dissociation.ChargeWithAllProtons, shares, solute.Molality - (fallsOut ? solid : 0));
+        }
+
         foreach (var ion in solution.Ions)
         {
             var molality = ion.Molality - (ion.Ion.Id == Potassium ? solid : 0);
             sum += ion.Ion.Charge * molality;
             squares += ion.Ion.Charge * ion.Ion.Charge * molality;
-        }
-
-        foreach (var solute in solution.Solutes)
-        {
-            var shares = SharesOf(solute.Dissociation, ph, activity);
-            Add(solute.Dissociation.ChargeWithAllProtons, shares, solute.Molality - (solute.Dissociation.Id == Tartaric ? solid : 0));
         }
 
         if (solution.CarbonDioxide is { } gas)
@@ -152,15 +151,11 @@ internal sealed class ChargeBalance(Solution solution)
     }
 
     /// <summary>Potassium bitartrate beyond what dissolves [mol/kg]: so much that the rest is just saturated.</summary>
-    private double Solid(double ph, DaviesActivity activity)
+    /// <param name="share">Share of the tartaric acid that has given one proton.</param>
+    /// <param name="activity">Activity coefficients.</param>
+    private double Solid(double share, DaviesActivity activity)
     {
-        if (potassium == 0 || tartaric is null)
-        {
-            return 0;
-        }
-
-        var share = SharesOf(tartaric, ph, activity)[Bitartrate];
-        var product = Math.Pow(10, -solution.Constants.BitartrateExponent.Range.Typical - (2 * activity.Log(1))) / share;
+        var product = Forms.TenTo(-solution.Constants.BitartrateExponent.Range.Typical - (2 * activity.Log(1))) / share;
         var excess = (potassium * tartrate) - product;
         if (excess <= 0)
         {

@@ -21,9 +21,10 @@ internal sealed class WateryPart(LeaveningChemistry chemistry, AcidityPractice p
 
     private const string FallingOut = "falling-out", CarbonDioxideId = "carbonic", PotassiumId = "potassium";
 
-    private readonly Dictionary<Dissociation, double> solutes = [];
+    // In order of their ids, a handful each: so what is found does not hang on the order of lines.
+    private readonly List<(string Id, Dissociation Of, double Millimoles)> solutes = [];
 
-    private readonly Dictionary<Ion, double> ions = [];
+    private readonly List<(string Id, Ion Of, double Millimoles)> ions = [];
 
     private double bufferSlope;
 
@@ -55,7 +56,7 @@ internal sealed class WateryPart(LeaveningChemistry chemistry, AcidityPractice p
     /// <param name="waterGrams">Water that it brings [g].</param>
     public void AddFood(FoodAcid food, double equivalents, double waterGrams)
     {
-        var native = doubts.Of($"pH of {food.Id}", food.NativePh);
+        var native = doubts.Of("pH", food.Id, food.NativePh);
         var end = practice.TitratedToPh.Range.Typical;
         if (food.Acid is not { } acid)
         {
@@ -85,7 +86,7 @@ internal sealed class WateryPart(LeaveningChemistry chemistry, AcidityPractice p
         {
             AddBuffer(
                 perGram * grams / (BufferTo - BufferFrom),
-                doubts.Of($"pH of {facts.Ingredient.Id}", known ? row!.NativePh : chemistry.Guess.NativePh));
+                doubts.Of("pH", facts.Ingredient.Id, known ? row!.NativePh : chemistry.Guess.NativePh));
         }
 
         inertSalt += grams * ((Salt(facts, Fact.Sodium) / Sodium) + (Salt(facts, Fact.Potassium) / Potassium));
@@ -101,8 +102,8 @@ internal sealed class WateryPart(LeaveningChemistry chemistry, AcidityPractice p
     /// <param name="air">Other gas in the bubbles [mol/kg of water].</param>
     public Solution In(double waterGrams, double carbonDioxide, double mostAtm, double air) => new(
         chemistry.Constants,
-        [.. solutes.OrderBy(pair => pair.Key.Id, StringComparer.Ordinal).Select(pair => new Solute(pair.Key, pair.Value / waterGrams))],
-        [.. ions.OrderBy(pair => pair.Key.Id, StringComparer.Ordinal).Select(pair => new FreeIon(pair.Key, pair.Value / waterGrams))],
+        [.. solutes.Select(part => new Solute(part.Of, part.Millimoles / waterGrams))],
+        [.. ions.Select(part => new FreeIon(part.Of, part.Millimoles / waterGrams))],
         new CarbonDioxideAbove(chemistry.Dissociations[CarbonDioxideId], carbonDioxide / waterGrams, mostAtm, air))
     {
         BufferSlope = bufferSlope / waterGrams,
@@ -123,19 +124,30 @@ internal sealed class WateryPart(LeaveningChemistry chemistry, AcidityPractice p
         }
     }
 
-    private void Add(Dissociation dissociation, double millimoles)
-    {
-        if (millimoles > 0)
-        {
-            solutes[dissociation] = solutes.GetValueOrDefault(dissociation) + millimoles;
-        }
-    }
+    private void Add(Dissociation dissociation, double millimoles) => Add(solutes, dissociation.Id, dissociation, millimoles);
 
-    private void AddIon(Ion ion, double millimoles)
+    private void AddIon(Ion ion, double millimoles) => Add(ions, ion.Id, ion, millimoles);
+
+    private static void Add<T>(List<(string Id, T Of, double Millimoles)> parts, string id, T of, double millimoles)
     {
-        if (millimoles > 0)
+        if (!(millimoles > 0))
         {
-            ions[ion] = ions.GetValueOrDefault(ion) + millimoles;
+            return;
+        }
+
+        var place = 0;
+        while (place < parts.Count && string.CompareOrdinal(parts[place].Id, id) < 0)
+        {
+            place++;
+        }
+
+        if (place < parts.Count && parts[place].Id == id)
+        {
+            parts[place] = (id, of, parts[place].Millimoles + millimoles);
+        }
+        else
+        {
+            parts.Insert(place, (id, of, millimoles));
         }
     }
 

@@ -23,5 +23,5 @@ internal sealed record AcidPortion(Ingredient Of, Leavener? Acid, double Equival
 
     /// <summary>Share of its gas that the acid has freed when mixing ends [1].</summary>
     public double MixedShare(Doubts doubts) =>
-        Timing is { } timing ? doubts.Of($"mixing share of {Acid!.Id}", timing.MixingPercent) / 100 : 1;
+        Timing is { } timing ? doubts.Of("mixing share", Acid!.Id, timing.MixingPercent) / 100 : 1;
 }

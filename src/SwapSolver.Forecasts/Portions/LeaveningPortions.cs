@@ -11,10 +11,10 @@ namespace SwapSolver.Forecasts;
 internal sealed record LeaveningPortions(ImmutableArray<AcidPortion> Acids, ImmutableArray<SodaPortion> Sodas)
 {
     /// <summary>All acid [mmol].</summary>
-    public double Acid => Acids.Sum(portion => portion.Equivalents);
+    public double Acid { get; } = Acids.Sum(static portion => portion.Equivalents);
 
     /// <summary>All bicarbonate [mmol].</summary>
-    public double Soda => Sodas.Sum(portion => portion.Millimoles);
+    public double Soda { get; } = Sodas.Sum(static portion => portion.Millimoles);
 
     /// <summary>Bicarbonate that the acid uses up [mmol].</summary>
     public double Neutralised => Math.Min(Acid, Soda);

@@ -37,14 +37,12 @@ internal sealed record Scattered<T>(T Value, ImmutableSortedDictionary<string, (
     public Spread Of(Func<T, double> reading, double margin = 0)
     {
         var value = reading(Value);
-        var (below, above) = (margin * margin, margin * margin);
+        var squares = (Below: margin * margin, Above: margin * margin);
         foreach (var (atLow, atHigh) in Moved.Values)
         {
-            var (one, other) = (reading(atLow) - value, reading(atHigh) - value);
-            below += Math.Pow(Math.Min(0, Math.Min(one, other)), 2);
-            above += Math.Pow(Math.Max(0, Math.Max(one, other)), 2);
+            Spread.Add(ref squares, reading(atLow) - value, reading(atHigh) - value);
         }
 
-        return new Spread(value - Math.Sqrt(below), value, value + Math.Sqrt(above));
+        return Spread.About(value, squares);
     }
 }

@@ -30,6 +30,7 @@ internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subjec
         for (var others = 0; others < MostOthers; others++)
         {
             var isOurs = false;
+            TAnswer? ours = null;
             try
             {
                 var bytes = await kept.GetOrCreateAsync(
@@ -39,12 +40,17 @@ internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subjec
                         isOurs = true;
                         (CallMeter.Question.Value, Activity.Current) = (asking!, trace);
                         var (made, endedEarly) = await make();
+                        ours = made;
                         return endedEarly ? throw new NotKeptException(made) : made.ToByteArray();
                     },
                     cancellationToken: context.CancellationToken);
-                var answer = new TAnswer();
-                answer.MergeFrom(bytes);
-                return Told(answer, !isOurs, question, context);
+                if (ours is null)
+                {
+                    ours = new TAnswer();
+                    ours.MergeFrom(bytes);
+                }
+
+                return Told(ours, !isOurs, question, context);
             }
             catch (NotKeptException cut) when (isOurs)
             {

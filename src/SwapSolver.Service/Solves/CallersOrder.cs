@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Google.Protobuf;
 using Google.Protobuf.Reflection;
 using SwapSolver.Service.Translation;
@@ -9,6 +10,12 @@ namespace SwapSolver.Service.Solves;
 /// two who ask the same in another order are told the same.</summary>
 internal sealed class CallersOrder(ReadFormula asked)
 {
+    /// <summary>What has an order of its caller's.</summary>
+    private static readonly MessageDescriptor[] Ordered = [Formula.Descriptor, Answer.Descriptor, BalanceFormulaResponse.Descriptor];
+
+    /// <summary>The fields of a kind of message that lead to something in its caller's order: most of an answer is readings and words.</summary>
+    private static readonly ConcurrentDictionary<MessageDescriptor, FieldDescriptor[]> Leading = new();
+
     private readonly Dictionary<string, int> places = asked.Lines
         .Select(line => ResourceName.Of(line.Line.Ingredient))
         .Distinct()
@@ -40,7 +47,7 @@ internal sealed class CallersOrder(ReadFormula asked)
                 break;
         }
 
-        foreach (var field in message.Descriptor.Fields.InDeclarationOrder().Where(field => field.FieldType == FieldType.Message && !field.IsMap))
+        foreach (var field in Leading.GetOrAdd(message.Descriptor, static kind => [.. PartsOf(kind).Where(part => Leads(part.MessageType, []))]))
         {
             foreach (var part in PartsOf(message, field))
             {
@@ -59,6 +66,12 @@ internal sealed class CallersOrder(ReadFormula asked)
             lines.AddRange(asked.LinesRead.Concat(others));
         }
     }
+
+    private static IEnumerable<FieldDescriptor> PartsOf(MessageDescriptor kind) =>
+        kind.Fields.InDeclarationOrder().Where(field => field.FieldType == FieldType.Message && !field.IsMap);
+
+    private static bool Leads(MessageDescriptor kind, HashSet<MessageDescriptor> seen) =>
+        seen.Add(kind) && (Ordered.Contains(kind) || PartsOf(kind).Any(part => Leads(part.MessageType, seen)));
 
     private static IEnumerable<IMessage> PartsOf(IMessage message, FieldDescriptor field) => field.Accessor.GetValue(message) switch
     {

@@ -18,12 +18,12 @@ namespace SwapSolver.Service.Solves;
 /// <summary>Keeps questions that need a place for solving at the door, unread, while all places are taken, and turns those away who would wait too many: to
 /// read them first would cost those who are served more than it costs to refuse. One whose answer is kept in other words waits and is turned away like
 /// any other; the very same bytes are not (<see cref="AskedBefore"/>), nor is who asks in the same bytes what is being answered. HTTP/JSON and
-/// pages are read first, and turned away then.</summary>
+/// pages are read first, and turned away then; so is a check of a swap, which often needs no solve and says so by its sums.</summary>
 internal sealed class FullHouse(SolveRoom room, AccessInterceptor access, CallerLimits callers, CallMeter meter) : Interceptor
 {
     /// <summary>Methods that never answer without a solve or a forecast.</summary>
     private static readonly FrozenSet<string> Solving = FrozenSet.Create(
-        StringComparer.Ordinal, "CheckSwap", "VaryFormula", "ReplaceIngredient", "ResizeFormula", "ReformulateFormula", "PredictRise", "BakeFormula", "PrintCard");
+        StringComparer.Ordinal, "VaryFormula", "ReplaceIngredient", "ResizeFormula", "ReformulateFormula", "PredictRise", "BakeFormula", "PrintCard");
 
     /// <summary>The one that may, where its question asks for no ranges.</summary>
     private const string Balance = "BalanceFormula";

@@ -18,6 +18,8 @@ public sealed class FactSamples : IDisposable
 {
     private readonly Bags drawn;
 
+    private readonly int kitchens;
+
     private readonly FrozenDictionary<Ingredient, Bag> bags;
 
     private readonly MeasuredLines measured;
@@ -33,13 +35,17 @@ public sealed class FactSamples : IDisposable
 
     private (Formula Reference, ReferenceSamples Samples)? known;
 
+    private (Formula Formula, Formula Reference, Ingredient[] Differing)? compared;
+
     /// <summary>Draws the samples for some ingredients.</summary>
     /// <param name="ingredients">The ingredients.</param>
     /// <param name="measured">What lines may weigh that were not weighed; null where all were.</param>
     /// <param name="drawn">The bags of this question; null for the usual ones.</param>
-    public FactSamples(IEnumerable<Ingredient> ingredients, MeasuredLines? measured = null, Bags? drawn = null)
+    /// <param name="kitchens">How many kitchens are looked at: all, or the first of them that are spread over the ranges by themselves.</param>
+    public FactSamples(IEnumerable<Ingredient> ingredients, MeasuredLines? measured = null, Bags? drawn = null, int kitchens = Bags.Kitchens)
     {
         this.drawn = drawn ?? new Bags();
+        this.kitchens = kitchens;
         this.measured = measured ?? MeasuredLines.None;
         fillings = this.measured.MayWeigh.Keys.ToFrozenDictionary(ingredient => ingredient, this.drawn.FillingsOf);
         bags = ingredients.Distinct().ToFrozenDictionary(ingredient => ingredient, this.drawn.Of);
@@ -49,8 +55,9 @@ public sealed class FactSamples : IDisposable
     /// <param name="reference">The reference.</param>
     /// <param name="formula">What became of it.</param>
     /// <param name="drawn">The bags of this question.</param>
-    internal FactSamples(Formula reference, Formula formula, Bags drawn)
-        : this(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: drawn)
+    /// <param name="kitchens">How many kitchens are looked at.</param>
+    internal FactSamples(Formula reference, Formula formula, Bags drawn, int kitchens = Bags.Kitchens)
+        : this(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: drawn, kitchens: kitchens)
     {
     }
 
@@ -64,13 +71,13 @@ public sealed class FactSamples : IDisposable
 
     /// <summary>Share of kitchens in which a formula keeps every band, 0 to 1.</summary>
     public double ChanceOfBalance(ImmutableArray<Hold> holds, Formula reference, Formula formula) =>
-        Balances(holds, reference, formula).AsSpan().Count(true) / (double)Bags.Kitchens;
+        Balances(holds, reference, formula).AsSpan().Count(true) / (double)kitchens;
 
     /// <summary>Whether a formula keeps every band, by kitchen. Bands that hang on the reference are taken from the
     /// reference in the same kitchen.</summary>
     public bool[] Balances(ImmutableArray<Hold> holds, Formula reference, Formula formula)
     {
-        var keeps = new bool[Bags.Kitchens];
+        var keeps = new bool[kitchens];
         Array.Fill(keeps, true);
         foreach (var hold in holds)
         {
@@ -80,7 +87,7 @@ public sealed class FactSamples : IDisposable
             {
                 if (single < low || single > high)
                 {
-                    return new bool[Bags.Kitchens];
+                    return new bool[kitchens];
                 }
 
                 continue;
@@ -121,7 +128,7 @@ public sealed class FactSamples : IDisposable
 
         var levels = Levels(hold.Balance, formula, reference);
         var bandIn = Of(reference).BandsOf(hold);
-        var passed = new double[Bags.Kitchens];
+        var passed = new double[kitchens];
         for (var kitchen = 0; kitchen < passed.Length; kitchen++)
         {
             var level = ReferenceSamples.At(levels, kitchen);
@@ -131,12 +138,17 @@ public sealed class FactSamples : IDisposable
         return passed;
     }
 
-    /// <summary>The 5th and the 95th percentile of a reading; its typical value where it has no spread. Lines that were not
+    /// <summary>The 5th and the 95th percentile of a reading in the first kitchens; its typical value where it has no spread. Lines that were not
     /// weighed are drawn too, so both formulas have one line an ingredient where there are such lines.</summary>
-    public (Level Low, Level High) SpreadOf(Balance balance, Formula formula, Formula reference)
+    public (Level Low, Level High) SpreadOf(Balance balance, Formula formula, Formula reference) =>
+        measured.MayWeigh.Count > 0 ? Spread(Filled(balance, formula, reference))
+        : IsUnchanged(balance, formula, reference) ? Of(reference).SpreadOf(balance, Spread)
+        : Spread(Levels(balance, formula, reference));
+
+    private static (Level Low, Level High) Spread(double[] all)
     {
-        var all = measured.MayWeigh.Count == 0 ? Levels(balance, formula, reference) : Filled(balance, formula, reference);
-        var levels = TensorPrimitives.IsNaNAny<double>(all) ? [.. all.Where(level => !double.IsNaN(level))] : all;
+        ReadOnlySpan<double> first = all.AsSpan(0, Math.Min(Bags.First, all.Length));
+        var levels = TensorPrimitives.IsNaNAny(first) ? [.. first.ToArray().Where(level => !double.IsNaN(level))] : first;
         if (levels.Length == 0)
         {
             return (new Level(0), new Level(0));
@@ -160,7 +172,7 @@ public sealed class FactSamples : IDisposable
 
     private double[] Levels(Balance balance, Formula formula, Formula reference)
     {
-        if (ReferenceEquals(formula, reference))
+        if (IsUnchanged(balance, formula, reference))
         {
             return Of(reference).Levels(balance);
         }
@@ -168,12 +180,38 @@ public sealed class FactSamples : IDisposable
         var key = (balance, formula, reference);
         return read.TryGetValue(key, out var levels)
             ? levels
-            : read[key] = SampledReading.Of(balance, formula, reference, ingredient => bags[ingredient], Bags.Kitchens, Borrowed);
+            : read[key] = SampledReading.Of(balance, formula, reference, ingredient => bags[ingredient], kitchens, Borrowed);
+    }
+
+    /// <summary>Whether a reading is the reference's own in every kitchen: what differs adds nothing to it.</summary>
+    private bool IsUnchanged(Balance balance, Formula formula, Formula reference) =>
+        ReferenceEquals(formula, reference) || Differing(formula, reference).All(ingredient => bags[ingredient].Of(balance, reference).IsNone);
+
+    /// <summary>The ingredients that do not weigh the same in both.</summary>
+    private Ingredient[] Differing(Formula formula, Formula reference)
+    {
+        if (compared is not { } before || !ReferenceEquals(before.Formula, formula) || !ReferenceEquals(before.Reference, reference))
+        {
+            var grams = new Dictionary<Ingredient, double>(ReferenceEqualityComparer.Instance);
+            foreach (var line in reference.Lines)
+            {
+                grams[line.Ingredient] = grams.GetValueOrDefault(line.Ingredient) - line.Grams.Value;
+            }
+
+            foreach (var line in formula.Lines)
+            {
+                grams[line.Ingredient] = grams.GetValueOrDefault(line.Ingredient) + line.Grams.Value;
+            }
+
+            compared = before = (formula, reference, [.. grams.Where(pair => pair.Value != 0).Select(pair => pair.Key)]);
+        }
+
+        return before.Differing;
     }
 
     private double[] Borrowed()
     {
-        var room = ArrayPool<double>.Shared.Rent(Bags.Kitchens);
+        var room = ArrayPool<double>.Shared.Rent(kitchens);
         borrowed.Add(room);
         return room;
     }
@@ -182,7 +220,7 @@ public sealed class FactSamples : IDisposable
     {
         if (known is not { } before || !ReferenceEquals(before.Reference, reference))
         {
-            known = before = (reference, drawn.OfReference(reference));
+            known = before = (reference, drawn.OfReference(reference, kitchens));
         }
 
         return before.Samples;
@@ -191,7 +229,7 @@ public sealed class FactSamples : IDisposable
     /// <summary>A reading by kitchen where each kitchen fills its cups in its own way.</summary>
     private double[] Filled(Balance balance, Formula formula, Formula reference) =>
     [
-        .. Enumerable.Range(0, Bags.Kitchens)
+        .. Enumerable.Range(0, Bags.First)
             .Select(kitchen => balance.Read(Filled(formula, kitchen), Filled(reference, kitchen), In(kitchen))?.Value ?? double.NaN),
     ];
 

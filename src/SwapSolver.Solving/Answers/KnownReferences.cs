@@ -4,9 +4,10 @@ namespace SwapSolver.Solving.Answers;
 
 /// <summary>What is known by kitchen of the loaves that were asked about last: many ask about one loaf, each for something else.</summary>
 /// <param name="drawn">The bags.</param>
-internal sealed class KnownReferences(Bags drawn)
+/// <param name="kitchens">How many kitchens are looked at.</param>
+internal sealed class KnownReferences(Bags drawn, int kitchens)
 {
-    /// <summary>Most loaves that are kept; one takes some two megabytes.</summary>
+    /// <summary>Most loaves that are kept; one takes some two megabytes where all kitchens are looked at.</summary>
     private const int MostKept = 8;
 
     private readonly Lock guard = new();
@@ -20,7 +21,7 @@ internal sealed class KnownReferences(Bags drawn)
         lock (guard)
         {
             var place = kept.FindIndex(known => known.IsOf(reference));
-            var samples = place < 0 ? new ReferenceSamples(reference, drawn) : kept[place];
+            var samples = place < 0 ? new ReferenceSamples(reference, drawn, kitchens) : kept[place];
             if (place >= 0)
             {
                 kept.RemoveAt(place);

@@ -11,15 +11,22 @@ namespace SwapSolver.Solving.Answers;
 /// questions that are asked of the same loaf.</summary>
 /// <param name="reference">The reference.</param>
 /// <param name="drawn">The bags.</param>
-internal sealed class ReferenceSamples(Formula reference, Bags drawn)
+/// <param name="kitchens">How many kitchens are looked at.</param>
+internal sealed class ReferenceSamples(Formula reference, Bags drawn, int kitchens = Bags.Kitchens)
 {
     // By object: the kitchen's own rules are few, and what is left out, which differs from question to question, is not kept.
     private readonly ConcurrentDictionary<Balance, double[]> levels = new(ReferenceEqualityComparer.Instance);
+
+    private readonly ConcurrentDictionary<Balance, (Level Low, Level High)> spreads = new(ReferenceEqualityComparer.Instance);
 
     private readonly ConcurrentDictionary<Balance, SampledEnds> anchored = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>Its own reading by kitchen, as <see cref="SampledReading.Of"/>.</summary>
     public double[] Levels(Balance balance) => Kept(levels, balance, Read);
+
+    /// <summary>The 5th and the 95th percentile of its own reading, as <paramref name="work"/> finds them.</summary>
+    public (Level Low, Level High) SpreadOf(Balance balance, Func<double[], (Level Low, Level High)> work) =>
+        Kept(spreads, balance, one => work(Levels(one)));
 
     /// <summary>The lowest and the highest level that still lies in the band of a hold, by kitchen; one figure each where all kitchens have
     /// the same.</summary>
@@ -29,7 +36,7 @@ internal sealed class ReferenceSamples(Formula reference, Bags drawn)
     private static T Kept<T>(ConcurrentDictionary<Balance, T> all, Balance balance, Func<Balance, T> work) =>
         balance is LeftOut ? work(balance) : all.GetOrAdd(balance, work);
 
-    private double[] Read(Balance balance) => SampledReading.Of(balance, reference, reference, drawn.Of, Bags.Kitchens);
+    private double[] Read(Balance balance) => SampledReading.Of(balance, reference, reference, drawn.Of, kitchens);
 
     /// <summary>Whether all that hangs on a reference is the same of another formula: what is in the bowl, and what comes out of it.</summary>
     /// <param name="other">The other formula.</param>
@@ -76,7 +83,7 @@ internal sealed class ReferenceSamples(Formula reference, Bags drawn)
     private SampledEnds WorkedOut(Hold hold)
     {
         var bandIn = BandsOf(hold);
-        var count = IsSame(hold) ? 1 : Bags.Kitchens;
+        var count = IsSame(hold) ? 1 : kitchens;
         var (lowest, highest) = (GC.AllocateUninitializedArray<double>(count), GC.AllocateUninitializedArray<double>(count));
         for (var kitchen = 0; kitchen < count; kitchen++)
         {

@@ -11,6 +11,9 @@ namespace SwapSolver.Solving.Answers;
 /// <param name="Basis">What it is counted on.</param>
 internal sealed record SampledCoefficients(ImmutableArray<ImmutableArray<double[]>> Parts, double[] Basis)
 {
+    /// <summary>Whether it adds nothing in any kitchen.</summary>
+    public bool IsNone { get; } = Basis is [0] && Parts.All(sums => sums.All(sum => sum is [0]));
+
     /// <summary>The coefficients, by the same functions that measure a formula and constrain the solver.</summary>
     public static SampledCoefficients Of(Balance balance, Formula reference, FactSheets sheets, int kitchens) => new(
         [.. balance.Parts.Select(sums => sums.Select(sum => ByKitchen(sum, sheets, kitchens)).ToImmutableArray())],

@@ -15,58 +15,42 @@ namespace SwapSolver.Solving.Questions;
 /// <param name="Habits">How the kitchen wants its answers.</param>
 public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, ImmutableArray<Hold> Wishes, Habits Habits)
 {
+    /// <summary>How far beyond an even chance the first kitchens leave no doubt of one [1]: five standard errors.</summary>
+    private const double BeyondDoubt = 0.08;
+
     /// <summary>Answers the question.</summary>
     /// <param name="search">The solving.</param>
     /// <param name="clock">Time left.</param>
     /// <param name="cancel">Stops the search.</param>
-    public SwapVerdict Answer(AnswerSearch search, Deadline clock, CancellationToken cancel)
+    public SwapVerdict Answer(AnswerSearch search, Deadline clock, CancellationToken cancel) =>
+        Measure(search) is var measured && measured.Balances ? measured.Yes(search) : measured.Repaired(search, clock, cancel);
+
+    /// <summary>Measures the swapped formula: sums, and no solve.</summary>
+    /// <param name="search">The solving.</param>
+    public MeasuredSwap Measure(AnswerSearch search)
     {
-        var bakehouse = search.Bakehouse;
         var reference = Formula.Merged();
         var swapped = Swapped(reference);
-        var holds = Holds(bakehouse.Balances, reference);
-        using var samples = new FactSamples(reference, swapped, search.Bags);
+        var holds = Holds(search.Bakehouse.Balances, reference);
+        using var samples = new FactSamples(reference, swapped, search.Bags, Bags.First);
         var held = holds.Select(hold => hold.Balance).Where(balance => balance is not LeftOut);
-        var readings = Readings.Of(bakehouse.Balances.Ratios.Union(held), holds, swapped, reference, samples);
-        var words = new SwapWords(bakehouse.Phrases, Swaps);
-        var list = new CautionList(bakehouse);
-        string Rise(Formula formula) => list.NetCarbohydrateRise(reference, formula) ?? string.Empty;
-        ImmutableArray<string> Cautions(Formula formula) => list.Of(reference, formula, []);
-        var chance = samples.ChanceOfBalance(holds, reference, swapped);
-        var missed = readings.Where(reading => reading.Standing != Standing.Inside).ToImmutableArray();
-        if (missed.IsEmpty)
+        var readings = Readings.Of(search.Bakehouse.Balances.Ratios.Union(held), holds, swapped, reference, samples);
+        var balances = readings.All(reading => reading.Standing == Standing.Inside);
+        return new MeasuredSwap(this, reference, swapped, holds, readings, balances ? Chance(samples, search.Bags, holds, reference, swapped) : null);
+    }
+
+    /// <summary>The chance that the swapped formula balances, as near as it is told: that it is even or better by the first kitchens where
+    /// they leave no doubt of it, how small it is by all.</summary>
+    private static double Chance(FactSamples first, Bags drawn, ImmutableArray<Hold> holds, Formula reference, Formula swapped)
+    {
+        var inFirst = first.ChanceOfBalance(holds, reference, swapped);
+        if (inFirst >= SwapWords.EvenChance + BeyondDoubt)
         {
-            return new SwapVerdict(
-                Verdict.Balances, swapped, readings, null, [], words.Yes(chance, Rise(swapped)), Cautions(swapped), [], EndedEarly: false);
+            return inFirst;
         }
 
-        // A repair of the leavening aims at the fixed band, not at what the reference left over.
-        var aim = missed.Any(reading => reading.Balance == bakehouse.Balances.Leavening)
-            ? Measurement.StrictLeavening(bakehouse.Balances, holds)
-            : holds;
-        var repairs = new SwapRepairs(bakehouse, reference, swapped, Swaps, aim, Habits);
-        var reasons = words.Reasons(missed);
-        var kept = search.Best(Formula, repairs.WithThisDose(), clock, cancel);
-        if (kept.Answer is { } repair && !PutsBackWhatWasLeftOut(repair.Formula, swapped))
-        {
-            return new SwapVerdict(
-                Verdict.BalancesWithRepair, swapped, readings, repair, reasons, words.YesIf(repair, Rise(repair.Formula)), Cautions(repair.Formula), [], kept.EndedEarly);
-        }
-
-        var instead = search.Best(Formula, repairs.WithAnyDose(), clock, cancel);
-        var none = instead.Answer is null && !instead.EndedEarly
-            ? search.Find(Formula, repairs.WithAnyDose()[^1..], clock, cancel)
-            : null;
-        return new SwapVerdict(
-            Verdict.DoesNotBalance,
-            swapped,
-            readings,
-            instead.Answer,
-            reasons,
-            words.No(reasons, instead.Answer),
-            Cautions(instead.Answer?.Formula ?? swapped),
-            none?.Conflict ?? [],
-            kept.EndedEarly || instead.EndedEarly || none?.EndedEarly == true);
+        using var all = new FactSamples(reference, swapped, drawn);
+        return all.ChanceOfBalance(holds, reference, swapped);
     }
 
     /// <summary>The formula with the swaps made as proposed. Something swapped for itself takes the grams given.</summary>

@@ -10,7 +10,7 @@ namespace SwapSolver.Solving.Questions;
 internal sealed record SwapWords(Phrases Phrases, ImmutableArray<Swap> Swaps)
 {
     /// <summary>Chance below which a 'yes' says that it is one on paper [1].</summary>
-    private const double EvenChance = 0.5;
+    public const double EvenChance = 0.5;
 
     /// <summary>The swap balances.</summary>
     /// <param name="chance">Share of sampled facts in which it does.</param>

@@ -42,6 +42,23 @@ public sealed class AcidityLaws
         },
         iter: 500);
 
+    /// <summary>A range moves one figure after another, and looks for each pH where that of typical figures was.</summary>
+    [Fact]
+    public void Where_a_moved_figure_brings_the_pH_hangs_on_no_other_pH() => AnyBatter.Sample(
+        batter =>
+        {
+            var doubts = Doubts.None();
+            var typical = new ChargeBalance(ForecastKitchen.Acidity.Crumb(batter, Draws.Typical, doubts)).Solve();
+            foreach (var moved in doubts.Asked.SelectMany(doubt => new[] { Doubts.Moved(doubt, high: false), Doubts.Moved(doubt, high: true) }))
+            {
+                var solution = ForecastKitchen.Acidity.Crumb(batter, Draws.Typical, moved);
+                var (alone, nearby) = (new ChargeBalance(solution).Solve(), new ChargeBalance(solution).Solve(typical));
+                Assert.Equal(alone.Ph, nearby.Ph, 1e-6);
+                Assert.Equal(0, nearby.Residual, 1e-9);
+            }
+        },
+        iter: 1000);
+
     [Fact]
     public void Order_splitting_and_nothing_of_a_thing_change_no_pH() => AnyBatter.Sample(
         batter =>

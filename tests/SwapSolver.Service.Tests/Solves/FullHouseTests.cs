@@ -3,6 +3,7 @@ using Google.Rpc;
 using Grpc.Core;
 using SwapSolver.Service.Tests.Running;
 using SwapSolver.V1;
+using Verdict = SwapSolver.V1.CheckSwapResponse.Types.Verdict;
 
 namespace SwapSolver.Service.Tests.Solves;
 
@@ -51,6 +52,10 @@ public sealed class FullHouseTests
         await using var full = await FullKitchen.Open();
         var balance = await full.Service.Balances.BalanceFormulaAsync(new BalanceFormulaRequest { Formula = Bakes.Hazelnut, TypicalOnly = true });
         Assert.NotEmpty(balance.Readings);
+        // A swap that balances by its sums: nothing is solved for it.
+        var swap = new Swap { From = "ingredients/butter", To = "ingredients/coconut-oil" };
+        var check = await full.Service.Balances.CheckSwapAsync(new CheckSwapRequest { Formula = Bakes.Hazelnut, Swaps = { swap } });
+        Assert.Equal(Verdict.Balances, check.Verdict);
         Assert.NotEmpty((await full.Service.Ingredients.ListIngredientsAsync(new ListIngredientsRequest())).Ingredients);
     }
 

@@ -1,6 +1,10 @@
+using System.Globalization;
 using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Loaves;
+using SwapSolver.Solving.Answers;
 using SwapSolver.Solving.Questions;
+using SwapSolver.Solving.Wishes;
 
 namespace SwapSolver.Solving.Tests.Questions;
 
@@ -10,6 +14,34 @@ public sealed class SwapCheckTests
     private static readonly Formula Hazelnut = Bowl.Of(
         ("hazelnut-flour", 180), ("flaxseed-ground", 55), ("psyllium-husk-powder", 18), ("water", 245), ("butter", 25),
         ("baking-soda", 5.5), ("cream-of-tartar", 12), ("salt", 5)).WithEggs(4);
+
+    /// <summary>The first kitchens tell that a swap is likely; how unlikely it is, all of them do.</summary>
+    [Theory]
+    [InlineData("butter", "coconut-oil", 25)]
+    [InlineData("walnut-meal", "almond-meal", 90)]
+    [InlineData("walnut-meal", "hazelnut-flour", 60)]
+    [InlineData("psyllium-husk-powder", "psyllium-husk-powder", 17)]
+    [InlineData("water", "water", 235)]
+    public void A_yes_says_how_unlikely_it_is_where_all_kitchens_say_so(string from, string to, double grams)
+    {
+        var check = new SwapCheck(Loaf.Walnut, [new Swap(TestKitchen.Ingredient(from), TestKitchen.Ingredient(to), new Grams(grams))], [], Habits.Usual);
+        var measured = check.Measure(Ask.Search);
+        using var all = new FactSamples(measured.Reference, measured.Swapped, Ask.Search.Bags);
+        var chance = all.ChanceOfBalance(measured.Holds, measured.Reference, measured.Swapped);
+        var told = chance < 0.5 ? string.Create(CultureInfo.InvariantCulture, $"in only {Math.Round(chance * 100)} of 100 kitchens") : null;
+        if (!measured.Balances)
+        {
+            Assert.Throws<InvalidOperationException>(() => measured.Yes(Ask.Search));
+        }
+        else if (told is not null)
+        {
+            Assert.Contains(told, measured.Yes(Ask.Search).Reply, StringComparison.Ordinal);
+        }
+        else
+        {
+            Assert.DoesNotContain("kitchens", measured.Yes(Ask.Search).Reply, StringComparison.Ordinal);
+        }
+    }
 
     [Fact]
     public void Baking_powder_gram_for_gram_for_soda_does_not_balance()

@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Solving.Answers;
+using SwapSolver.Solving.Wishes;
+
+namespace SwapSolver.Solving.Questions;
+
+/// <summary>A formula with the proposed swaps made, as it reads: a verdict where it balances, else what a repair starts from.</summary>
+/// <param name="Check">The swaps.</param>
+/// <param name="Reference">The formula as it was.</param>
+/// <param name="Swapped">With the swaps.</param>
+/// <param name="Holds">What it must keep.</param>
+/// <param name="Readings">Its readings.</param>
+/// <param name="Chance">Chance that it balances, 0 to 1: how small it is, or that it is even or better; null where it does not by typical facts.</param>
+public sealed record MeasuredSwap(
+    SwapCheck Check, Formula Reference, Formula Swapped, ImmutableArray<Hold> Holds, ImmutableArray<Reading> Readings, double? Chance)
+{
+    /// <summary>Whether every reading lies in its band.</summary>
+    public bool Balances => Chance is not null;
+
+    /// <summary>The verdict on one that balances.</summary>
+    /// <param name="search">The solving.</param>
+    /// <exception cref="InvalidOperationException">It does not balance.</exception>
+    public SwapVerdict Yes(AnswerSearch search)
+    {
+        var chance = Chance ?? throw new InvalidOperationException("a swap that does not balance is no yes");
+        return new SwapVerdict(
+            Verdict.Balances, Swapped, Readings, null, [], Words(search).Yes(chance, Rise(search, Swapped)), Cautions(search, Swapped), [], EndedEarly: false);
+    }
+
+    /// <summary>The verdict on one that does not: with the best repair there is.</summary>
+    /// <param name="search">The solving.</param>
+    /// <param name="clock">Time left.</param>
+    /// <param name="cancel">Stops the search.</param>
+    public SwapVerdict Repaired(AnswerSearch search, Deadline clock, CancellationToken cancel)
+    {
+        var bakehouse = search.Bakehouse;
+        var words = Words(search);
+        var missed = Readings.Where(reading => reading.Standing != Standing.Inside).ToImmutableArray();
+        // A repair of the leavening aims at the fixed band, not at what the reference left over.
+        var aim = missed.Any(reading => reading.Balance == bakehouse.Balances.Leavening)
+            ? Measurement.StrictLeavening(bakehouse.Balances, Holds)
+            : Holds;
+        var repairs = new SwapRepairs(bakehouse, Reference, Swapped, Check.Swaps, aim, Check.Habits);
+        var reasons = words.Reasons(missed);
+        var kept = search.Best(Check.Formula, repairs.WithThisDose(), clock, cancel);
+        if (kept.Answer is { } repair && !Check.PutsBackWhatWasLeftOut(repair.Formula, Swapped))
+        {
+            return new SwapVerdict(
+                Verdict.BalancesWithRepair,
+                Swapped,
+                Readings,
+                repair,
+                reasons,
+                words.YesIf(repair, Rise(search, repair.Formula)),
+                Cautions(search, repair.Formula),
+                [],
+                kept.EndedEarly);
+        }
+
+        var instead = search.Best(Check.Formula, repairs.WithAnyDose(), clock, cancel);
+        var none = instead.Answer is null && !instead.EndedEarly
+            ? search.Find(Check.Formula, repairs.WithAnyDose()[^1..], clock, cancel)
+            : null;
+        return new SwapVerdict(
+            Verdict.DoesNotBalance,
+            Swapped,
+            Readings,
+            instead.Answer,
+            reasons,
+            words.No(reasons, instead.Answer),
+            Cautions(search, instead.Answer?.Formula ?? Swapped),
+            none?.Conflict ?? [],
+            kept.EndedEarly || instead.EndedEarly || none?.EndedEarly == true);
+    }
+
+    private SwapWords Words(AnswerSearch search) => new(search.Bakehouse.Phrases, Check.Swaps);
+
+    private string Rise(AnswerSearch search, Formula formula) =>
+        new CautionList(search.Bakehouse).NetCarbohydrateRise(Reference, formula) ?? string.Empty;
+
+    private ImmutableArray<string> Cautions(AnswerSearch search, Formula formula) => new CautionList(search.Bakehouse).Of(Reference, formula, []);
+}
