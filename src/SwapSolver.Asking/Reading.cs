@@ -49,14 +49,15 @@ internal sealed class Reading(
     /// <summary>How the question is understood.</summary>
     public Understanding Understand()
     {
-        foreach (var clause in clauses.Where(clause => clause.IsNegated || clause.Means == "UNSUPPORTED"))
+        ReadSizes();
+        // Who says how large has said what a bigger one is.
+        foreach (var clause in clauses.Where(clause => clause.IsNegated || (clause.Means == "UNSUPPORTED" && !(clause.First("bigger") is not null && told.IsSized))))
         {
             isTurned |= !clause.IsNegated;
             problems.Add(sentences.Say(clause.IsNegated ? "asked-negated" : "asked-unsupported", ("words", clause.Words)));
             problems.AddRange(Cautioned.Where(care => clause.First(care) is not null).Select(care => sentences.Say($"asked-{care}")));
         }
 
-        ReadSizes();
         ReadTargets();
         told = told with { Without = [.. All("WITHOUT").SelectMany(clause => clause.All("without")).SelectMany(meaning.LeftOut).DistinctBy(wish => wish.Id)] };
         foreach (var clause in All("WITHOUT").Where(clause => clause.First("contains") is not null || clause.First("need") is not null || clause.First("needed") is not null))
@@ -185,6 +186,7 @@ internal sealed class Reading(
 
         if (swaps.Count == 0)
         {
+            ReadNewcomer();
             return;
         }
 
@@ -210,6 +212,24 @@ internal sealed class Reading(
         }
     }
 
+    /// <summary>Something that is to come in, and nobody says in whose place, as in 'would stevia work?': in that of the one line that does
+    /// the same, where there is one.</summary>
+    private void ReadNewcomer()
+    {
+        if (!told.Without.IsEmpty || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !IsDoubted() || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT", "LACK").Any())
+        {
+            return;
+        }
+
+        var named = All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? unread.Where(lexeme => lexeme.Thing is not null).ToList() switch { [var only] => only, _ => null };
+        if (named is not null && meaning.OneThatDoesTheSame(named) is var (own, newcomer))
+        {
+            unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use"));
+            assumed.Add(sentences.Say("asked-in-place-of", ("to", newcomer.Name), ("from", own.Name)));
+            told = told with { From = own.Id, To = newcomer.Id };
+        }
+    }
+
     /// <summary>The one thing that is named and stands in no clause, as in 'will ghee do?'; it is then no longer unread.</summary>
     private Lexeme? LoneThing()
     {
@@ -225,6 +245,14 @@ internal sealed class Reading(
 
     private QuestionKind KindOf()
     {
+        if (told.Factor is > 1 && lexemes.FirstOrDefault(lexeme => lexeme.Is("eachone")) is { } each && All("BAKE", "HOW_LONG").Any())
+        {
+            // Two loaves side by side are not one of twice the size.
+            isTurned = true;
+            problems.Add(sentences.Say("asked-unsupported", ("words", each.Text)));
+            return QuestionKind.NotUnderstood;
+        }
+
         if (All("BAKE").Any() || (All("HOW_LONG").Any() && (All("HOW_LONG").Any(clause => clause.First("bakeword") is not null) || All("BAKE_WORD").Any() || told.OvenCelsius is not null || told.IsSized)))
         {
             return QuestionKind.Bake;
@@ -283,6 +311,13 @@ internal sealed class Reading(
     /// <summary>Whether something is to come in the place of another, as in 'this instead of butter'.</summary>
     private bool IsInsteadOf() => All("REPLACE").Any(clause => clause.First("instead") is not null);
 
+    /// <summary>Whether a word stands in the sentence in which something is to come in another's place.</summary>
+    private bool IsInSentenceOfSwap(Lexeme word) =>
+        All("REPLACE").Any(clause => SentenceOf(clause.First("instead") ?? clause.First("from")!) == SentenceOf(word));
+
+    private int SentenceOf(Lexeme word) =>
+        lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, word)).Count(lexeme => lexeme.Is(Lexeme.Stop));
+
     /// <summary>Says what was not read, and whether it can turn what is asked.</summary>
     private void ReadRest()
     {
@@ -309,7 +344,7 @@ internal sealed class Reading(
 
         // A name that stands in no clause may be what somebody cannot eat; a word beside a measure, or beside a swap that says
         // not what comes in, may belong to it.
-        isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is) || lexeme.Thing is not null) || told.Text.Length > 0 || (told.To.Length == 0 && IsInsteadOf() && rest.Any(lexeme => lexeme.Is(Lexeme.Unknown)));
+        isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is) || lexeme.Thing is not null) || told.Text.Length > 0 || (told.To.Length == 0 && IsInsteadOf() && rest.Any(lexeme => lexeme.Is(Lexeme.Unknown) && IsInSentenceOfSwap(lexeme)));
         problems.Add(sentences.Say("asked-not-read", ("words", string.Join(", ", rest.Select(lexeme => lexeme.Text)))));
     }
 }

@@ -10,7 +10,7 @@ internal sealed class Spelling(FrozenSet<string> known)
     private const int Shortest = 5;
 
     /// <summary>From this length on two slips are borne [letters].</summary>
-    private const int TwoSlips = 8;
+    private const int TwoSlips = 9;
 
     private readonly ILookup<char, string> byFirst = known.Where(word => word.Length >= Shortest - 1).ToLookup(word => word[0]);
 
@@ -26,7 +26,8 @@ internal sealed class Spelling(FrozenSet<string> known)
         var near = byFirst[word[0]]
             .Where(other => Math.Abs(other.Length - word.Length) <= slips)
             .Select(other => (Word: other, Distance: IsTurned(word, other) ? 1 : Levenshtein.GetDistance(word, other)))
-            .Where(pair => pair.Distance <= slips)
+            // One letter for another makes too many short words of each other: dutch is no ditch.
+            .Where(pair => pair.Distance <= slips && (word.Length > Shortest || pair.Word.Length != word.Length || IsTurned(word, pair.Word)))
             .OrderBy(pair => pair.Distance)
             .Take(2)
             .ToList();

@@ -95,6 +95,26 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
         return null;
     }
 
+    /// <summary>The one line that does in this formula what something does that is not in it; null where there is none, or several, or the
+    /// name is not sure.</summary>
+    public (Ingredient Own, Ingredient Newcomer)? OneThatDoesTheSame(Lexeme lexeme)
+    {
+        var thing = lexeme.Thing!;
+        var newcomer = thing.Ingredient ?? (words.ShortFor(thing) is { } usual ? Found(usual) : null);
+        if (newcomer is null || thing.Says is not null || Own(thing).Count > 0 || IsInFormula(newcomer.Id) || newcomer.Role is Role.Flour or Role.Liquid or Role.Flavour)
+        {
+            return null;
+        }
+
+        if (Ingredients.Where(one => one.Role == newcomer.Role).ToList() is not [var own])
+        {
+            return null;
+        }
+
+        Note(lexeme, thing, newcomer);
+        return (own, newcomer);
+    }
+
     /// <summary>What comes in; null where that is not sure. Of several that a word may mean, only those of the role of what goes
     /// out are thought of.</summary>
     public Ingredient? In(Lexeme lexeme, Ingredient? outgoing)
