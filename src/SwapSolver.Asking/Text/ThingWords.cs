@@ -64,6 +64,9 @@ internal sealed class ThingWords
     /// <summary>The id that a short name stands for; null where it is none.</summary>
     public string? ShortFor(Thing thing) => shortNames.GetValueOrDefault(string.Join(' ', thing.Words));
 
+    /// <summary>Whether a word tells what is named: walnut does, and flour does not.</summary>
+    public bool Tells(string word) => telling.Contains(word);
+
     /// <summary>The words of an id, in their one form.</summary>
     public IEnumerable<string> WordsOf(string id) => id.Split('-').Select(names.FormOf);
 

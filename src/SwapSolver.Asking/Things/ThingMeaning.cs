@@ -48,7 +48,8 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
         {
             var meant = IsInFormula(exact.Id) ? exact : OwnLike(thing) ?? exact;
             Note(lexeme, thing, meant);
-            return [new LeftOutWish(meant.Id, meant.Id)];
+            // What was named is not to come in for what was meant.
+            return [.. new[] { meant, exact }.DistinctBy(one => one.Id).Select(one => new LeftOutWish(one.Id, one.Id))];
         }
 
         var ids = words.Pantry.Ids.Where(id => thing.Words.All(words.WordsOf(id).Contains)).ToList();
@@ -101,12 +102,15 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
     {
         var thing = lexeme.Thing!;
         var newcomer = thing.Ingredient ?? (words.ShortFor(thing) is { } usual ? Found(usual) : null);
-        if (newcomer is null || thing.Says is not null || Own(thing).Count > 0 || IsInFormula(newcomer.Id) || newcomer.Role is Role.Flour or Role.Liquid or Role.Flavour)
+        if (newcomer is null || thing.Says is not null || Own(thing).Count > 0 || IsInFormula(newcomer.Id))
         {
             return null;
         }
 
-        if (Ingredients.Where(one => one.Role == newcomer.Role).ToList() is not [var own])
+        // One flour, liquid or flavour does what another does only where it is another kind of the same, as one cocoa of another.
+        var isAnyAsGood = newcomer.Role is not (Role.Flour or Role.Liquid or Role.Flavour);
+        var telling = words.WordsOf(newcomer.Id).Where(words.Tells).ToList();
+        if (Ingredients.Where(one => one.Role == newcomer.Role && (isAnyAsGood || words.WordsOf(one.Id).Intersect(telling).Any())).ToList() is not [var own])
         {
             return null;
         }
