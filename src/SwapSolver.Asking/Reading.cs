@@ -221,6 +221,12 @@ internal sealed class Reading(
             return;
         }
 
+        // What is added stands in nobody's place, and a word that is not known may say where it goes.
+        if (lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown)))
+        {
+            return;
+        }
+
         var named = All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? unread.Where(lexeme => lexeme.Thing is not null).ToList() switch { [var only] => only, _ => null };
         if (named is not null && meaning.OneThatDoesTheSame(named) is var (own, newcomer))
         {

@@ -51,6 +51,13 @@ public sealed class PhrasingTests
     public void A_question_after_what_is_in_it_says_that_it_was_read_as_one_without(string question) =>
         Assert.Contains(TestQuestions.Read("hazelnut-tin-loaf", question).Assumed, taken => taken.Contains("whether it can be made without", StringComparison.Ordinal));
 
+    [Theory]
+    [InlineData("would stevia work?", "erythritol")]
+    [InlineData("can I use coconut oil?", "unsalted butter")]
+    [InlineData("I only have dutch process cocoa", "natural cocoa")]
+    public void In_whose_place_something_new_was_taken_to_come_is_said(string question, string own) =>
+        Assert.Contains(TestQuestions.Read("cocoa-cake", question).Assumed, taken => taken.Contains($"in place of {own}", StringComparison.Ordinal));
+
     [Fact]
     public void Nuts_are_said_to_be_tree_nuts() =>
         Assert.Contains(TestQuestions.Read("hazelnut-tin-loaf", "no nuts please").Assumed, taken => taken.Contains("peanuts", StringComparison.Ordinal));
