@@ -30,6 +30,9 @@ internal sealed class Reading(
     /// <summary>Classes of words with which something dangerous may be asked: the caution goes with the refusal.</summary>
     private static readonly ImmutableArray<string> Cautioned = ["health", "claim", "raw", "animals"];
 
+    /// <summary>Parts of a swap that say for certain which of two things goes out.</summary>
+    private static readonly ImmutableArray<string> Directed = ["only", "out", "andno", "not"];
+
     private readonly SizeReader sizes = new(words, dials, sentences);
 
     private readonly TargetClauses targets = new(sentences);
@@ -180,7 +183,7 @@ internal sealed class Reading(
         // Who has only ghee and no butter asks for ghee in butter's place.
         if (swaps.Count == 0 && All("TO").FirstOrDefault() is { } only && only.First("only") is not null && All("WITHOUT").ToList() is [var lacked] && lacked.All("without").ToList() is [var lone])
         {
-            swaps.Add(lacked with { Parts = [new Filled("from", lone)] });
+            swaps.Add(lacked with { Parts = [new Filled("only", only.First("only")!), new Filled("from", lone)] });
             told = told with { Without = [] };
         }
 
@@ -193,8 +196,8 @@ internal sealed class Reading(
         var first = swaps[0];
         var outLexeme = first.First("from")!;
         var inLexeme = first.First("to") ?? All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? LoneThing();
-        // Who writes 'butter for ghee' may mean either way; what the formula has goes out.
-        if (inLexeme?.Thing?.Ingredient is { } maybe && meaning.IsInFormula(maybe.Id) && outLexeme.Thing!.Ingredient is { } other && !meaning.IsInFormula(other.Id))
+        // Who writes 'butter for ghee' may mean either way; what the formula has goes out. Who wants one and none of the other may not.
+        if (!Directed.Any(part => first.First(part) is not null) && inLexeme?.Thing?.Ingredient is { } maybe && meaning.IsInFormula(maybe.Id) && outLexeme.Thing!.Ingredient is { } other && !meaning.IsInFormula(other.Id))
         {
             assumed.Add(sentences.Say("asked-turned-round", ("from", maybe.Name), ("to", other.Name)));
             (outLexeme, inLexeme) = (inLexeme, outLexeme);
@@ -259,7 +262,7 @@ internal sealed class Reading(
             return QuestionKind.NotUnderstood;
         }
 
-        if (All("BAKE").Any() || (All("HOW_LONG").Any() && (All("HOW_LONG").Any(clause => clause.First("bakeword") is not null) || All("BAKE_WORD").Any() || told.OvenCelsius is not null || told.IsSized)))
+        if (All("BAKE").Any() || (All("HOW_LONG").Any() && (All("HOW_LONG").Any(clause => clause.First("bakeword") is not null) || All("BAKE_WORD").Any() || told.OvenCelsius is not null || told.IsSized || unread.Any(lexeme => lexeme.Is("fan")))))
         {
             return QuestionKind.Bake;
         }

@@ -13,12 +13,16 @@ internal sealed class ClauseReader(QuestionWords words)
 
     private const string Join = "join";
 
+    private const string Narrow = "narrow";
+
     private readonly ImmutableArray<ClausePattern> patterns = [.. words.Patterns.Select(pattern => new ClausePattern(pattern))];
 
     /// <summary>The clauses, and what is in none.</summary>
     public (ImmutableArray<Clause> Clauses, ImmutableArray<Lexeme> Unread) Read(ImmutableArray<Lexeme> lexemes)
     {
-        var telling = WithoutIdleCommas([.. lexemes.Where(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop))]);
+        // What comes behind a 'just' belongs to no list before it: no coconut flour, just almond flour.
+        var apart = lexemes.Where((lexeme, place) => !(lexeme.Is(Join) && place + 1 < lexemes.Length && lexemes[place + 1].Is(Narrow)));
+        var telling = WithoutIdleCommas([.. apart.Where(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop))]);
         var list = new TokenList<Lexeme>([.. telling.Select(lexeme => new Token<Lexeme>(lexeme, TextSpan.None))]);
         var clauses = ImmutableArray.CreateBuilder<Clause>();
         var unread = ImmutableArray.CreateBuilder<Lexeme>();

@@ -53,13 +53,14 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
         }
 
         var ids = words.Pantry.Ids.Where(id => thing.Words.All(words.WordsOf(id).Contains)).ToList();
-        if (thing.Says is { } says && OwnLike(thing) is null)
+        var ownLike = OwnLike(thing) ?? OwnOfRole(thing);
+        if (thing.Says is { } says && ownLike is null)
         {
             problems.Add(sentences.Say("asked-other-thing", ("thing", lexeme.Text), ("reason", says)));
             return [];
         }
 
-        return (thing.Says is null ? ids : [OwnLike(thing)!.Id]).Select(id => new LeftOutWish(id, id));
+        return (thing.Says is null ? ids : [ownLike!.Id]).Select(id => new LeftOutWish(id, id));
     }
 
     /// <summary>What goes out; null where that is not sure.</summary>
@@ -76,6 +77,11 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
         if (own.Count == 0 && thing.Ingredient is null && thing.LeftOut is { } word)
         {
             own = [.. Ingredients.Where(one => one.Groups.Contains(word) || one.Allergens.Carries(IdOf(word)))];
+        }
+
+        if (own.Count == 0 && OwnOfRole(thing) is { } doesIt)
+        {
+            own = [doesIt];
         }
 
         if (own is [var only])
@@ -110,7 +116,9 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
         // One flour, liquid or flavour does what another does only where it is another kind of the same, as one cocoa of another.
         var isAnyAsGood = newcomer.Role is not (Role.Flour or Role.Liquid or Role.Flavour);
         var telling = words.WordsOf(newcomer.Id).Where(words.Tells).ToList();
-        if (Ingredients.Where(one => one.Role == newcomer.Role && (isAnyAsGood || words.WordsOf(one.Id).Intersect(telling).Any())).ToList() is not [var own])
+        var same = Ingredients.Where(one => one.Role == newcomer.Role).ToList();
+        var kin = same.Where(one => words.WordsOf(one.Id).Intersect(telling).Any()).ToList();
+        if ((kin.Count > 0 || !isAnyAsGood ? kin : same) is not [var own])
         {
             return null;
         }
@@ -168,6 +176,10 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
 
     /// <summary>The one line of the formula that a name is likely to mean which nothing there bears; null where there is none, or several.</summary>
     private Ingredient? OwnLike(Thing thing) => Own(thing).ToList() is [var only] ? only : null;
+
+    /// <summary>The one line that is what a word says that things do, as the sweetener; null where there is none, or several.</summary>
+    private Ingredient? OwnOfRole(Thing thing) =>
+        thing.Words is [var word] && Enum.TryParse<Role>(word, ignoreCase: true, out var role) && Ingredients.Where(one => one.Role == role).ToList() is [var only] ? only : null;
 
     /// <summary>Lines with all words of the name; else those of which the first word of the name is the first.</summary>
     private List<Ingredient> Own(Thing thing)
