@@ -219,18 +219,14 @@ internal sealed class Reading(
     /// the same, where there is one.</summary>
     private void ReadNewcomer()
     {
-        if (!told.Without.IsEmpty || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !IsDoubted() || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT", "LACK").Any())
-        {
-            return;
-        }
-
         // What is added stands in nobody's place, and a word that is not known may say where it goes.
-        if (lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown)))
+        if (!told.Without.IsEmpty || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !IsDoubted() || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
+            || lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown)))
         {
             return;
         }
 
-        var named = All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? unread.Where(lexeme => lexeme.Thing is not null).ToList() switch { [var only] => only, _ => null };
+        var named = All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? OnlyThingUnread();
         if (named is not null && meaning.OneThatDoesTheSame(named) is var (own, newcomer))
         {
             unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use"));
@@ -242,8 +238,7 @@ internal sealed class Reading(
     /// <summary>The one thing that is named and stands in no clause, as in 'will ghee do?'; it is then no longer unread.</summary>
     private Lexeme? LoneThing()
     {
-        var lone = unread.Where(lexeme => lexeme.Thing is not null).ToList();
-        if (lone is not [var only] || !lexemes.Any(lexeme => lexeme.Is("ask")) || (only.Thing!.Ingredient is { } known && meaning.IsInFormula(known.Id)))
+        if (OnlyThingUnread() is not { } only || !lexemes.Any(lexeme => lexeme.Is("ask")) || (only.Thing!.Ingredient is { } known && meaning.IsInFormula(known.Id)))
         {
             return null;
         }
@@ -251,6 +246,8 @@ internal sealed class Reading(
         unread.Remove(only);
         return only;
     }
+
+    private Lexeme? OnlyThingUnread() => unread.Where(lexeme => lexeme.Thing is not null).ToList() is [var only] ? only : null;
 
     private QuestionKind KindOf()
     {
@@ -297,7 +294,7 @@ internal sealed class Reading(
 
     private bool IsMeasure() =>
         (All("MEASURE").Any() && (All("CONVERT").Any() || clauses.All(clause => clause.Means is "MEASURE" or "BAKE_WORD")))
-        || (All("CONVERT").Any() && told.From.Length == 0 && told.Without.IsEmpty && unread.Count(lexeme => lexeme.Thing is not null) == 1);
+        || (All("CONVERT").Any() && told.From.Length == 0 && told.Without.IsEmpty && OnlyThingUnread() is not null);
 
     private QuestionKind ReadMeasure()
     {
@@ -309,7 +306,7 @@ internal sealed class Reading(
             return QuestionKind.Convert;
         }
 
-        var thing = unread.First(lexeme => lexeme.Thing is not null);
+        var thing = OnlyThingUnread()!;
         var count = unread.FirstOrDefault(lexeme => lexeme.Is(Lexeme.Count));
         unread.Remove(thing);
         unread.RemoveAll(lexeme => lexeme == count);

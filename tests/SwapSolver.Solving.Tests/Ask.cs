@@ -57,7 +57,11 @@ internal static class Ask
                 grams is { } dose ? new Grams(dose) : null),
         ],
         [],
-        Habits.Usual).Answer(Search, Ample, CancellationToken.None);
+        Habits.Usual).Answer(Search);
+
+    /// <summary>What comes of a check.</summary>
+    public static SwapVerdict Answer(this SwapCheck question, AnswerSearch search) =>
+        question.Measure(search) is var measured && measured.Balances ? measured.Yes(search) : measured.Repaired(search, Ample, CancellationToken.None);
 
     /// <summary>What a resize by a factor gives.</summary>
     public static Outcomes Sized(Formula formula, double factor, int slices, params ReadOnlySpan<Hold> wishes) =>

@@ -8,7 +8,7 @@ internal static class Forms
 {
     private static readonly double LogOfTen = Math.Log(10);
 
-    /// <summary>A power of ten. As one of e it takes a third of the time, and differs in the last digits.</summary>
+    /// <summary>A power of ten. As one of e it takes less time, and differs in the last digits.</summary>
     public static double TenTo(double exponent) => Math.Exp(exponent * LogOfTen);
 
     /// <summary>How many forms a thing has.</summary>

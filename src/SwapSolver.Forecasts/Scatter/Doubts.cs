@@ -58,7 +58,7 @@ internal sealed class Doubts
         if (moved is null)
         {
             var drawn = facts[fact];
-            // Most lines have no acid and no soda, for certain: half of all figures would be moved from nothing to nothing.
+            // Most lines have no acid and no soda, for certain: many figures would be moved from nothing to nothing.
             if (FactSheet.FactAt(facts.Ingredient, fact, 0) != drawn || FactSheet.FactAt(facts.Ingredient, fact, 1) != drawn)
             {
                 asked.Add($"{fact.Id}{Between}{facts.Ingredient.Id}");

@@ -30,7 +30,7 @@ internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subjec
         for (var others = 0; others < MostOthers; others++)
         {
             var isOurs = false;
-            TAnswer? ours = null;
+            TAnswer? answer = null;
             try
             {
                 var bytes = await kept.GetOrCreateAsync(
@@ -40,17 +40,17 @@ internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subjec
                         isOurs = true;
                         (CallMeter.Question.Value, Activity.Current) = (asking!, trace);
                         var (made, endedEarly) = await make();
-                        ours = made;
+                        answer = made;
                         return endedEarly ? throw new NotKeptException(made) : made.ToByteArray();
                     },
                     cancellationToken: context.CancellationToken);
-                if (ours is null)
+                if (answer is null)
                 {
-                    ours = new TAnswer();
-                    ours.MergeFrom(bytes);
+                    answer = new TAnswer();
+                    answer.MergeFrom(bytes);
                 }
 
-                return Told(ours, !isOurs, question, context);
+                return Told(answer, !isOurs, question, context);
             }
             catch (NotKeptException cut) when (isOurs)
             {

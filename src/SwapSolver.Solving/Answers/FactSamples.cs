@@ -41,8 +41,12 @@ public sealed class FactSamples : IDisposable
     /// <param name="ingredients">The ingredients.</param>
     /// <param name="measured">What lines may weigh that were not weighed; null where all were.</param>
     /// <param name="drawn">The bags of this question; null for the usual ones.</param>
-    /// <param name="kitchens">How many kitchens are looked at: all, or the first of them that are spread over the ranges by themselves.</param>
-    public FactSamples(IEnumerable<Ingredient> ingredients, MeasuredLines? measured = null, Bags? drawn = null, int kitchens = Bags.Kitchens)
+    public FactSamples(IEnumerable<Ingredient> ingredients, MeasuredLines? measured = null, Bags? drawn = null)
+        : this(ingredients, measured, drawn, Bags.Kitchens)
+    {
+    }
+
+    private FactSamples(IEnumerable<Ingredient> ingredients, MeasuredLines? measured, Bags? drawn, int kitchens)
     {
         this.drawn = drawn ?? new Bags();
         this.kitchens = kitchens;
@@ -55,9 +59,9 @@ public sealed class FactSamples : IDisposable
     /// <param name="reference">The reference.</param>
     /// <param name="formula">What became of it.</param>
     /// <param name="drawn">The bags of this question.</param>
-    /// <param name="kitchens">How many kitchens are looked at.</param>
+    /// <param name="kitchens">How many kitchens are looked at: all, or the first of them that are spread over the ranges by themselves.</param>
     internal FactSamples(Formula reference, Formula formula, Bags drawn, int kitchens = Bags.Kitchens)
-        : this(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), drawn: drawn, kitchens: kitchens)
+        : this(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), null, drawn, kitchens)
     {
     }
 
@@ -185,7 +189,11 @@ public sealed class FactSamples : IDisposable
 
     /// <summary>Whether a reading is the reference's own in every kitchen: what differs adds nothing to it.</summary>
     private bool IsUnchanged(Balance balance, Formula formula, Formula reference) =>
-        ReferenceEquals(formula, reference) || Differing(formula, reference).All(ingredient => bags[ingredient].Of(balance, reference).IsNone);
+        ReferenceEquals(formula, reference)
+        || Differing(formula, reference).All(ingredient => States(ingredient, balance) && bags[ingredient].Of(balance, reference).IsNone);
+
+    /// <summary>Whether all that a balance reads is known of an ingredient; what went out need not state it.</summary>
+    private static bool States(Ingredient ingredient, Balance balance) => balance.Reads.All(fact => ingredient.RangeOf(fact) is not null);
 
     /// <summary>The ingredients that do not weigh the same in both.</summary>
     private Ingredient[] Differing(Formula formula, Formula reference)

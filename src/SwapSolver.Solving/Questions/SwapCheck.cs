@@ -18,14 +18,7 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Immu
     /// <summary>How far beyond an even chance the first kitchens leave no doubt of one [1]: five standard errors.</summary>
     private const double BeyondDoubt = 0.08;
 
-    /// <summary>Answers the question.</summary>
-    /// <param name="search">The solving.</param>
-    /// <param name="clock">Time left.</param>
-    /// <param name="cancel">Stops the search.</param>
-    public SwapVerdict Answer(AnswerSearch search, Deadline clock, CancellationToken cancel) =>
-        Measure(search) is var measured && measured.Balances ? measured.Yes(search) : measured.Repaired(search, clock, cancel);
-
-    /// <summary>Measures the swapped formula: sums, and no solve.</summary>
+    /// <summary>Measures the swapped formula, by sums and no solve: what it gives answers the question, or finds the repair.</summary>
     /// <param name="search">The solving.</param>
     public MeasuredSwap Measure(AnswerSearch search)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Balances;
+using SwapSolver.Kitchen.Foods;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
@@ -71,6 +72,23 @@ public sealed class FactSamplesTests
                 Assert.True(Share(level => level > high.Value) < 0.08 && Share(level => level >= high.Value) > 0.02, $"{name}: {balance.Id} above {high}");
             }
         }
+    }
+
+    [Fact]
+    public void What_went_out_need_not_state_what_is_read()
+    {
+        // A food of which nobody said more than its name.
+        var food = new StatedFood { Id = "zz-named", Name = "named", Origin = FoodOrigin.Table, Suits = new Suits(Vegan: true, Vegetarian: true, GlutenFree: true), Figures = ImmutableDictionary<Fact, Figure>.Empty };
+        Assert.True(ManyFoods.PantryWith([food]).TryGet(food.Id, out var named));
+        var before = Loaf.Walnut with { Lines = [.. Loaf.Walnut.Lines, new Line(named, new Grams(10))] };
+        var unread = TestKitchen.Bakehouse.Balances.All.Where(balance => balance.CanRead(Loaf.Walnut) && !balance.CanRead(before)).ToList();
+        Assert.NotEmpty(unread);
+        Assert.All(unread, balance =>
+        {
+            using var samples = new FactSamples(before.Lines.Select(line => line.Ingredient));
+            var (low, high) = samples.SpreadOf(balance, Loaf.Walnut, before);
+            Assert.True(low.Value <= high.Value, $"{balance.Id} of a loaf that had an unknown food");
+        });
     }
 
     [Fact]

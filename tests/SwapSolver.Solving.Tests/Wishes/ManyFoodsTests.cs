@@ -135,7 +135,7 @@ public sealed class ManyFoodsTests
         Assert.All(Answers(Habits.Usual).Answers, answer => Assert.Equal(Grams.None, answer.Formula.MassOf(seed)));
         Assert.True(Answers(Habits.Usual with { Named = [seed] }).Answers[0].Formula.MassOf(seed) > Grams.None);
 
-        var check = new SwapCheck(Loaf.Walnut, [new Swap(TestKitchen.Ingredient("walnut-meal"), seed, null)], [], Habits.Usual).Answer(search, Ask.Ample, CancellationToken.None);
+        var check = new SwapCheck(Loaf.Walnut, [new Swap(TestKitchen.Ingredient("walnut-meal"), seed, null)], [], Habits.Usual).Answer(search);
         Assert.True(check.Swapped.MassOf(seed) > Grams.None);
     }
 
