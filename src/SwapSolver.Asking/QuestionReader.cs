@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using SwapSolver.Asking.Grammar;
 using SwapSolver.Asking.Text;
 using SwapSolver.Asking.Things;
@@ -11,7 +12,7 @@ namespace SwapSolver.Asking;
 
 /// <summary>Reads questions of readers in words. It never guesses in silence: what it did not read it says, and what it took
 /// for granted too.</summary>
-public sealed class QuestionReader
+public sealed partial class QuestionReader
 {
     /// <summary>Longest question that is read [characters].</summary>
     public const int MostLetters = 1000;
@@ -54,9 +55,14 @@ public sealed class QuestionReader
             return new Understanding { Problem = sentences.Say("asked-too-long", ("limit", MostLetters.ToString(System.Globalization.CultureInfo.InvariantCulture))) };
         }
 
-        var (found, spelt) = lexemes.In(question);
-        var (weighed, amounts) = Amounts.TakenOut(found);
+        var (found, spelt) = lexemes.In(LoneDash().Replace(question, " ; "));
+        var meaning = new ThingMeaning(things, formula, sentences);
+        var (weighed, amounts) = Amounts.TakenOut(meaning.WithOwnNamed(found));
         var (read, unread) = clauses.Read(weighed);
-        return new Reading(words, dials, sentences, new ThingMeaning(things, formula, sentences), formula, question, weighed, read, unread, spelt, amounts).Understand();
+        return new Reading(words, dials, sentences, meaning, formula, question, weighed, read, unread, spelt, amounts).Understand();
     }
+
+    /// <summary>A dash that stands alone and in no range parts two thoughts: out of butter - ghee?</summary>
+    [GeneratedRegex(@"(?<!\d)\s+[-\u2013\u2014]\s+(?!\d)", RegexOptions.CultureInvariant)]
+    private static partial Regex LoneDash();
 }

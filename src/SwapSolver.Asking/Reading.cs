@@ -10,7 +10,7 @@ using SwapSolver.Kitchen.Wording;
 namespace SwapSolver.Asking;
 
 /// <summary>Makes one understanding of the clauses of a question.</summary>
-internal sealed class Reading(
+internal sealed partial class Reading(
     QuestionWords words,
     OvenDials dials,
     Phrases sentences,
@@ -25,13 +25,10 @@ internal sealed class Reading(
 {
     /// <summary>Classes of words that turn what is asked: left unread, nothing is sure.</summary>
     private static readonly ImmutableArray<string> Turning =
-        ["not", "hard", "health", "claim", "raw", "animals", "below", "above", "less", "more", "orless", "ormore", "between", "bigger", "gas", "hold", "howlong", "goal", "free", "round", Lexeme.Count];
+        ["not", "hard", "health", "claim", "raw", "animals", "below", "above", "less", "more", "orless", "ormore", "between", "bigger", "gas", "hold", "howlong", "goal", "free", "round", "perword", Lexeme.Count];
 
     /// <summary>Classes of words with which something dangerous may be asked: the caution goes with the refusal.</summary>
     private static readonly ImmutableArray<string> Cautioned = ["health", "claim", "raw", "animals"];
-
-    /// <summary>Parts of a swap that say for certain which of two things goes out.</summary>
-    private static readonly ImmutableArray<string> Directed = ["only", "out", "andno", "not"];
 
     private readonly SizeReader sizes = new(words, dials, sentences);
 
@@ -47,14 +44,27 @@ internal sealed class Reading(
 
     private Understanding told = new();
 
+    /// <summary>So many times fewer slices than the formula has are hardly another size.</summary>
+    private const int FewOf = 3;
+
+    /// <summary>Words of how many eggs fewer.</summary>
+    private static readonly ImmutableArray<string> OneFewer = ["one", "an egg"];
+
+    private static readonly ImmutableArray<string> Whole = ["loaves", "cakes", "breads"];
+
     private bool isTurned;
+
+    private bool isMadeOf;
+
+    private Clause? rescaled;
 
     /// <summary>How the question is understood.</summary>
     public Understanding Understand()
     {
         ReadSizes();
+        rescaled = ReadRescale();
         // Who says how large has said what a bigger one is.
-        foreach (var clause in clauses.Where(clause => clause.IsNegated || (clause.Means == "UNSUPPORTED" && !(clause.First("bigger") is not null && told.IsSized))))
+        foreach (var clause in clauses.Where(clause => clause != rescaled).Where(clause => clause.IsNegated || (clause.Means == "UNSUPPORTED" && !(clause.First("bigger") is not null && told.IsSized))))
         {
             isTurned |= !clause.IsNegated;
             problems.Add(sentences.Say(clause.IsNegated ? "asked-negated" : "asked-unsupported", ("words", clause.Words)));
@@ -62,15 +72,41 @@ internal sealed class Reading(
         }
 
         ReadTargets();
-        told = told with { Without = [.. All("WITHOUT").SelectMany(clause => clause.All("without")).SelectMany(meaning.LeftOut).DistinctBy(wish => wish.Id)] };
+        ReadBareFigures();
+        ReadWhatFor();
+        told = told with { Without = [.. All("WITHOUT").SelectMany(LeftOutBy).DistinctBy(wish => wish.Id)] };
         foreach (var clause in All("WITHOUT").Where(clause => clause.First("contains") is not null || clause.First("need") is not null || clause.First("needed") is not null))
         {
+            if (clause.First("needed") is { } needed && !question.Contains('?', StringComparison.Ordinal) && !IsAskedBefore(needed))
+            {
+                // That vanilla is essential is no question.
+                isTurned = true;
+                problems.Add(sentences.Say("asked-keep", ("words", clause.Words)));
+                continue;
+            }
+
             assumed.Add(sentences.Say("asked-whether-without", ("words", clause.Words)));
         }
 
         told = told with { Diet = All("DIET").Select(clause => clause.First("diet")!.Means("diet")).FirstOrDefault(string.Empty) };
         ReadSwap();
+        ReadLoneCount();
         var kind = IsMeasure() ? ReadMeasure() : KindOf();
+        if (kind is not (QuestionKind.Convert or QuestionKind.NotUnderstood) && All("CONVERT").ToList() is { Count: > 0 } converted)
+        {
+            problems.Add(sentences.Say("asked-not-read", ("words", Phrases.List(converted.Select(clause => clause.Words)))));
+        }
+
+        if (kind == QuestionKind.Convert && All("BAKE", "WITHOUT", "DIET", "REPLACE", "LACK").ToList() is { Count: > 0 } besides)
+        {
+            problems.Add(sentences.Say("asked-not-read", ("words", Phrases.List(besides.Select(clause => clause.Words)))));
+        }
+
+        if (kind == QuestionKind.Bake)
+        {
+            ReadBesidesBaking();
+        }
+
         ReadRest();
         problems.InsertRange(0, meaning.Problems);
         assumed.AddRange(meaning.Assumed);
@@ -95,69 +131,16 @@ internal sealed class Reading(
         return clauses.Where(clause => !clause.IsNegated && wantedMeans.Contains(clause.Means));
     }
 
-    private void ReadSizes()
-    {
-        foreach (var clause in All("SLICES", "MASS", "FACTOR", "NAMED_TIN", "TIN", "SQUARE", "ROUND", "OVEN", "GAS"))
-        {
-            if (!ReadSize(clause))
-            {
-                unread.AddRange(clause.Parts.Select(part => part.Lexeme));
-            }
-        }
-    }
-
-    private bool ReadSize(Clause clause)
-    {
-        switch (clause.Means)
-        {
-            case "SLICES" when told.Slices is null && SizeReader.SlicesOf(clause) is { } slices:
-                told = told with { Slices = slices };
-                return true;
-            case "MASS" when told.MassGrams is null && SizeReader.MassOf(clause) is { } grams:
-                told = told with { MassGrams = grams };
-                return true;
-            case "FACTOR" when told.Factor is null && SizeReader.FactorOf(clause) is > 0 and <= 100 and var factor:
-                told = told with { Factor = factor };
-                return true;
-            case "NAMED_TIN" when told.Tin is null && sizes.NamedTin(clause) is { } named:
-                assumed.Add(named.Assumed);
-                told = told with { Tin = named.Tin };
-                return true;
-            case "TIN" or "SQUARE" when told.Tin is null:
-                var (tin, taken) = sizes.TinOf(clause, formula, clause.Means == "SQUARE");
-                assumed.AddRange(taken);
-                told = told with { Tin = tin };
-                return true;
-            case "ROUND" when told.Tin is null:
-                var (round, roundTaken) = sizes.RoundTinOf(clause, formula);
-                assumed.AddRange(roundTaken);
-                told = told with { Tin = round };
-                return true;
-            case "GAS" when told.OvenCelsius is null && sizes.GasOf(clause) is { } gas:
-                assumed.Add(gas.Assumed);
-                told = told with { OvenCelsius = gas.Celsius };
-                return true;
-            case "OVEN" when told.OvenCelsius is null && clause.First("ovenheat") is not null:
-                var (celsius, scale) = sizes.OvenOf(clause);
-                assumed.AddRange(scale is null ? [] : [scale]);
-                told = told with { OvenCelsius = celsius, Fan = clause.First("fan") is not null };
-                return true;
-            default:
-                return false;
-        }
-    }
-
     private void ReadTargets()
     {
-        foreach (var clause in All("TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "EGGS", "EGGS_MOST", "GOAL", "LESS", "MORE"))
+        foreach (var clause in All("TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "EGGS", "EGGS_MOST", "GOAL", "LESS", "MORE").Where(clause => clause != rescaled))
         {
             var target = clause.Means switch
             {
                 "GOAL" => new AskedTarget(clause.First("goal")!.Means("goal"), null, null),
-                "LESS" => Word(clause, ["net-carbohydrate:fewer-net-carbs", "sugars:less-sugar", "salt:less-salt", "sodium:less-salt", "energy:less-energy", "fat:less-fat", "price:cheaper", "eggs:fewer-eggs"]),
-                "MORE" => Word(clause, ["protein:more-protein", "fibre:more-fibre"]),
+                "LESS" or "MORE" => TargetClauses.Word(clause),
                 "EGGS" or "EGGS_MOST" => TargetClauses.EggsOf(clause),
-                _ => targets.Figures(clause, assumed),
+                _ => targets.Figures(clause, formula, told.IsSized, assumed),
             };
             if (target is null)
             {
@@ -168,89 +151,116 @@ internal sealed class Reading(
             {
                 wanted.Add(target);
             }
+
+            if (clause.Means == "EGGS_MOST" && clause.First("only") is not null)
+            {
+                assumed.Add(sentences.Say("asked-eggs-had", ("words", clause.Words)));
+            }
+
+            if (clause.First("goal") is { } goal && goal.Text.Contains("egg", StringComparison.Ordinal) && OneFewer.Any(word => goal.Text.Contains(word, StringComparison.Ordinal)))
+            {
+                assumed.Add(sentences.Say("asked-fewer-eggs", ("words", goal.Text)));
+            }
         }
     }
 
-    private static AskedTarget? Word(Clause clause, ImmutableArray<string> known)
+    /// <summary>A figure that stands apart from what it is a figure of, as in 'more fibre: 4 g or better'.</summary>
+    private void ReadBareFigures()
     {
-        var reading = $"{clause.First("reading")!.Means("reading")}:";
-        return known.FirstOrDefault(pair => pair.StartsWith(reading, StringComparison.Ordinal)) is { } pair ? new AskedTarget(pair[reading.Length..], null, null) : null;
-    }
-
-    private void ReadSwap()
-    {
-        var swaps = All("REPLACE", "LACK").OrderBy(clause => clause.First("to") is null ? 1 : 0).ToList();
-        // Who has only ghee and no butter asks for ghee in butter's place.
-        if (swaps.Count == 0 && All("TO").FirstOrDefault() is { } only && only.First("only") is not null && All("WITHOUT").ToList() is [var lacked] && lacked.All("without").ToList() is [var lone])
+        var bare = All("BARE_BELOW", "BARE_ABOVE", "BARE_TO").ToList();
+        if (bare.Count == 0)
         {
-            swaps.Add(lacked with { Parts = [new Filled("only", only.First("only")!), new Filled("from", lone)] });
-            told = told with { Without = [] };
-        }
-
-        if (swaps.Count == 0)
-        {
-            ReadNewcomer();
             return;
         }
 
-        var first = swaps[0];
-        var outLexeme = first.First("from")!;
-        var inLexeme = first.First("to") ?? All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? LoneThing();
-        // Who writes 'butter for ghee' may mean either way; what the formula has goes out. Who wants one and none of the other may not.
-        if (!Directed.Any(part => first.First(part) is not null) && inLexeme?.Thing?.Ingredient is { } maybe && meaning.IsInFormula(maybe.Id) && outLexeme.Thing!.Ingredient is { } other && !meaning.IsInFormula(other.Id))
+        var loose = unread.Where(lexeme => lexeme.Is("reading")).ToList();
+        var readings = All("LESS", "MORE", "GOAL", "BARE_TO").SelectMany(clause => clause.All("reading").Concat(clause.All("goal")).Concat(clause.All("figured"))).Concat(loose).Where(lexeme => TargetClauses.ReadingOf(lexeme).Length > 0).ToList();
+        var isOne = bare is [_] && readings.Count > 0 && readings.Select(TargetClauses.ReadingOf).Distinct().Count() == 1;
+        var isMore = All("MORE").Any() || readings.Any(TargetClauses.IsGreater);
+        var means = bare[0].Means == "BARE_TO" ? (isMore ? "BARE_ABOVE" : "BARE_BELOW") : bare[0].Means;
+        if (!isOne || targets.Figures(new Clause(means, [.. bare[0].Parts, new Filled("reading", readings[0])], IsNegated: false), formula, told.IsSized, assumed) is not { } target)
         {
-            assumed.Add(sentences.Say("asked-turned-round", ("from", maybe.Name), ("to", other.Name)));
-            (outLexeme, inLexeme) = (inLexeme, outLexeme);
+            unread.AddRange(bare.SelectMany(clause => clause.Parts).Select(part => part.Lexeme));
+            return;
         }
 
-        var goesOut = meaning.Out(outLexeme);
-        var comesIn = inLexeme is null ? null : meaning.In(inLexeme, goesOut);
-        isTurned |= goesOut is null || (inLexeme is not null && comesIn is null);
-        told = told with { From = goesOut?.Id ?? string.Empty, To = comesIn?.Id ?? string.Empty };
-        foreach (var more in swaps.Skip(1).Where(clause => clause.First("to") is not null || clause.First("from")!.Thing!.Words.SequenceEqual(outLexeme.Thing!.Words) is false))
+        unread.RemoveAll(loose.Contains);
+        wanted.Add(target);
+    }
+
+    /// <summary>What a figure is for where it is not sure: two slices under 3 g may be two slices together, and the whole loaf is not a slice.</summary>
+    private void ReadWhatFor()
+    {
+        if (!wanted.Any(target => target.Low is not null || target.High is not null))
         {
-            // Half of two swaps would be sent out as the whole.
+            return;
+        }
+
+        if (told.Slices is { } few && few * FewOf <= formula.Slices)
+        {
             isTurned = true;
-            problems.Add(sentences.Say("asked-not-read", ("words", more.Words)));
+            problems.Add(sentences.Say("asked-slices-figure", ("count", few.ToString(System.Globalization.CultureInfo.InvariantCulture))));
+        }
+
+        if ((told.Slices is null || told.Slices == formula.Slices) && All("TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "BARE_BELOW", "BARE_ABOVE", "BARE_TO").FirstOrDefault(clause => clause.First("per") is null) is { } bare
+            && (lexemes.Any(lexeme => lexeme.Text == "all") || lexemes.Any(lexeme => lexeme.Is("loaf") && lexeme.Thing is null)))
+        {
+            assumed.Add(sentences.Say("asked-for-a-slice", ("words", bare.Words)));
+        }
+
+        foreach (var whole in unread.Where(lexeme => lexeme.Is("per") && lexeme.Means("per") != "slice"))
+        {
+            isTurned = true;
+            problems.Add(sentences.Say("asked-not-read", ("words", whole.Text)));
         }
     }
 
-    /// <summary>Something that is to come in, and nobody says in whose place, as in 'would stevia work?': in that of the one line that does
-    /// the same, where there is one.</summary>
-    private void ReadNewcomer()
+    private IEnumerable<LeftOutWish> LeftOutBy(Clause clause)
     {
-        // What is added stands in nobody's place, and a word that is not known may say where it goes.
-        if (!told.Without.IsEmpty || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !IsDoubted() || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
-            || lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown)))
+        var isAllergy = clause.Parts.Any(part => part.Lexeme.Is("bodily")) || unread.Any(lexeme => lexeme.Is("bodily"));
+        var named = clause.All("without").ToList();
+        if (named.Count > 1 && clause.First("both")?.Text == "either")
         {
-            return;
+            assumed.Add(sentences.Say("asked-list", ("words", Phrases.List(named.Select(lexeme => lexeme.Text)))));
         }
 
-        var named = All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? OnlyThingUnread();
-        if (named is not null && meaning.OneThatDoesTheSame(named) is var (own, newcomer))
+        if (named.Count == 2 && JoinsBetween(named[0], named[1]).All(join => join.Text == ","))
         {
-            unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use"));
-            assumed.Add(sentences.Say("asked-in-place-of", ("to", newcomer.Name), ("from", own.Name)));
-            told = told with { From = own.Id, To = newcomer.Id };
+            // Two names with a comma between may be one that goes and one that comes.
+            assumed.Add(sentences.Say("asked-list", ("words", $"{named[0].Text}, {named[1].Text}")));
         }
+
+        return named.SelectMany(lexeme => meaning.LeftOut(lexeme, isAllergy));
     }
 
-    /// <summary>The one thing that is named and stands in no clause, as in 'will ghee do?'; it is then no longer unread.</summary>
-    private Lexeme? LoneThing()
-    {
-        if (OnlyThingUnread() is not { } only || !lexemes.Any(lexeme => lexeme.Is("ask")) || (only.Thing!.Ingredient is { } known && meaning.IsInFormula(known.Id)))
-        {
-            return null;
-        }
+    private bool IsAskedBefore(Lexeme word) => lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, word)).Any(lexeme => lexeme.Thing is null && lexeme.Is("ask") && !lexemes.TakeWhile(other => !ReferenceEquals(other, lexeme)).Any(other => other.Thing is not null));
 
-        unread.Remove(only);
-        return only;
-    }
-
-    private Lexeme? OnlyThingUnread() => unread.Where(lexeme => lexeme.Thing is not null).ToList() is [var only] ? only : null;
+    private IEnumerable<Lexeme> JoinsBetween(Lexeme first, Lexeme last) =>
+        lexemes.SkipWhile(lexeme => !ReferenceEquals(lexeme, first)).TakeWhile(lexeme => !ReferenceEquals(lexeme, last)).Where(lexeme => lexeme.Is("join"));
 
     private QuestionKind KindOf()
     {
+        if (told.Factor is > 1 && All("BAKE", "HOW_LONG").Any() && lexemes.FirstOrDefault(lexeme => lexeme.Is("factor") && Whole.Any(word => lexeme.Text.EndsWith(word, StringComparison.Ordinal))) is { } loaves)
+        {
+            assumed.Add(sentences.Say("asked-side-by-side", ("words", loaves.Text)));
+            told = told with { Factor = null };
+        }
+
+        if (told.Tin is null && formula.Shape is not (Tin or Pieces) && lexemes.FirstOrDefault(lexeme => lexeme.Is("tin")) is { } tin && All("BAKE", "HOW_LONG").Any())
+        {
+            isTurned = true;
+            problems.Add(sentences.Say("asked-unsupported", ("words", tin.Text)));
+            return QuestionKind.NotUnderstood;
+        }
+
+        if (formula.Shape is not Pieces && lexemes.FirstOrDefault(lexeme => lexeme.Is("single")) is { } single && All("BAKE", "HOW_LONG").Any())
+        {
+            // Rolls made of a loaf's dough bake otherwise than the loaf does.
+            isTurned = true;
+            problems.Add(sentences.Say("asked-unsupported", ("words", single.Text)));
+            return QuestionKind.NotUnderstood;
+        }
+
         if (told.Factor is > 1 && lexemes.FirstOrDefault(lexeme => lexeme.Is("eachone")) is { } each && All("BAKE", "HOW_LONG").Any())
         {
             // Two loaves side by side are not one of twice the size.
@@ -273,7 +283,7 @@ internal sealed class Reading(
 
         if (told.From.Length > 0)
         {
-            return told.To.Length > 0 && IsDoubted() ? QuestionKind.Check : QuestionKind.Replace;
+            return told.To.Length > 0 && !isMadeOf && (IsDoubted() || told.AlsoFrom.Length > 0) ? QuestionKind.Check : QuestionKind.Replace;
         }
 
         if (All("TO").FirstOrDefault() is { } only && told.Without.IsEmpty)
@@ -291,6 +301,24 @@ internal sealed class Reading(
     /// <summary>Whether a swap is asked about, and not asked for.</summary>
     private bool IsDoubted() => All("TO", "REPLACE").Any(clause => clause.First("only") is not null)
         || (!lexemes.Any(lexeme => lexeme.Is("how")) && (lexemes.Any(lexeme => lexeme.Is("ask")) || question.Contains('?', StringComparison.Ordinal)));
+
+    /// <summary>A time to bake is told of the loaf in its size, and of no other change.</summary>
+    private void ReadBesidesBaking()
+    {
+        ImmutableArray<string> besides =
+        [
+            .. All("REPLACE", "LACK", "TO", "WITHOUT", "DIET", "GOAL", "LESS", "MORE", "EGGS", "EGGS_MOST", "TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN")
+                .Select(clause => clause.Words),
+        ];
+        if (besides.IsEmpty)
+        {
+            return;
+        }
+
+        problems.Add(sentences.Say("asked-bake-besides", ("words", Phrases.List(besides))));
+        told = told with { From = string.Empty, AlsoFrom = string.Empty, To = string.Empty, Without = [], Diet = string.Empty };
+        wanted.Clear();
+    }
 
     private bool IsMeasure() =>
         (All("MEASURE").Any() && (All("CONVERT").Any() || clauses.All(clause => clause.Means is "MEASURE" or "BAKE_WORD")))
@@ -314,16 +342,6 @@ internal sealed class Reading(
         return QuestionKind.Convert;
     }
 
-    /// <summary>Whether something is to come in the place of another, as in 'this instead of butter'.</summary>
-    private bool IsInsteadOf() => All("REPLACE").Any(clause => clause.First("instead") is not null);
-
-    /// <summary>Whether a word stands in the sentence in which something is to come in another's place.</summary>
-    private bool IsInSentenceOfSwap(Lexeme word) =>
-        All("REPLACE").Any(clause => SentenceOf(clause.First("instead") ?? clause.First("from")!) == SentenceOf(word));
-
-    private int SentenceOf(Lexeme word) =>
-        lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, word)).Count(lexeme => lexeme.Is(Lexeme.Stop));
-
     /// <summary>Says what was not read, and whether it can turn what is asked.</summary>
     private void ReadRest()
     {
@@ -337,12 +355,17 @@ internal sealed class Reading(
             problems.Add(sentences.Say("asked-keep", ("words", Phrases.List(All("KEEP").Select(clause => clause.Words)))));
         }
 
+        if (told.To.Length == 0 && told.From.Length == 0 && All("TO").Any())
+        {
+            problems.Add(sentences.Say("asked-not-read", ("words", Phrases.List(All("TO").Select(clause => clause.Words)))));
+        }
+
         if (told.OvenCelsius is not null && !All("BAKE", "HOW_LONG").Any())
         {
             problems.Add(sentences.Say("asked-not-read", ("words", string.Join(' ', All("OVEN", "GAS").Select(clause => clause.Words)))));
         }
 
-        var rest = unread.Where(lexeme => !lexeme.MayBeUnread).ToList();
+        var rest = unread.Where(lexeme => !lexeme.MayBeUnread && !IsSaidAlready(lexeme) && !IsAmountOfSize(lexeme) && !(lexeme.Is("bodily") && !told.Without.IsEmpty)).ToList();
         if (rest.Count == 0)
         {
             return;
@@ -350,7 +373,21 @@ internal sealed class Reading(
 
         // A name that stands in no clause may be what somebody cannot eat; a word beside a measure, or beside a swap that says
         // not what comes in, may belong to it.
-        isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is) || lexeme.Thing is not null) || told.Text.Length > 0 || (told.To.Length == 0 && IsInsteadOf() && rest.Any(lexeme => lexeme.Is(Lexeme.Unknown) && IsInSentenceOfSwap(lexeme)));
+        isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is) || lexeme.Thing is not null || IsBeforeLimit(lexeme)) || told.Text.Length > 0 || (told.To.Length == 0 && IsInsteadOf() && rest.Any(lexeme => lexeme.Is(Lexeme.Unknown) && IsInSentenceOfSwap(lexeme)));
         problems.Add(sentences.Say("asked-not-read", ("words", string.Join(", ", rest.Select(lexeme => lexeme.Text)))));
     }
+
+    /// <summary>Whether a word unread denies the limit behind it: what I cannot have more than is at most that.</summary>
+    private bool IsBeforeLimit(Lexeme lexeme) =>
+        (lexeme.Is("out") || lexeme.Is("lack"))
+        && lexemes.SkipWhile(other => !ReferenceEquals(other, lexeme)).Skip(1).FirstOrDefault(other => !other.MayBeSkipped) is { } next && (next.Is("below") || next.Is("above") || next.Is("slice"));
+
+    /// <summary>Whether something unread is named that is left out anyway, as in 'no egg please: I get hives from egg'.</summary>
+    private bool IsSaidAlready(Lexeme lexeme) =>
+        lexeme.Thing is not null && meaning.LeftOut(lexeme, isAllergy: false).ToList() is { Count: > 0 } wishes && wishes.All(wish => told.Without.Any(other => other.Id == wish.Id));
+
+    /// <summary>Whether the amount of one line is asked for in another size: the amounts of all are told.</summary>
+    private bool IsAmountOfSize(Lexeme lexeme) =>
+        told.IsSized && lexeme.Thing is not null && meaning.IsOwn(lexeme.Thing)
+        && lexemes.TakeWhile(other => !ReferenceEquals(other, lexeme)).LastOrDefault(other => other.Text is not ("of" or "the")) is { Text: "how much" or "how many" };
 }

@@ -58,6 +58,55 @@ public sealed class PhrasingTests
     public void In_whose_place_something_new_was_taken_to_come_is_said(string question, string own) =>
         Assert.Contains(TestQuestions.Read("cocoa-cake", question).Assumed, taken => taken.Contains($"in place of {own}", StringComparison.Ordinal));
 
+    [Theory]
+    [InlineData("hazelnut-tin-loaf", "no butter, coconut oil", "'butter, coconut oil' was read as a list")]
+    [InlineData("seeded-free-form-loaf", "my son is allergic to egg white", "An allergy to egg white was read as one to egg.")]
+    [InlineData("cocoa-cake", "no yolks please", "'yolks' is here in whole egg")]
+    [InlineData("almond-rolls", "6 rolls of 100 g", "6 pieces of 100 g of dough each, 600 g in all")]
+    [InlineData("almond-rolls", "12 rolls with 60 g dough each", "12 pieces of 60 g of dough each, 720 g in all")]
+    [InlineData("hazelnut-tin-loaf", "two loaves of 500 g", "2 loaves of 500 g of dough, 1000 g in all")]
+    [InlineData("hazelnut-tin-loaf", "under 20 g net for the whole loaf", "was read as 1.43 a slice, for 14 slices")]
+    [InlineData("hazelnut-tin-loaf", "under 3 g net per 100 g", "was read as 1.66 a slice: baked, a slice of this formula weighs 55 g")]
+    [InlineData("hazelnut-tin-loaf", "can the loaf be under 20 g net", "was read as a figure for one slice")]
+    [InlineData("hazelnut-tin-loaf", "how much for a 1.5 litre tin", "was taken to be 213 x 109 x 64 mm inside")]
+    [InlineData("cocoa-cake", "could I use flax eggs instead of the eggs?", "the water with it is worked out anew")]
+    [InlineData("cocoa-cake", "how long do I bake two cakes at once", "the time is that of one")]
+    [InlineData("hazelnut-tin-loaf", "10 g protein a slice", "was read as at least that")]
+    [InlineData("hazelnut-tin-loaf", "I only have 3 eggs, how much of the rest?", "was read as 0.75 times the formula, which has 4")]
+    [InlineData("almond-rolls", "I need 36 for a party", "'36' was read as so many pieces")]
+    [InlineData("cocoa-cake", "leave out one egg", "how many fewer is worked out")]
+    public void What_is_taken_for_granted_is_said(string formula, string question, string taken) =>
+        Assert.Contains(TestQuestions.Read(formula, question).Assumed, said => said.Contains(taken, StringComparison.Ordinal));
+
+    [Theory]
+    [InlineData("cocoa-cake", "use ghee and no eggs", "not clear whether ghee is to come in place of whole egg")]
+    [InlineData("hazelnut-tin-loaf", "two slices under 3 g net", "or the figure is for 2 slices together")]
+    [InlineData("hazelnut-tin-loaf", "increase protein by 5 g", "cannot be answered here")]
+    [InlineData("cocoa-cake", "cacao instead of cocoa", "are the same here")]
+    [InlineData("cocoa-cake", "vanilla is essential", "It cannot be asked that something be kept")]
+    [InlineData("vanilla-muffins", "no eggs, butter yes", "Not read: butter")]
+    [InlineData("hazelnut-tin-loaf", "20 g of carbs for rolls, how long to bake", "'rolls' cannot be answered here")]
+    public void What_may_mean_two_things_is_not_guessed(string formula, string question, string problem)
+    {
+        var told = TestQuestions.Read(formula, question);
+
+        Assert.Equal(QuestionKind.NotUnderstood, told.Kind);
+        Assert.Contains(problem, told.Problem, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("cocoa-cake", "how long to bake with ghee instead of butter", "The time is that of the loaf with nothing else changed")]
+    [InlineData("cocoa-cake", "drop the eggs instead of the butter", "It cannot be asked that something be kept (instead of butter)")]
+    [InlineData("cocoa-cake", "no eggs, no butter, just coconut oil", "Not read: just coconut oil")]
+    [InlineData("cocoa-cake", "in ounces please, without butter", "Not read: in ounces")]
+    public void What_is_left_of_a_question_is_said(string formula, string question, string problem)
+    {
+        var told = TestQuestions.Read(formula, question);
+
+        Assert.NotEqual(QuestionKind.NotUnderstood, told.Kind);
+        Assert.Contains(problem, told.Problem, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Nuts_are_said_to_be_tree_nuts() =>
         Assert.Contains(TestQuestions.Read("hazelnut-tin-loaf", "no nuts please").Assumed, taken => taken.Contains("peanuts", StringComparison.Ordinal));

@@ -4,6 +4,7 @@ using SwapSolver.Data.Files;
 using SwapSolver.Data.Measures;
 using SwapSolver.Data.Wording;
 using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Lines;
 using SwapSolver.Loaves;
@@ -13,8 +14,8 @@ namespace SwapSolver.Asking.Tests;
 /// <summary>The reader of questions over the shipped data, and the shipped formulas.</summary>
 internal static class TestQuestions
 {
-    /// <summary>An egg of the demo formulas [g]; what it weighs does not change how a question is read.</summary>
-    private const double EggGrams = 50;
+    /// <summary>An egg of the demo formulas, or its white [g].</summary>
+    private static double EggGrams(Ingredient egg) => Line.UnitOf(egg, EggSize.LargeUs)!.Value.Value;
 
     private static readonly Dictionary<string, Formula> Formulas = [];
 
@@ -44,6 +45,7 @@ internal static class TestQuestions
         Add(parts, "without", string.Join('+', told.Without.Select(wish => wish.Id)));
         Add(parts, "diet", told.Diet);
         Add(parts, "from", told.From);
+        Add(parts, "also", told.AlsoFrom);
         Add(parts, "to", told.To);
         Add(parts, "slices", Number(told.Slices));
         Add(parts, "mass", Number(told.MassGrams));
@@ -82,9 +84,11 @@ internal static class TestQuestions
         var root = file.RootElement;
         var lines = root.GetProperty("lines").EnumerateArray().Select(line => new Line(
             TestKitchen.Ingredient(line.GetProperty("ingredient").GetString()!["ingredients/".Length..]),
-            new Grams(line.TryGetProperty("grams", out var grams) ? grams.GetDouble() : line.GetProperty("count").GetDouble() * EggGrams)));
-        var shape = root.GetProperty("shape").TryGetProperty("tin", out var tin)
-            ? new Tin(Side(tin, "lengthMm"), Side(tin, "widthMm"), Side(tin, "heightMm"))
+            new Grams(line.TryGetProperty("grams", out var grams) ? grams.GetDouble() : line.GetProperty("count").GetDouble() * EggGrams(TestKitchen.Ingredient(line.GetProperty("ingredient").GetString()!["ingredients/".Length..]))),
+            line.TryGetProperty("count", out _) ? EggSize.LargeUs : null));
+        var said = root.GetProperty("shape");
+        Shape? shape = said.TryGetProperty("tin", out var tin) ? new Tin(Side(tin, "lengthMm"), Side(tin, "widthMm"), Side(tin, "heightMm"))
+            : said.TryGetProperty("pieces", out var pieces) ? new Pieces(pieces.GetProperty("count").GetInt32())
             : null;
         return new Formula(root.GetProperty("displayName").GetString()!, [.. lines], root.GetProperty("slices").GetInt32(), shape, null, null);
     }

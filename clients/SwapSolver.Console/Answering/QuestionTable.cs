@@ -15,7 +15,7 @@ internal sealed class QuestionTable : IDisposable
 {
     /// <summary>What the columns may be called.</summary>
     public static readonly IReadOnlyList<string> Columns =
-        ["formula", "question", "without", "diet", "from", "to", "slices", "mass_grams", "factor", "tin", "target"];
+        ["formula", "question", "without", "diet", "from", "also_from", "to", "slices", "mass_grams", "factor", "tin", "target"];
 
     /// <summary>Formulas that are kept read, so that a table of one formula reads its file once.</summary>
     private const int MostKept = 200;
@@ -112,7 +112,7 @@ internal sealed class QuestionTable : IDisposable
     /// <summary>The question in fields; null where no column of fields is filled.</summary>
     private AskedFor? Fields(List<string> problems)
     {
-        var fields = new AskedFor { From = Cell("from"), To = Cell("to") };
+        var fields = new AskedFor { From = Cell("from"), AlsoFrom = Cell("also_from"), To = Cell("to") };
         fields.Without.AddRange(Cell("without").Split(Between, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
         if (Cell("diet") is { Length: > 0 } diet)
         {

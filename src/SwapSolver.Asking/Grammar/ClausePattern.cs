@@ -8,16 +8,39 @@ using SwapSolver.Kitchen.Wording;
 namespace SwapSolver.Asking.Grammar;
 
 /// <summary>A pattern of the data as a parser over lexemes. A part in braces is a class of words or a place for names:
-/// <c>{from}</c>, <c>{to}</c> and <c>{thing}</c> take one name, <c>{without}</c> and <c>{keep}</c> a list of names. A part with a
-/// question mark behind it may be missing.</summary>
+/// <c>{from}</c>, <c>{also}</c>, <c>{to}</c> and <c>{thing}</c> take one name, <c>{without}</c> and <c>{keep}</c> a list of names,
+/// <c>{end}</c> stands where the sentence or the thought ends and <c>{plain}</c> where no unit
+/// and <c>{apart}</c> where no swap follows. A part with a question mark behind it may be missing.</summary>
 internal sealed class ClausePattern
 {
     private const string Join = "join";
 
     private const string Instead = "instead";
 
+    private const string Alone = "alone";
+
+    /// <summary>Where the sentence or the thought ends.</summary>
+    private const string End = "end";
+
+    /// <summary>Where the number before is that of things, and of no unit.</summary>
+    private const string Plain = "plain";
+
+    /// <summary>Where what was read is no part of another swap.</summary>
+    private const string Apart = "apart";
+
+    private static readonly ImmutableArray<string> Swaps = [Instead, "replaces", "where", "for"];
+
+    private static readonly ImmutableArray<string> Units = ["cross", "length", "mass", "measure", "times", "degree", "reading"];
+
+    /// <summary>Words that leave out what was named before; what is named behind them they leave out instead.</summary>
+    private const string BareOut = "bareout";
+
     private static readonly TokenListParser<Lexeme, Lexeme> Name =
         Token.Matching<Lexeme>(lexeme => lexeme.Thing is not null, "name").Select(token => token.Kind);
+
+    private static readonly ImmutableArray<string> Single = ["from", "also", "to", "thing"];
+
+    private static readonly ImmutableArray<string> Lists = ["without", "keep"];
 
     private readonly TokenListParser<Lexeme, ImmutableArray<Filled>> parser;
 
@@ -25,11 +48,20 @@ internal sealed class ClausePattern
     public ClausePattern(QuestionPattern pattern)
     {
         Means = pattern.Means;
+        var starts = pattern.Says.Take(pattern.Says.TakeWhile(MayMiss).Count() + 1).Select(NameOf).ToList();
+        StartsWithName = starts.Any(part => Single.Contains(part) || Lists.Contains(part));
+        StartsWith = [.. starts.Where(part => !Single.Contains(part) && !Lists.Contains(part))];
         parser = pattern.Says.Select(PartOf).Aggregate((left, right) => left.Then(read => right.Select(more => read.AddRange(more))));
     }
 
     /// <summary>What the clause means.</summary>
     public string Means { get; }
+
+    /// <summary>Classes of words that it may begin with.</summary>
+    public ImmutableArray<string> StartsWith { get; }
+
+    /// <summary>Whether it may begin with a name.</summary>
+    public bool StartsWithName { get; }
 
     /// <summary>What is read at the start of these lexemes, and how many it takes; null where it does not stand there.</summary>
     public (ImmutableArray<Filled> Parts, int Length)? At(TokenList<Lexeme> lexemes)
@@ -38,25 +70,38 @@ internal sealed class ClausePattern
         return result.HasValue && result.Remainder.Position > lexemes.Position ? (result.Value, result.Remainder.Position - lexemes.Position) : null;
     }
 
+    private static bool MayMiss(string part) => part.EndsWith('?');
+
+    private static string NameOf(string part) => part.Trim('{', '}', '?');
+
     private static TokenListParser<Lexeme, ImmutableArray<Filled>> PartOf(string part)
     {
-        var mayMiss = part.EndsWith('?');
-        var name = part.Trim('{', '}', '?');
+        var name = NameOf(part);
         var one = name switch
         {
-            "from" or "to" or "thing" => Name.Select(lexeme => ImmutableArray.Create(new Filled(name, lexeme))),
-            "without" or "keep" => ListOf(name),
+            _ when Single.Contains(name) => Name.Select(lexeme => ImmutableArray.Create(new Filled(name, lexeme))),
+            _ when Lists.Contains(name) => ListOf(name),
+            End => NoneBehind(next => !next.Is(Lexeme.Stop) && !next.Is(Join)),
+            Apart => NoneBehind(next => Swaps.Any(next.Is)),
+            Plain => NoneBehind(next => Units.Any(next.Is)),
+            BareOut => ClassOf(name).Then(word => NoneBehind(next => next.Thing is not null).Value(ImmutableArray.Create(new Filled(name, word)))),
             _ => ClassOf(name).Select(lexeme => ImmutableArray.Create(new Filled(name, lexeme))),
         };
-        return mayMiss ? one.Try().Or(Parse.Return<Lexeme, ImmutableArray<Filled>>([])) : one;
+        return MayMiss(part) ? one.Try().Or(Parse.Return<Lexeme, ImmutableArray<Filled>>([])) : one;
     }
 
-    /// <summary>Names with commas and words like 'and' between them. The last before an 'instead of' belongs to that.</summary>
+    /// <summary>Names with commas and words like 'and' between them. The last before an 'instead of', or an 'instead', belongs to that.</summary>
     private static TokenListParser<Lexeme, ImmutableArray<Filled>> ListOf(string place)
     {
-        var more = ClassOf(Join).AtLeastOnce().IgnoreThen(Name).Then(name => Parse.Not(ClassOf(Instead)).Value(name)).Try().Many();
+        var more = ClassOf(Join).AtLeastOnce().IgnoreThen(Name).Then(name => NoneBehind(next => next.Is(Instead) || next.Is(Alone)).Value(name)).Try().Many();
         return Name.Then(first => more.Select(rest => rest.Prepend(first).Select(name => new Filled(place, name)).ToImmutableArray()));
     }
+
+    /// <summary>Reads nothing, and stands only where no such thing follows.</summary>
+    private static TokenListParser<Lexeme, ImmutableArray<Filled>> NoneBehind(Func<Lexeme, bool> isSuch) => list =>
+        list.ConsumeToken() is { HasValue: true } next && isSuch(next.Value.Kind)
+            ? TokenListParserResult.Empty<Lexeme, ImmutableArray<Filled>>(list)
+            : TokenListParserResult.Value(ImmutableArray<Filled>.Empty, list, list);
 
     private static TokenListParser<Lexeme, Lexeme> ClassOf(string name) =>
         Token.Matching<Lexeme>(lexeme => lexeme.Is(name), name).Select(token => token.Kind);

@@ -15,14 +15,22 @@ internal sealed class ClauseReader(QuestionWords words)
 
     private const string Narrow = "narrow";
 
-    private readonly ImmutableArray<ClausePattern> patterns = [.. words.Patterns.Select(pattern => new ClausePattern(pattern))];
+    private const string Infinitive = "infinitive";
+
+    /// <summary>Classes of words before which a 'to' says nothing.</summary>
+    private static readonly ImmutableArray<string> Verbs = ["out", "bareout", "outverb", "use", "swap", "put"];
+
+    private static readonly ImmutableDictionary<string, string> Had = ImmutableDictionary.Create<string, string>(StringComparer.Ordinal).Add("only", string.Empty);
+
+    private readonly PatternsByStart patterns = new([.. words.Patterns.Select(pattern => new ClausePattern(pattern))]);
 
     /// <summary>The clauses, and what is in none.</summary>
     public (ImmutableArray<Clause> Clauses, ImmutableArray<Lexeme> Unread) Read(ImmutableArray<Lexeme> lexemes)
     {
         // What comes behind a 'just' belongs to no list before it: no coconut flour, just almond flour.
-        var apart = lexemes.Where((lexeme, place) => !(lexeme.Is(Join) && place + 1 < lexemes.Length && lexemes[place + 1].Is(Narrow)));
-        var telling = WithoutIdleCommas([.. apart.Where(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop))]);
+        var apart = lexemes.Where((lexeme, place) => place + 1 == lexemes.Length
+            || !((lexeme.Is(Join) && (lexemes[place + 1].Is(Narrow) || IsNoList(lexemes, place))) || (lexeme.Is(Infinitive) && Verbs.Any(lexemes[place + 1].Is))));
+        var telling = WithoutIdleCommas(Narrowed([.. apart.Where(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop) || lexeme.Is(Narrow))]));
         var list = new TokenList<Lexeme>([.. telling.Select(lexeme => new Token<Lexeme>(lexeme, TextSpan.None))]);
         var clauses = ImmutableArray.CreateBuilder<Clause>();
         var unread = ImmutableArray.CreateBuilder<Lexeme>();
@@ -64,7 +72,7 @@ internal sealed class ClauseReader(QuestionWords words)
     private (string Means, ImmutableArray<Filled> Parts, int Length)? Longest(TokenList<Lexeme> list)
     {
         (string Means, ImmutableArray<Filled> Parts, int Length)? longest = null;
-        foreach (var pattern in patterns)
+        foreach (var pattern in patterns.Of(list.ConsumeToken().Value.Kind))
         {
             if (pattern.At(list) is { } read && read.Length > (longest?.Length ?? 0))
             {
@@ -73,6 +81,45 @@ internal sealed class ClauseReader(QuestionWords words)
         }
 
         return longest;
+    }
+
+    /// <summary>Whether what stands behind a comma or an 'and' is in no list with what stands before it: no vinegar, how about lemon juice; no
+    /// hazelnuts, almonds ok.</summary>
+    private static bool IsNoList(ImmutableArray<Lexeme> lexemes, int place)
+    {
+        var between = lexemes.Skip(place + 1).TakeWhile(lexeme => lexeme.MayBeSkipped && !lexeme.Is(Lexeme.Stop)).ToList();
+        var next = place + 1 + between.Count;
+        if (next < lexemes.Length && lexemes[next].Is(Join) && lexemes[next].Thing is null)
+        {
+            return IsNoList(lexemes, next);
+        }
+
+        if (next >= lexemes.Length || lexemes[next].Thing is null)
+        {
+            return lexemes[place].Text == "," && between.Any(lexeme => lexeme.Is("ask"));
+        }
+
+        return between.Any(lexeme => !lexeme.Is("article"))
+            || (next + 1 < lexemes.Length && lexemes[next + 1].Is("welcome") && IsLastSaid(lexemes, next + 1) && lexemes.Take(place).Any(lexeme => lexeme.Is("out")) && !lexemes.Any(lexeme => lexeme.Is("instead")));
+    }
+
+    private static bool IsLastSaid(ImmutableArray<Lexeme> lexemes, int place) =>
+        lexemes.Skip(place + 1).FirstOrDefault(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop)) is not { } next || next.Is(Lexeme.Stop) || next.Is(Join);
+
+    /// <summary>A 'just' between two names, of which the first is not had, says that the second is had: no sour cream, just yogurt. Any
+    /// other says nothing.</summary>
+    private static List<Lexeme> Narrowed(List<Lexeme> lexemes) =>
+    [
+        .. lexemes.Select((lexeme, place) => !lexeme.Is(Narrow) ? lexeme
+                : place > 1 && place + 1 < lexemes.Count && lexemes[place + 1].Thing is not null && IsLacked(lexemes, place) ? lexeme with { Classes = Had }
+                : null)
+            .OfType<Lexeme>(),
+    ];
+
+    private static bool IsLacked(List<Lexeme> lexemes, int place)
+    {
+        var name = place - 1 - (lexemes[place - 1].Is("left") ? 1 : 0);
+        return name > 0 && lexemes[name].Thing is not null && (lexemes[name - 1].Is("out") || lexemes[name - 1].Is("lack"));
     }
 
     /// <summary>A comma counts only between names of one list.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Wording;
 
 namespace SwapSolver.Asking.Grammar;
@@ -23,22 +24,54 @@ internal sealed class TargetClauses(Phrases sentences)
 
     private const double MilligramsPerGram = 1000;
 
+    private const double HundredGrams = 100;
+
     /// <summary>Grams of salt that stand for a gram of sodium, by EU 1169/2011 annex I [1].</summary>
     private const double SaltBySodium = 2.5;
+
+    private const string Goal = "goal";
+
+    /// <summary>Readings of which less is a goal, and the goal.</summary>
+    private static readonly ImmutableArray<(string Reading, string Goal)> Lesser =
+    [
+        ("net-carbohydrate", "fewer-net-carbs"), ("sugars", "less-sugar"), ("salt", "less-salt"), ("sodium", "less-salt"), ("energy", "less-energy"), ("fat", "less-fat"), ("price", "cheaper"), (Eggs, "fewer-eggs"),
+    ];
+
+    private static readonly ImmutableArray<(string Reading, string Goal)> Greater = [("protein", "more-protein"), ("fibre", "more-fibre")];
+
+    /// <summary>Words before a count that is too many itself.</summary>
+    private static readonly ImmutableArray<string> Strict = ["less", "fewer", "under", "below"];
+
+    /// <summary>What a loaf is asked to have at least where nothing else is said.</summary>
+    private static readonly ImmutableHashSet<string> Wished = ["protein", "fibre"];
 
     private static readonly ImmutableHashSet<string> OfTheLoaf = ["price", Eggs];
 
     /// <summary>The target of a clause with its figures; null where no such reading is kept.</summary>
-    public AskedTarget? Figures(Clause clause, List<string> assumed)
+    public AskedTarget? Figures(Clause clause, Formula formula, bool isSized, List<string> assumed)
     {
         var lexeme = clause.First(Reading)!;
-        var reading = lexeme.Means(Reading);
-        if (clause.First("per") is { } per && per.Means("per") != (OfTheLoaf.Contains(reading) ? PerLoaf : PerSlice))
+        var reading = ReadingOf(lexeme);
+        var kept = OfTheLoaf.Contains(reading) ? PerLoaf : PerSlice;
+        var per = clause.First("per")?.Means("per") ?? kept;
+        // What a slice of another size weighs is not known before it is solved.
+        if (per != kept && (kept == PerLoaf || isSized))
         {
             return null;
         }
 
         var figures = clause.Counts.Select(count => InUnit(count, clause.First(Mass), ref reading, assumed)).Order().ToList();
+        if (per != kept)
+        {
+            figures = [.. figures.Select(figure => Math.Round(figure * InASlice(per, formula), 2))];
+            assumed.Add(sentences.Say(
+                per == PerLoaf ? "asked-per-loaf" : "asked-per-hundred",
+                ("words", clause.Words),
+                ("value", string.Join(" - ", figures.Select(figure => figure.ToString(CultureInfo.InvariantCulture)))),
+                ("count", formula.Slices.ToString(CultureInfo.InvariantCulture)),
+                ("grams", Math.Round(formula.BakedMass.Value / formula.Slices).ToString(CultureInfo.InvariantCulture))));
+        }
+
         if (reading == "net-carbohydrate" && !lexeme.Text.Contains("net", StringComparison.Ordinal))
         {
             assumed.Add(sentences.Say("asked-net-carbs", ("thing", lexeme.Text)));
@@ -46,19 +79,34 @@ internal sealed class TargetClauses(Phrases sentences)
 
         return clause.Means switch
         {
-            "TARGET_ABOVE" => new AskedTarget(reading, figures[0], null),
+            "TARGET_ABOVE" or "BARE_ABOVE" => new AskedTarget(reading, figures[0], null),
             "TARGET_BETWEEN" => new AskedTarget(reading, figures[0], figures[^1]),
             "TARGET_PLAIN" => Plain(clause, reading, figures[0], assumed),
             _ => new AskedTarget(reading, null, figures[0]),
         };
     }
 
+    /// <summary>The reading that a word or a goal is about; empty where the goal is about several.</summary>
+    public static string ReadingOf(Lexeme lexeme) => lexeme.Is(Reading) ? lexeme.Means(Reading) : Lesser.Concat(Greater).LastOrDefault(pair => pair.Goal == lexeme.Means(Goal)).Reading ?? string.Empty;
+
+    /// <summary>Whether a goal asks for more of something.</summary>
+    public static bool IsGreater(Lexeme lexeme) => lexeme.Is(Goal) && Greater.Any(pair => pair.Goal == lexeme.Means(Goal));
+
+    /// <summary>The goal that less, or more, of a reading is; null where there is none.</summary>
+    public static AskedTarget? Word(Clause clause) =>
+        (clause.Means == "LESS" ? Lesser : Greater).FirstOrDefault(pair => pair.Reading == clause.First(Reading)!.Means(Reading)).Goal is { } goal ? new AskedTarget(goal, null, null) : null;
+
+    /// <summary>What part of a figure by the loaf, or by 100 g, a slice has.</summary>
+    private static double InASlice(string per, Formula formula) =>
+        per == PerLoaf ? 1.0 / formula.Slices : formula.BakedMass.Value / formula.Slices / HundredGrams;
+
     /// <summary>The eggs that a clause asks for; null where it counts something else.</summary>
     public static AskedTarget? EggsOf(Clause clause)
     {
-        var thing = clause.First("thing")!.Thing!;
-        return thing.Ingredient?.Id == "egg-whole" || thing.LeftOut is "egg" or "eggs"
-            ? new AskedTarget(Eggs, clause.Means == "EGGS" ? Wanted(clause) : null, Wanted(clause))
+        // Fewer than four are three at the most.
+        var most = Wanted(clause) - (clause.First("below") is { } below && Strict.Any(word => below.Text.StartsWith(word, StringComparison.Ordinal)) ? 1 : 0);
+        return clause.All("thing").All(lexeme => lexeme.Thing!.Ingredient?.Id == "egg-whole" || lexeme.Thing.LeftOut is "egg" or "eggs")
+            ? new AskedTarget(Eggs, clause.Means == "EGGS" ? most : null, most)
             : null;
     }
 
@@ -67,8 +115,9 @@ internal sealed class TargetClauses(Phrases sentences)
 
     private AskedTarget Plain(Clause clause, string reading, double figure, List<string> assumed)
     {
-        assumed.Add(sentences.Say("asked-at-most", ("thing", clause.Words)));
-        return new AskedTarget(reading, null, figure);
+        var isWished = Wished.Contains(reading);
+        assumed.Add(sentences.Say(isWished ? "asked-at-least" : "asked-at-most", ("thing", clause.Words)));
+        return new AskedTarget(reading, isWished ? figure : null, isWished ? null : figure);
     }
 
     private double InUnit(double count, Lexeme? mass, ref string reading, List<string> assumed)

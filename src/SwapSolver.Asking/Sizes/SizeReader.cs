@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Globalization;
 using SwapSolver.Asking.Grammar;
@@ -23,11 +24,20 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
 
     private const double MostCentimetres = 60;
 
+    /// <summary>Measures that tins are sold by [mm3].</summary>
+    private static readonly FrozenDictionary<string, double> CubicMillimetres =
+        new Dictionary<string, double> { ["litre"] = 1e6, ["ml"] = 1e3 }.ToFrozenDictionary(StringComparer.Ordinal);
+
     /// <summary>How far the loaf that names a tin may be from the one that is said [1]: 2 lb is 907 g.</summary>
     private const double NearLoaf = 0.03;
 
     /// <summary>Less than this is no loaf [g].</summary>
     private const double LeastLoafGrams = 50;
+
+    /// <summary>A piece is no lighter, and no heavier [g].</summary>
+    public const double LeastPieceGrams = 15;
+
+    private const double MostPieceGrams = 300;
 
     /// <summary>A dial above this is in Fahrenheit where no scale is said [degrees].</summary>
     private const double MostCelsius = 260;
@@ -35,6 +45,10 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
     /// <summary>The mass of a clause; null where it is none of a loaf.</summary>
     public static double? MassOf(Clause clause) =>
         clause.Counts[0] * clause.First(Mass)!.Number(Mass) is >= LeastLoafGrams and var grams ? Math.Round(grams, 1) : null;
+
+    /// <summary>The mass of one piece of a clause [g]; null where it is none of a piece.</summary>
+    public static double? PieceOf(Clause clause) =>
+        clause.Counts[^1] * clause.First(Mass)!.Number(Mass) is >= LeastPieceGrams and <= MostPieceGrams and var grams ? Math.Round(grams, 1) : null;
 
     /// <summary>The slices of a clause, of 'eight instead of twelve' the eight; null where they are no whole number.</summary>
     public static int? SlicesOf(Clause clause) => clause.Counts is [var count, ..] && count is >= 1 and <= 1000 && count % 1 == 0 ? (int)count : null;
@@ -52,8 +66,33 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
             : null;
     }
 
+    /// <summary>The tin that is named by what it holds, in the proportions of the formula's own or else of a loaf tin; null where it is named by
+    /// no volume of a tin.</summary>
+    public (Tin Tin, string Assumed)? TinHolding(Clause clause, Formula formula)
+    {
+        if (!CubicMillimetres.TryGetValue(clause.First("measure")!.Means("measure"), out var unit))
+        {
+            return null;
+        }
+
+        return Like(clause, formula, like => Math.Cbrt(clause.Counts[0] * unit / (like.Length.Value * like.Width.Value * like.Height.Value)));
+    }
+
+    /// <summary>The loaf tin of which only the length is said, in the proportions of the formula's own where that is longer than wide, or else of a
+    /// loaf tin.</summary>
+    public (Tin Tin, string Assumed) TinOfLength(Clause clause, Formula formula) =>
+        Like(clause, formula.Shape is Tin own && own.Length.Value > own.Width.Value ? formula : formula with { Shape = null }, like => clause.Counts[0] * clause.First(Length)!.Number(Length) / like.Length.Value);
+
+    private (Tin Tin, string Assumed) Like(Clause clause, Formula formula, Func<Tin, double> times)
+    {
+        var like = formula.Shape as Tin ?? words.Tins[^1].Tin;
+        var by = times(like);
+        var tin = TinOf(Math.Round(like.Length.Value * by), Math.Round(like.Width.Value * by), Math.Round(like.Height.Value * by));
+        return (tin, sentences.Say(formula.Shape is Tin ? "asked-tin-holds" : "asked-loaf-tin-holds", ("tin", clause.Words), ("size", Words(tin))));
+    }
+
     /// <summary>The tin of a clause with its sides, and what was taken for granted.</summary>
-    public (Tin Tin, ImmutableArray<string> Assumed) TinOf(Clause clause, Formula formula, bool isSquare)
+    public (Tin Tin, ImmutableArray<string> Assumed) TinOf(Clause clause, Formula formula, bool isSquare, Clause? depth = null)
     {
         var counts = isSquare ? [clause.Counts[0], clause.Counts[0]] : clause.Counts;
         var assumed = ImmutableArray.CreateBuilder<string>();
@@ -64,8 +103,9 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
         }
 
         var sides = counts.Take(2).Select(side => Math.Round(side * unit)).OrderDescending().ToList();
-        var height = counts.Length > 2 ? Math.Round(counts[2] * unit) : formula.Shape is Tin own ? own.Height.Value : words.Tins[^1].Tin.Height.Value;
-        if (counts.Length == 2)
+        var height = depth is not null ? Math.Round(depth.Counts[0] * (depth.First(Length)?.Number(Length) ?? unit))
+            : counts.Length > 2 ? Math.Round(counts[2] * unit) : formula.Shape is Tin own ? own.Height.Value : words.Tins[^1].Tin.Height.Value;
+        if (counts.Length == 2 && depth is null)
         {
             assumed.Add(sentences.Say("asked-tin-height", ("value", height.ToString(CultureInfo.InvariantCulture))));
         }
@@ -74,9 +114,9 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
     }
 
     /// <summary>The round tin of a clause: tins have sides here, so a square one that holds as much, and what was taken for granted.</summary>
-    public (Tin Tin, ImmutableArray<string> Assumed) RoundTinOf(Clause clause, Formula formula)
+    public (Tin Tin, ImmutableArray<string> Assumed) RoundTinOf(Clause clause, Formula formula, Clause? depth)
     {
-        var (across, assumed) = TinOf(clause, formula, isSquare: true);
+        var (across, assumed) = TinOf(clause, formula, isSquare: true, depth);
         // A circle's area by that of the square about it is pi by 4.
         var side = Math.Round(across.Length.Value * Math.Sqrt(Math.PI) / 2);
         var square = TinOf(side, side, across.Height.Value);

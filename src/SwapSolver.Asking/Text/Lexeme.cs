@@ -37,7 +37,7 @@ internal sealed record Lexeme(string Text, ImmutableDictionary<string, string> C
     /// <summary>Whether it says nothing where no clause reads it.</summary>
     public bool MayBeUnread => Thing is null && (Is(Filler) || Is("soft") || Is("ask"));
 
-    private static readonly ImmutableHashSet<string> Idle = [Filler, Stop, "soft", "ask", "please", "how", "title", "narrow"];
+    private static readonly ImmutableHashSet<string> Idle = [Filler, Stop, "soft", "ask", "please", "how", "title", "narrow", "article", "welcome"];
 }
 
 /// <summary>What words name.</summary>
@@ -46,4 +46,8 @@ internal sealed record Lexeme(string Text, ImmutableDictionary<string, string> C
 /// <param name="Assumed">What was taken for granted; null where nothing was.</param>
 /// <param name="Says">Why they name none of ours; null where that is not known.</param>
 /// <param name="LeftOut">The allergen or group word that they are; null where they are none.</param>
-internal sealed record Thing(ImmutableArray<string> Words, Ingredient? Ingredient, string? Assumed, string? Says, string? LeftOut);
+internal sealed record Thing(ImmutableArray<string> Words, Ingredient? Ingredient, string? Assumed, string? Says, string? LeftOut)
+{
+    /// <summary>Whether it is made of the ingredient and is not the ingredient, so that its grams are not those of it.</summary>
+    public bool IsMadeOf { get; init; }
+}

@@ -12,6 +12,12 @@ internal sealed class LexemeFinder
     /// <summary>Class of numbers that an oven can be set to.</summary>
     private const string OvenHeat = "ovenheat";
 
+    /// <summary>Classes of phrases as no more than.</summary>
+    private static readonly ImmutableArray<string> Limits = ["below", "above"];
+
+    /// <summary>The end of words as eggless.</summary>
+    private const string Less = "less";
+
     private const double LeastOven = 100;
 
     private const double MostOven = 500;
@@ -40,7 +46,7 @@ internal sealed class LexemeFinder
     public (ImmutableArray<Lexeme> Lexemes, ImmutableArray<string> Assumed) In(string text)
     {
         var assumed = new List<string>();
-        var cuts = WithoutHyphens(WordCutter.Of(text)).Select(cut => Spelt(cut, assumed)).ToList();
+        var cuts = WithoutHyphens(WordCutter.Of(text)).SelectMany(Parted).Select(cut => Spelt(cut, assumed)).ToList();
         var words = cuts.Select(cut => cut.Text).ToList();
         var lexemes = new List<Lexeme>();
         for (var place = 0; place < cuts.Count;)
@@ -55,7 +61,7 @@ internal sealed class LexemeFinder
 
     private (Lexeme Lexeme, int Length) At(List<Cut> cuts, List<string> words, int place)
     {
-        var (length, classes) = phrases.At(words, place);
+        var (length, classes) = PhraseAt(words, place);
         if (NumberFinder.At(cuts, place) is { } number && number.Length >= length)
         {
             return (NumberOf(string.Join(' ', words.Skip(place).Take(number.Length)), number.Value), number.Length);
@@ -77,6 +83,16 @@ internal sealed class LexemeFinder
         }
 
         return (new Lexeme(said, Of(cuts[place].Kind switch { CutKind.Stop => Lexeme.Stop, CutKind.Sign => Lexeme.Filler, _ => Lexeme.Unknown }, string.Empty), null), 1);
+    }
+
+    /// <summary>The phrase at a place. 'Have no more than' is no phrase with 'have no' in it.</summary>
+    private (int Length, ImmutableDictionary<string, string> Classes) PhraseAt(List<string> words, int place)
+    {
+        var (length, classes) = phrases.At(words, place);
+        var last = place + length - 1;
+        return length > 1 && words[last] is "no" or "not" && phrases.At(words, last) is { Length: > 1 } limit && Limits.Any(limit.Classes.ContainsKey)
+            ? phrases.At(words[..last], place)
+            : (length, classes);
     }
 
     private static Lexeme NumberOf(string said, double value)
@@ -105,6 +121,12 @@ internal sealed class LexemeFinder
 
         return lexemes;
     }
+
+    /// <summary>Eggless is egg free, where no phrase has the word.</summary>
+    private IEnumerable<Cut> Parted(Cut cut) =>
+        cut.Kind == CutKind.Word && cut.Text.EndsWith(Less, StringComparison.Ordinal) && !phrases.AllWords.Contains(cut.Text) && things.Names(cut.Text[..^Less.Length])
+            ? [cut with { Text = cut.Text[..^Less.Length] }, cut with { Text = "free" }]
+            : [cut];
 
     private Cut Spelt(Cut cut, List<string> assumed)
     {

@@ -21,9 +21,14 @@ internal sealed class ThingWords
 
     private readonly FrozenSet<string> telling;
 
+    private readonly FrozenSet<string> plain;
+
+    private readonly QuestionWords words;
+
     /// <summary>Finds names of this pantry.</summary>
     public ThingWords(QuestionWords words, SpokenNames names, Pantry pantry)
     {
+        this.words = words;
         this.names = names;
         Pantry = pantry;
         var said = pantry.Allergens.SelectMany(one => one.Also.Append(one.Name).Append(one.Id).Select(word => (Word: word, Id: word == one.Name ? one.Id : word)))
@@ -31,12 +36,19 @@ internal sealed class ThingWords
         leftOut = words.LeftOut.Select(pair => (Word: pair.Key, Id: pair.Value)).Concat(said)
             .DistinctBy(pair => Key(pair.Word)).ToFrozenDictionary(pair => Key(pair.Word), pair => pair.Id, StringComparer.Ordinal);
         shortNames = words.ShortNames.ToFrozenDictionary(pair => Key(pair.Key), pair => pair.Value, StringComparer.Ordinal);
+        plain = words.TooPlain.Select(names.FormOf).ToFrozenSet(StringComparer.Ordinal);
         telling = pantry.Ids.SelectMany(WordsOf).Where(word => !words.TooPlain.Contains(word)).ToFrozenSet(StringComparer.Ordinal);
         AllWords = telling.Concat(leftOut.Keys.SelectMany(key => key.Split(' '))).ToFrozenSet(StringComparer.Ordinal);
     }
 
     /// <summary>The ingredients.</summary>
     public Pantry Pantry { get; }
+
+    /// <summary>Allergens whose foods are sold in parts.</summary>
+    public IEnumerable<string> SoldInParts => words.SoldInParts;
+
+    /// <summary>The id of what something is a part of; null where it is none.</summary>
+    public string? WholeOf(string id) => words.PartOf.GetValueOrDefault(id);
 
     /// <summary>Every word that tells what is named.</summary>
     public FrozenSet<string> AllWords { get; }
@@ -61,11 +73,17 @@ internal sealed class ThingWords
         return null;
     }
 
+    /// <summary>Whether a word by itself names something.</summary>
+    public bool Names(string word) => Of([word]) is not null;
+
     /// <summary>The id that a short name stands for; null where it is none.</summary>
     public string? ShortFor(Thing thing) => shortNames.GetValueOrDefault(string.Join(' ', thing.Words));
 
     /// <summary>Whether a word tells what is named: walnut does, and flour does not.</summary>
     public bool Tells(string word) => telling.Contains(word);
+
+    /// <summary>Whether a word by itself tells nothing of what is named, as natural.</summary>
+    public bool IsPlain(string word) => plain.Contains(names.FormOf(word));
 
     /// <summary>The words of an id, in their one form.</summary>
     public IEnumerable<string> WordsOf(string id) => id.Split('-').Select(names.FormOf);
@@ -75,10 +93,17 @@ internal sealed class ThingWords
         ImmutableArray<string> forms = [.. words.Select(names.FormOf)];
         var group = leftOut.GetValueOrDefault(string.Join(' ', forms));
         var named = names.Of(words);
+        var usual = shortNames.TryGetValue(string.Join(' ', forms), out var id) && Pantry.TryGet(id, out var meant) ? meant : null;
+        if (usual is not null && group is null && named is { Ingredient: null } && !forms.All(WordsOf(usual.Id).Contains))
+        {
+            // A thing that the pantry lacks, made of one that it has, as a flax egg.
+            return new Thing(forms, usual, usual.Name, null, null) { IsMadeOf = true };
+        }
+
         if (named is not null || group is not null)
         {
             // A short name, as almond, is no more than a part of a name, whatever a line of ingredients means by it.
-            return shortNames.ContainsKey(string.Join(' ', forms)) && Pantry.Ids.Any(id => forms.All(WordsOf(id).Contains))
+            return usual is not null && Pantry.Ids.Any(id => forms.All(WordsOf(id).Contains))
                 ? new Thing(forms, null, null, null, group)
                 : new Thing(forms, named?.Ingredient, named?.Assumed, named?.Says, group);
         }
@@ -88,7 +113,7 @@ internal sealed class ThingWords
             return new Thing(forms, null, null, null, null);
         }
 
-        return shortNames.TryGetValue(string.Join(' ', forms), out var only) && Pantry.TryGet(only, out var meant) ? new Thing(forms, meant, meant.Name, null, null) : null;
+        return usual is null ? null : new Thing(forms, usual, usual.Name, null, null);
     }
 
     private string Key(string words) => string.Join(' ', words.Split([' ', '-'], StringSplitOptions.RemoveEmptyEntries).Select(names.FormOf));

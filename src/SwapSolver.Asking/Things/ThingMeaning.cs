@@ -17,6 +17,9 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
     /// <summary>What people mean by it differs: peanuts are on lists of their own.</summary>
     private const string Nuts = "nuts";
 
+    /// <summary>Classes of words behind which stands what the formula has.</summary>
+    private static readonly ImmutableArray<string> BeforeOwn = ["instead", "replaces", "not", "andno", "for"];
+
     private readonly List<string> assumed = [];
 
     private readonly List<string> problems = [];
@@ -30,10 +33,40 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
     /// <summary>Whether an ingredient is in the formula.</summary>
     public bool IsInFormula(string id) => formula.Lines.Any(line => line.Ingredient.Id == id);
 
+    /// <summary>Whether something is one line of the formula.</summary>
+    public bool IsOwn(Thing thing) => (thing.Ingredient is { } exact && IsInFormula(exact.Id)) || OwnLike(thing) is not null;
+
+    /// <summary>A question in which a word that by itself names nothing, as natural behind an 'instead of', names the one line of the
+    /// formula that bears it.</summary>
+    public ImmutableArray<Lexeme> WithOwnNamed(ImmutableArray<Lexeme> lexemes)
+    {
+        var named = lexemes.ToBuilder();
+        for (var place = 1; place < named.Count; place++)
+        {
+            var before = named.Take(place).LastOrDefault(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop));
+            var isOneWord = named[place].Thing is null && words.IsPlain(named[place].Text)
+                && (place + 1 == named.Count || (named[place + 1].Thing is null && !words.IsPlain(named[place + 1].Text)));
+            if (isOneWord && before is not null && BeforeOwn.Any(before.Is) && OwnBearing(named[place].Text) is { } own)
+            {
+                named[place] = named[place] with { Thing = new Thing([.. words.WordsOf(named[place].Text)], own, null, null, null), Classes = ImmutableDictionary<string, string>.Empty };
+            }
+        }
+
+        return named.ToImmutable();
+    }
+
     /// <summary>What is to be left out.</summary>
-    public IEnumerable<LeftOutWish> LeftOut(Lexeme lexeme)
+    /// <param name="lexeme">What is named.</param>
+    /// <param name="isAllergy">Whether somebody is allergic to it.</param>
+    public IEnumerable<LeftOutWish> LeftOut(Lexeme lexeme, bool isAllergy)
     {
         var thing = lexeme.Thing!;
+        if (isAllergy && thing.LeftOut is null && thing.Ingredient is { } part && words.SoldInParts.FirstOrDefault(part.Allergens.Carries) is { } whole)
+        {
+            assumed.Add(sentences.Say("asked-allergen", ("thing", lexeme.Text), ("allergen", whole)));
+            return [new LeftOutWish(whole, whole)];
+        }
+
         if (thing.LeftOut is { } word)
         {
             if (word == Nuts)
@@ -48,6 +81,11 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
         {
             var meant = IsInFormula(exact.Id) ? exact : OwnLike(thing) ?? exact;
             Note(lexeme, thing, meant);
+            if (!IsInFormula(meant.Id))
+            {
+                return [.. NotThere(lexeme, exact)];
+            }
+
             // What was named is not to come in for what was meant.
             return [.. new[] { meant, exact }.DistinctBy(one => one.Id).Select(one => new LeftOutWish(one.Id, one.Id))];
         }
@@ -60,7 +98,22 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
             return [];
         }
 
+        if (ids.Count > 0 && ownLike is null && !ids.Any(IsInFormula))
+        {
+            assumed.Add(sentences.Say("asked-not-there", ("ingredient", lexeme.Text)));
+        }
+
         return (thing.Says is null ? ids : [ownLike!.Id]).Select(id => new LeftOutWish(id, id));
+    }
+
+    /// <summary>What is to be left out where the formula has no such line: the line that it is a part of, or itself, that it may not come in.</summary>
+    private IEnumerable<LeftOutWish> NotThere(Lexeme lexeme, Ingredient named)
+    {
+        var whole = words.WholeOf(named.Id) is { } id && IsInFormula(id) ? Found(id) : null;
+        assumed.Add(whole is null
+            ? sentences.Say("asked-not-there", ("ingredient", named.Name))
+            : sentences.Say("asked-part-of", ("thing", lexeme.Text), ("ingredient", whole.Name)));
+        return new[] { named, whole }.OfType<Ingredient>().Select(one => new LeftOutWish(one.Id, one.Id));
     }
 
     /// <summary>What goes out; null where that is not sure.</summary>
@@ -107,6 +160,12 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
     public (Ingredient Own, Ingredient Newcomer)? OneThatDoesTheSame(Lexeme lexeme)
     {
         var thing = lexeme.Thing!;
+        if (thing.IsMadeOf)
+        {
+            // A flax egg does what an egg does, and not what flax does.
+            return OwnBearing(thing.Words[^1]) is { } likeIt ? Noted(lexeme, thing, likeIt, thing.Ingredient!) : null;
+        }
+
         var newcomer = thing.Ingredient ?? (words.ShortFor(thing) is { } usual ? Found(usual) : null);
         if (newcomer is null || thing.Says is not null || Own(thing).Count > 0 || IsInFormula(newcomer.Id))
         {
@@ -123,8 +182,22 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
             return null;
         }
 
+        return Noted(lexeme, thing, own, newcomer);
+    }
+
+    private (Ingredient Own, Ingredient Newcomer) Noted(Lexeme lexeme, Thing thing, Ingredient own, Ingredient newcomer)
+    {
         Note(lexeme, thing, newcomer);
         return (own, newcomer);
+    }
+
+    /// <summary>Whether something that the formula lacks has the role of a line of it.</summary>
+    public bool DoesTheSame(Lexeme newcomer, Lexeme line)
+    {
+        var own = line.Thing!.Ingredient is { } exact && IsInFormula(exact.Id) ? exact : OwnLike(line.Thing);
+        var thing = newcomer.Thing!;
+        var comes = thing.Ingredient ?? (words.ShortFor(thing) is { } usual ? Found(usual) : null);
+        return own is not null && comes is not null && thing.Says is null && comes.Role == own.Role && !IsInFormula(comes.Id);
     }
 
     /// <summary>What comes in; null where that is not sure. Of several that a word may mean, only those of the role of what goes
@@ -177,6 +250,9 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
     /// <summary>The one line of the formula that a name is likely to mean which nothing there bears; null where there is none, or several.</summary>
     private Ingredient? OwnLike(Thing thing) => Own(thing).ToList() is [var only] ? only : null;
 
+    private Ingredient? OwnBearing(string word) =>
+        Ingredients.Where(one => words.WordsOf(one.Id).Contains(words.WordsOf(word).First())).ToList() is [var only] ? only : null;
+
     /// <summary>The one line that is what a word says that things do, as the sweetener; null where there is none, or several.</summary>
     private Ingredient? OwnOfRole(Thing thing) =>
         thing.Words is [var word] && Enum.TryParse<Role>(word, ignoreCase: true, out var role) && Ingredients.Where(one => one.Role == role).ToList() is [var only] ? only : null;
@@ -191,7 +267,11 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
 
     private void Note(Lexeme lexeme, Thing thing, Ingredient meant)
     {
-        if (thing.Ingredient?.Id != meant.Id)
+        if (thing.IsMadeOf)
+        {
+            assumed.Add(sentences.Say("asked-made-of", ("thing", lexeme.Text), ("ingredient", meant.Name)));
+        }
+        else if (thing.Ingredient?.Id != meant.Id)
         {
             assumed.Add(sentences.Say(IsInFormula(meant.Id) ? "asked-own-line" : "asked-taken-for", ("thing", lexeme.Text), ("ingredient", meant.Name)));
         }

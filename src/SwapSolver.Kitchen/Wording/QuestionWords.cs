@@ -10,6 +10,8 @@ namespace SwapSolver.Kitchen.Wording;
 /// <param name="TooPlain">Words of ingredients' names that say nothing by themselves, as <c>ground</c>.</param>
 /// <param name="LeftOut">Words, each with the group or allergen that is meant where something is to be left out.</param>
 /// <param name="ShortNames">Words that stand for several things, each with the id of the one that is meant where it does the same as what goes out.</param>
+/// <param name="SoldInParts">Allergens whose foods are sold in parts, as egg white: an allergy to a part is read as one to the whole.</param>
+/// <param name="PartOf">Ids of ingredients, each with the id of the one that it is a part of.</param>
 /// <param name="Tins">Tins that are named by the loaf that they hold.</param>
 public sealed record QuestionWords(
     ImmutableArray<QuestionWord> Words,
@@ -17,6 +19,8 @@ public sealed record QuestionWords(
     ImmutableHashSet<string> TooPlain,
     ImmutableDictionary<string, string> LeftOut,
     ImmutableDictionary<string, string> ShortNames,
+    ImmutableArray<string> SoldInParts,
+    ImmutableDictionary<string, string> PartOf,
     ImmutableArray<LoafTin> Tins);
 
 /// <summary>A phrase of a question.</summary>

@@ -24,6 +24,7 @@ internal static class AskedForWriter
                 _ => Kind.NotUnderstood,
             },
             From = told.From,
+            AlsoFrom = told.AlsoFrom,
             To = told.To,
             Diet = told.Diet switch
             {
@@ -73,9 +74,9 @@ internal static class AskedForWriter
         if (told.Kind == Kind.Unspecified)
         {
             told.Kind = told.From.Length > 0 ? (told.To.Length > 0 ? Kind.Check : Kind.Replace)
-                : told.Without.Count > 0 || told.Diet != VaryFormulaRequest.Types.Diet.Unspecified ? Kind.Variant
+                : IsWithout(told) ? Kind.Variant
                 : told.HasOvenCelsius ? Kind.Bake
-                : told.HasSlices || told.HasMassGrams || told.HasFactor || told.Tin is not null ? Kind.Resize
+                : IsSized(told) ? Kind.Resize
                 : told.Targets.Count > 0 ? Kind.Reformulate
                 : told.Measure.Length > 0 ? Kind.Convert
                 : Kind.NotUnderstood;
@@ -83,6 +84,16 @@ internal static class AskedForWriter
 
         return told;
     }
+
+    /// <summary>Whether another size is asked for.</summary>
+    public static bool IsSized(AskedFor asked) => asked.HasSlices || asked.HasMassGrams || asked.HasFactor || asked.Tin is not null;
+
+    /// <summary>Whether something is to be left out.</summary>
+    public static bool IsWithout(AskedFor asked) => asked.Without.Count > 0 || asked.Diet != VaryFormulaRequest.Types.Diet.Unspecified;
+
+    /// <summary>Whether it is asked, and nothing else, if one thing does in the place of two.</summary>
+    public static bool IsOneForTwo(AskedFor asked) =>
+        asked is { Kind: Kind.Check, From.Length: > 0, AlsoFrom.Length: > 0, To.Length: > 0 } && !IsSized(asked) && !IsWithout(asked);
 
     private static Target Write(AskedTarget target)
     {

@@ -15,10 +15,10 @@ namespace SwapSolver.Service.Desk;
 internal sealed class DeskSteps(InnerCalls calls, TargetLimits limits, AskedFor asked, Domain.Formula formula, ServerCallContext context)
 {
     /// <summary>Whether another size is asked for.</summary>
-    public bool IsSized => asked.HasSlices || asked.HasMassGrams || asked.HasFactor || asked.Tin is not null;
+    public bool IsSized => AskedForWriter.IsSized(asked);
 
     /// <summary>Whether something is to be left out.</summary>
-    public bool IsWithout => asked.Without.Count > 0 || asked.Diet != VaryFormulaRequest.Types.Diet.Unspecified;
+    public bool IsWithout => AskedForWriter.IsWithout(asked);
 
     /// <summary>The formula in the size that is asked for.</summary>
     public async Task<DeskAnswer> Resize(Formula given, bool withLimits)
@@ -60,8 +60,16 @@ internal sealed class DeskSteps(InnerCalls calls, TargetLimits limits, AskedFor 
     }
 
     /// <summary>Whether one thing does in another's place.</summary>
-    public Task<CheckSwapResponse> Check(Formula given) => calls.Check(
-        new CheckSwapRequest { Formula = given, Swaps = { new Swap { From = Name(asked.From), To = Name(asked.To) } }, Habits = Habits(withLimits: true) }, context);
+    public Task<CheckSwapResponse> Check(Formula given)
+    {
+        var request = new CheckSwapRequest { Formula = given, Swaps = { new Swap { From = Name(asked.From), To = Name(asked.To) } }, Habits = Habits(withLimits: true) };
+        if (asked.AlsoFrom.Length > 0)
+        {
+            request.Swaps.Add(new Swap { From = Name(asked.AlsoFrom) });
+        }
+
+        return calls.Check(request, context);
+    }
 
     /// <summary>The formula without what is to be left out. What went out before does not come back.</summary>
     /// <param name="given">The formula.</param>

@@ -35,6 +35,11 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
             problems.Add("question", string.Empty, "nothing is asked", "write a 'question' in words, or give 'fields'");
         }
 
+        if (request.Fields is { AlsoFrom.Length: > 0 } two && !AskedForWriter.IsOneForTwo(AskedForWriter.WithKind(two)))
+        {
+            problems.Add("fields.also_from", two.AlsoFrom, "goes out beside 'from' only where it is asked whether one thing does for two", "give 'from' and 'to' with it, and no size, diet or 'without'");
+        }
+
         var read = subject.ReadAsGiven(request.Name, request.Formula, problems);
         problems.ThrowIfAny();
         var formula = read!.Formula;

@@ -24,9 +24,9 @@ public sealed class QuestionServiceTests(OpenKitchen kitchen)
     [Fact]
     public async Task Whoever_gets_the_reply_sees_what_of_the_question_was_not_read()
     {
-        var answer = await Ask("no sesame please, for the village fete");
+        var answer = await Ask("no sesame please, for the village regatta");
         Assert.Equal(Verdict.Yes, answer.Verdict);
-        Assert.Contains("village", answer.Problem, StringComparison.Ordinal);
+        Assert.Contains("regatta", answer.Problem, StringComparison.Ordinal);
         Assert.Contains(answer.Problem, answer.Reply, StringComparison.Ordinal);
     }
 
@@ -46,6 +46,24 @@ public sealed class QuestionServiceTests(OpenKitchen kitchen)
         Assert.Equal(Kind.Replace, words.UnderstoodAs.Kind);
         Assert.Equal(words.Changes, fields.Changes);
         Assert.Contains(words.Changes, change => change.Ingredient == "ingredients/ghee");
+    }
+
+    [Fact]
+    public async Task Baking_powder_for_soda_and_cream_of_tartar_is_one_check_of_both_and_the_repair_doses_it()
+    {
+        var answer = await Ask("baking powder instead of baking soda and cream of tartar?");
+        Assert.Equal((Kind.Check, "baking-soda", "cream-of-tartar"), (answer.UnderstoodAs.Kind, answer.UnderstoodAs.From, answer.UnderstoodAs.AlsoFrom));
+        Assert.DoesNotContain(answer.Formula.Lines, line => line.Ingredient is "ingredients/baking-soda" or "ingredients/cream-of-tartar");
+        Assert.Contains(answer.Changes, change => change.Ingredient == $"ingredients/{answer.UnderstoodAs.To}" && change.AfterGrams > 0);
+    }
+
+    [Fact]
+    public async Task What_goes_out_besides_without_what_comes_in_is_refused_by_its_field()
+    {
+        var fault = await Assert.ThrowsAsync<Grpc.Core.RpcException>(() =>
+            Ask(new AnswerQuestionRequest { Formula = Bakes.Hazelnut, Fields = new AskedFor { From = "baking-soda", AlsoFrom = "cream-of-tartar" } }));
+        Assert.Equal(Grpc.Core.StatusCode.InvalidArgument, fault.StatusCode);
+        Assert.Contains("fields.also_from", fault.Status.Detail, StringComparison.Ordinal);
     }
 
     [Fact]

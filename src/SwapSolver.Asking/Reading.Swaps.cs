@@ -1,0 +1,185 @@
+using System.Collections.Immutable;
+using SwapSolver.Asking.Grammar;
+using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Ingredients;
+
+namespace SwapSolver.Asking;
+
+/// <content>Which thing goes out and which comes in.</content>
+internal sealed partial class Reading
+{
+    /// <summary>Parts of a swap that say for certain which of two things goes out.</summary>
+    private static readonly ImmutableArray<string> Directed = ["only", "out", "andno", "not"];
+
+    private static readonly ImmutableArray<string> Contrasting = ["only", "just", "simply", "nothing but", "all i", "all we"];
+
+    /// <summary>Parts of a clause that leaves one thing out and has another, and says not that it comes in its place.</summary>
+    private static readonly ImmutableArray<string> Implied = ["out", "andno", "lack"];
+
+    private void ReadSwap()
+    {
+        var swaps = All("REPLACE", "LACK").OrderBy(clause => clause.First("to") is null ? 1 : 0).ToList();
+        if (swaps is [var kept] && kept.Parts[0].Part == "instead" && kept.First("to") is null && All("WITHOUT").Any() && All("TO").ToList() is [] && !lexemes.Any(lexeme => lexeme.Text.StartsWith("what", StringComparison.Ordinal)))
+        {
+            // The eggs out instead of the butter: the butter stays.
+            problems.Add(sentences.Say("asked-keep", ("words", kept.Words)));
+            swaps.Clear();
+        }
+
+        // Who has only ghee and no butter asks for ghee in butter's place.
+        if (swaps.Count == 0 && All("TO").FirstOrDefault() is { } only && (only.First("only") ?? only.First("alone")) is not null && All("WITHOUT").ToList() is [var lacked] && lacked.All("without").ToList() is [var lone])
+        {
+            var word = (only.First("only") ?? only.First("alone"))!;
+            // Lots of cocoa are no word of what they are for; only chia is.
+            var part = only.First("alone") is not null || Contrasting.Any(said => word.Text.Contains(said, StringComparison.Ordinal)) ? "only" : "out";
+            swaps.Add(lacked with { Parts = [new Filled(part, word), new Filled("from", lone), new Filled("to", only.First("to")!)] });
+            told = told with { Without = [] };
+        }
+
+        if (swaps.Count == 0 && LoneLeftOut() is { } gone && InsteadOf(gone) is { } swap)
+        {
+            swaps.Add(swap);
+            told = told with { Without = [] };
+        }
+
+        if (swaps.Count == 0)
+        {
+            ReadNewcomer();
+            return;
+        }
+
+        var first = swaps[0];
+        var outLexeme = first.First("from")!;
+        var inLexeme = first.First("to") ?? All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? LoneThing();
+        // Who writes 'butter for ghee' may mean either way; what the formula has goes out. Who wants one and none of the other may not.
+        if (!Directed.Any(part => first.First(part) is not null) && first.First("also") is null && inLexeme?.Thing?.Ingredient is { } maybe && meaning.IsInFormula(maybe.Id) && outLexeme.Thing!.Ingredient is { } other && !meaning.IsInFormula(other.Id))
+        {
+            assumed.Add(sentences.Say("asked-turned-round", ("from", maybe.Name), ("to", other.Name)));
+            (outLexeme, inLexeme) = (inLexeme, outLexeme);
+        }
+
+        var goesOut = meaning.Out(outLexeme);
+        ReadAlso(first);
+        var comesIn = inLexeme is null ? null : meaning.In(inLexeme, goesOut);
+        isTurned |= goesOut is null || (inLexeme is not null && comesIn is null);
+        ReadDoubt(first, outLexeme, inLexeme, goesOut, comesIn);
+        isMadeOf = inLexeme?.Thing?.IsMadeOf is true;
+        told = told with { From = goesOut?.Id ?? string.Empty, To = comesIn?.Id ?? string.Empty };
+        foreach (var more in swaps.Skip(1).Where(clause => clause.First("to") is not null || clause.First("from")!.Thing!.Words.SequenceEqual(outLexeme.Thing!.Words) is false))
+        {
+            // Half of two swaps would be sent out as the whole.
+            isTurned = true;
+            problems.Add(sentences.Say("asked-not-read", ("words", more.Words)));
+        }
+    }
+
+    /// <summary>The one ingredient of the formula that is to be left out; null where there is none, or several, or a whole group.</summary>
+    private Lexeme? LoneLeftOut() =>
+        All("WITHOUT").ToList() is [var clause] && clause.All("without").ToList() is [var lone] && lone.Thing!.LeftOut is null && told.Diet.Length == 0 && meaning.IsOwn(lone.Thing) ? lone : null;
+
+    /// <summary>What is asked of something that has to go, as in 'erythritol upsets me, could I use allulose' or 'what might I use instead';
+    /// null where nothing is.</summary>
+    private Clause? InsteadOf(Lexeme gone)
+    {
+        if (lexemes.Any(lexeme => lexeme.Is("ask")) && OnlyThingUnread() is { } named && meaning.DoesTheSame(named, gone))
+        {
+            unread.Remove(named);
+            return new Clause("REPLACE", [new Filled("from", gone), new Filled("to", named)], IsNegated: false);
+        }
+
+        return lexemes.Any(lexeme => lexeme.Text.StartsWith("what", StringComparison.Ordinal)) && lexemes.Any(lexeme => lexeme.Is("alone") || lexeme.Text.StartsWith("what else", StringComparison.Ordinal))
+            ? new Clause("REPLACE", [new Filled("from", gone)], IsNegated: false)
+            : null;
+    }
+
+    /// <summary>Says where it is not sure that one comes in the other's place: who uses ghee and no eggs may mean two things.</summary>
+    private void ReadDoubt(Clause swap, Lexeme outLexeme, Lexeme? inLexeme, Ingredient? goesOut, Ingredient? comesIn)
+    {
+        if (goesOut is null || comesIn is null)
+        {
+            return;
+        }
+
+        if (goesOut.Equals(comesIn) && swap.First("mustbe") is null)
+        {
+            isTurned = true;
+            problems.Add(sentences.Say("asked-same", ("from", outLexeme.Text), ("to", inLexeme!.Text), ("ingredient", goesOut.Name)));
+        }
+        else if ((goesOut.Role != comesIn.Role || (meaning.IsInFormula(comesIn.Id) && swap.First("only") is null && swap.First("use") is null)) && swap.First("to") is not null && swap.First("alone") is null && IsImplied(swap))
+        {
+            isTurned = true;
+            problems.Add(sentences.Say("asked-unsure-swap", ("from", goesOut.Name), ("to", comesIn.Name)));
+        }
+    }
+
+    private static bool IsImplied(Clause swap) =>
+        Implied.Any(part => swap.First(part) is not null) || (swap.First("not") is not null && swap.First("only") is null && swap.First("use") is null);
+
+    /// <summary>The second of two things in whose place one comes. Only a check can be asked with it.</summary>
+    private void ReadAlso(Clause swap)
+    {
+        if (swap.First("also") is not { } also)
+        {
+            return;
+        }
+
+        if (told.IsSized || !told.Without.IsEmpty || told.Diet.Length > 0)
+        {
+            isTurned = true;
+            problems.Add(sentences.Say("asked-not-read", ("words", also.Text)));
+            return;
+        }
+
+        var goesToo = meaning.Out(also);
+        isTurned |= goesToo is null;
+        told = told with { AlsoFrom = goesToo?.Id ?? string.Empty };
+    }
+
+    /// <summary>Something that is to come in, and nobody says in whose place, as in 'would stevia work?': in that of the one line that does
+    /// the same, where there is one.</summary>
+    private void ReadNewcomer()
+    {
+        // What is added stands in nobody's place, and a word that is not known may say where it goes.
+        if (!told.Without.IsEmpty || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !IsDoubted() || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
+            || lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown)))
+        {
+            return;
+        }
+
+        var named = All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? OnlyThingUnread();
+        if (named is not null && meaning.OneThatDoesTheSame(named) is var (own, newcomer))
+        {
+            unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use"));
+            assumed.Add(sentences.Say(named.Thing!.IsMadeOf ? "asked-made-for" : "asked-in-place-of", ("to", newcomer.Name), ("from", own.Name)));
+            told = told with { From = own.Id, To = newcomer.Id };
+            isMadeOf = named.Thing.IsMadeOf;
+        }
+    }
+
+    /// <summary>The one thing that is named and stands in no clause, as in 'will ghee do?'; it is then no longer unread.</summary>
+    private Lexeme? LoneThing()
+    {
+        if (OnlyThingUnread() is not { } only || !lexemes.Any(lexeme => lexeme.Is("ask")) || (only.Thing!.Ingredient is { } known && meaning.IsInFormula(known.Id)))
+        {
+            return null;
+        }
+
+        unread.Remove(only);
+        return only;
+    }
+
+    private Lexeme? OnlyThingUnread() => unread.Where(lexeme => lexeme.Thing is not null).ToList() is [var only] ? only : null;
+
+    /// <summary>Whether something is to come in the place of another, as in 'this instead of butter'.</summary>
+    private bool IsInsteadOf() => All("REPLACE").Any(clause => Between(clause) is not null);
+
+    /// <summary>Whether a word stands in the sentence in which something is to come in another's place.</summary>
+    private bool IsInSentenceOfSwap(Lexeme word) =>
+        All("REPLACE").Any(clause => SentenceOf(Between(clause) ?? clause.First("from")!) == SentenceOf(word));
+
+    /// <summary>The word between what comes in and what goes out, where it says which is which.</summary>
+    private static Lexeme? Between(Clause swap) => swap.First("instead") ?? swap.First("replaces") ?? swap.First("standin") ?? swap.First("swap") ?? swap.First("put");
+
+    private int SentenceOf(Lexeme word) =>
+        lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, word)).Count(lexeme => lexeme.Is(Lexeme.Stop));
+}
