@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Wording;
+
+namespace SwapSolver.Asking;
+
+/// <content>Which question it is.</content>
+internal sealed partial class Reading
+{
+    /// <summary>Ends of words that count loaves.</summary>
+    private static readonly ImmutableArray<string> Whole = ["loaves", "cakes", "breads"];
+
+    private QuestionKind KindOf()
+    {
+        if (told.Factor is > 1 && All("BAKE", "HOW_LONG").Any() && lexemes.FirstOrDefault(lexeme => lexeme.Is("factor") && Whole.Any(word => lexeme.Text.EndsWith(word, StringComparison.Ordinal))) is { } loaves)
+        {
+            assumed.Add(sentences.Say("asked-side-by-side", ("words", loaves.Text)));
+            told = told with { Factor = null };
+        }
+
+        if (told.Tin is null && formula.Shape is not (Tin or Pieces) && lexemes.FirstOrDefault(lexeme => lexeme.Is("tin")) is { } tin && All("BAKE", "HOW_LONG").Any())
+        {
+            isTurned = true;
+            problems.Add(sentences.Say("asked-unsupported", ("words", tin.Text)));
+            return QuestionKind.NotUnderstood;
+        }
+
+        if (formula.Shape is not Pieces && lexemes.FirstOrDefault(lexeme => lexeme.Is("single")) is { } single && All("BAKE", "HOW_LONG").Any())
+        {
+            // Rolls made of a loaf's dough bake otherwise than the loaf does.
+            isTurned = true;
+            problems.Add(sentences.Say("asked-unsupported", ("words", single.Text)));
+            return QuestionKind.NotUnderstood;
+        }
+
+        if (told.Factor is > 1 && lexemes.FirstOrDefault(lexeme => lexeme.Is("eachone")) is { } each && All("BAKE", "HOW_LONG").Any())
+        {
+            // Two loaves side by side are not one of twice the size.
+            isTurned = true;
+            problems.Add(sentences.Say("asked-unsupported", ("words", each.Text)));
+            return QuestionKind.NotUnderstood;
+        }
+
+        if (All("BAKE").Any() || (All("HOW_LONG").Any() && (All("HOW_LONG").Any(clause => clause.First("bakeword") is not null) || All("BAKE_WORD").Any() || told.OvenCelsius is not null || told.IsSized || unread.Any(lexeme => lexeme.Is("fan")))))
+        {
+            return QuestionKind.Bake;
+        }
+
+        if (All("HOW_LONG").Any(clause => clause.First("howlong")!.Text != "time") || (told.OvenCelsius is not null && clauses.All(clause => clause.Means is "OVEN" or "GAS" or "BAKE_WORD")))
+        {
+            isTurned = true;
+            problems.Add(sentences.Say("asked-how-long"));
+            return QuestionKind.NotUnderstood;
+        }
+
+        if (told.From.Length > 0)
+        {
+            return told.To.Length > 0 && !isMadeOf && (IsDoubted() || told.AlsoFrom.Length > 0) ? QuestionKind.Check : QuestionKind.Replace;
+        }
+
+        if (All("TO").FirstOrDefault() is { } only && told.Without.IsEmpty)
+        {
+            problems.Add(sentences.Say("asked-in-place-of-what", ("thing", only.First("to")!.Text)));
+            return QuestionKind.NotUnderstood;
+        }
+
+        return !told.Without.IsEmpty || told.Diet.Length > 0 ? QuestionKind.Variant
+            : told.IsSized ? QuestionKind.Resize
+            : wanted.Count > 0 ? QuestionKind.Reformulate
+            : QuestionKind.NotUnderstood;
+    }
+
+    /// <summary>A time to bake is told of the loaf in its size, and of no other change.</summary>
+    private void ReadBesidesBaking()
+    {
+        ImmutableArray<string> besides =
+        [
+            .. All("REPLACE", "LACK", "TO", "WITHOUT", "DIET", "GOAL", "LESS", "MORE", "EGGS", "EGGS_MOST", "TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN")
+                .Select(clause => clause.Words),
+        ];
+        if (besides.IsEmpty)
+        {
+            return;
+        }
+
+        problems.Add(sentences.Say("asked-bake-besides", ("words", Phrases.List(besides))));
+        told = told with { From = string.Empty, AlsoFrom = string.Empty, To = string.Empty, Without = [], Diet = string.Empty };
+        wanted.Clear();
+    }
+
+    /// <summary>Whether a swap is asked about, and not asked for.</summary>
+    private bool IsDoubted() => All("TO", "REPLACE").Any(clause => clause.First("only") is not null)
+        || (!lexemes.Any(lexeme => lexeme.Is("how")) && (lexemes.Any(lexeme => lexeme.Is("ask")) || question.Contains('?', StringComparison.Ordinal)));
+
+    private bool IsMeasure() =>
+        (All("MEASURE").Any() && (All("CONVERT").Any() || clauses.All(clause => clause.Means is "MEASURE" or "BAKE_WORD")))
+        || (All("CONVERT").Any() && told.From.Length == 0 && told.Without.IsEmpty && OnlyThingUnread() is not null);
+
+    private QuestionKind ReadMeasure()
+    {
+        if (All("MEASURE").FirstOrDefault() is { } clause)
+        {
+            var many = clause.First(Lexeme.Count)?.Text ?? "1";
+            var measure = clause.First("measure")!.Means("measure");
+            told = told with { Text = char.IsAsciiDigit(measure[0]) ? $"{measure} {clause.First("thing")!.Text}" : $"{many} {measure} {clause.First("thing")!.Text}" };
+            return QuestionKind.Convert;
+        }
+
+        var thing = OnlyThingUnread()!;
+        var count = unread.FirstOrDefault(lexeme => lexeme.Is(Lexeme.Count));
+        unread.Remove(thing);
+        unread.RemoveAll(lexeme => lexeme == count);
+        told = told with { Text = $"{count?.Text ?? "1"} {thing.Text}" };
+        return QuestionKind.Convert;
+    }
+}

@@ -1,0 +1,51 @@
+using SwapSolver.Asking.Grammar;
+using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Wording;
+
+namespace SwapSolver.Asking;
+
+/// <content>What is to be left out.</content>
+internal sealed partial class Reading
+{
+    private void ReadLeftOut()
+    {
+        told = told with { Without = [.. All("WITHOUT").SelectMany(LeftOutBy).DistinctBy(wish => wish.Id)] };
+        foreach (var clause in All("WITHOUT").Where(clause => clause.First("contains") is not null || clause.First("need") is not null || clause.First("needed") is not null))
+        {
+            if (clause.First("needed") is { } needed && !question.Contains('?', StringComparison.Ordinal) && !IsAskedBefore(needed))
+            {
+                // That vanilla is essential is no question.
+                isTurned = true;
+                problems.Add(sentences.Say("asked-keep", ("words", clause.Words)));
+                continue;
+            }
+
+            assumed.Add(sentences.Say("asked-whether-without", ("words", clause.Words)));
+        }
+    }
+
+    private IEnumerable<LeftOutWish> LeftOutBy(Clause clause)
+    {
+        var isAllergy = clause.Parts.Any(part => part.Lexeme.Is("bodily")) || unread.Any(lexeme => lexeme.Is("bodily"));
+        var named = clause.All("without").ToList();
+        if (named.Count > 1 && clause.First("both")?.Text == "either")
+        {
+            assumed.Add(sentences.Say("asked-list", ("words", Phrases.List(named.Select(lexeme => lexeme.Text)))));
+        }
+
+        if (named.Count == 2 && JoinsBetween(named[0], named[1]).All(join => join.Text == ","))
+        {
+            // Two names with a comma between may be one that goes and one that comes.
+            assumed.Add(sentences.Say("asked-list", ("words", $"{named[0].Text}, {named[1].Text}")));
+        }
+
+        return named.SelectMany(lexeme => meaning.LeftOut(lexeme, isAllergy));
+    }
+
+    /// <summary>Whether a word of asking stands before the first name, and before this word.</summary>
+    private bool IsAskedBefore(Lexeme word) =>
+        lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, word) && lexeme.Thing is null).Any(lexeme => lexeme.Is("ask"));
+
+    private IEnumerable<Lexeme> JoinsBetween(Lexeme first, Lexeme last) =>
+        lexemes.SkipWhile(lexeme => !ReferenceEquals(lexeme, first)).TakeWhile(lexeme => !ReferenceEquals(lexeme, last)).Where(lexeme => lexeme.Is("join"));
+}

@@ -1,0 +1,57 @@
+using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Wording;
+
+namespace SwapSolver.Asking;
+
+/// <content>What was not read, and whether it can turn what is asked.</content>
+internal sealed partial class Reading
+{
+    /// <summary>Says what was not read, and whether it can turn what is asked.</summary>
+    private void ReadRest()
+    {
+        if (!amounts.IsEmpty)
+        {
+            problems.Add(sentences.Say("asked-amount", ("words", Phrases.List(amounts))));
+        }
+
+        if (All("KEEP").Any())
+        {
+            problems.Add(sentences.Say("asked-keep", ("words", Phrases.List(All("KEEP").Select(clause => clause.Words)))));
+        }
+
+        if (told.To.Length == 0 && told.From.Length == 0 && All("TO").Any())
+        {
+            problems.Add(sentences.Say("asked-not-read", ("words", Phrases.List(All("TO").Select(clause => clause.Words)))));
+        }
+
+        if (told.OvenCelsius is not null && !All("BAKE", "HOW_LONG").Any())
+        {
+            problems.Add(sentences.Say("asked-not-read", ("words", string.Join(' ', All("OVEN", "GAS").Select(clause => clause.Words)))));
+        }
+
+        var rest = unread.Where(lexeme => !lexeme.MayBeUnread && !IsSaidAlready(lexeme) && !IsAmountOfSize(lexeme) && !(lexeme.Is("bodily") && !told.Without.IsEmpty)).ToList();
+        if (rest.Count == 0)
+        {
+            return;
+        }
+
+        // A name that stands in no clause may be what somebody cannot eat; a word beside a measure, or beside a swap that says
+        // not what comes in, may belong to it.
+        isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is) || lexeme.Thing is not null || IsBeforeLimit(lexeme)) || told.Text.Length > 0 || (told.To.Length == 0 && IsInsteadOf() && rest.Any(lexeme => lexeme.Is(Lexeme.Unknown) && IsInSentenceOfSwap(lexeme)));
+        problems.Add(sentences.Say("asked-not-read", ("words", string.Join(", ", rest.Select(lexeme => lexeme.Text)))));
+    }
+
+    /// <summary>Whether a word unread denies the limit behind it: what I cannot have more than is at most that.</summary>
+    private bool IsBeforeLimit(Lexeme lexeme) =>
+        (lexeme.Is("out") || lexeme.Is("lack"))
+        && lexemes.SkipWhile(other => !ReferenceEquals(other, lexeme)).Skip(1).FirstOrDefault(other => !other.MayBeSkipped) is { } next && (next.Is("below") || next.Is("above") || next.Is("slice"));
+
+    /// <summary>Whether something unread is named that is left out anyway, as in 'no egg please: I get hives from egg'.</summary>
+    private bool IsSaidAlready(Lexeme lexeme) =>
+        lexeme.Thing is not null && meaning.LeftOut(lexeme, isAllergy: false).ToList() is { Count: > 0 } wishes && wishes.All(wish => told.Without.Any(other => other.Id == wish.Id));
+
+    /// <summary>Whether the amount of one line is asked for in another size: the amounts of all are told.</summary>
+    private bool IsAmountOfSize(Lexeme lexeme) =>
+        told.IsSized && lexeme.Thing is not null && meaning.IsOwn(lexeme.Thing)
+        && lexemes.TakeWhile(other => !ReferenceEquals(other, lexeme)).LastOrDefault(other => other.Text is not ("of" or "the")) is { Text: "how much" or "how many" };
+}

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using SwapSolver.Asking.Grammar;
+
+namespace SwapSolver.Asking;
+
+/// <content>What a reading is to become.</content>
+internal sealed partial class Reading
+{
+    /// <summary>Words of how many eggs fewer.</summary>
+    private static readonly ImmutableArray<string> OneFewer = ["one", "an egg"];
+
+    /// <summary>So many times fewer slices than the formula has are hardly another size.</summary>
+    private const int FewOf = 3;
+
+    private void ReadTargets()
+    {
+        foreach (var clause in All("TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "EGGS", "EGGS_MOST", "GOAL", "LESS", "MORE").Where(clause => clause != rescaled))
+        {
+            var target = clause.Means switch
+            {
+                "GOAL" => new AskedTarget(clause.First("goal")!.Means("goal"), null, null),
+                "LESS" or "MORE" => TargetClauses.Word(clause),
+                "EGGS" or "EGGS_MOST" => TargetClauses.EggsOf(clause),
+                _ => targets.Figures(clause, formula, told.IsSized, assumed),
+            };
+            if (target is null)
+            {
+                isTurned = true;
+                problems.Add(sentences.Say("asked-unsupported", ("words", clause.Words)));
+            }
+            else
+            {
+                wanted.Add(target);
+            }
+
+            if (clause.Means == "EGGS_MOST" && clause.First("only") is not null)
+            {
+                assumed.Add(sentences.Say("asked-eggs-had", ("words", clause.Words)));
+            }
+
+            if (clause.First("goal") is { } goal && goal.Text.Contains("egg", StringComparison.Ordinal) && OneFewer.Any(word => goal.Text.Contains(word, StringComparison.Ordinal)))
+            {
+                assumed.Add(sentences.Say("asked-fewer-eggs", ("words", goal.Text)));
+            }
+        }
+    }
+
+    /// <summary>A figure that stands apart from what it is a figure of, as in 'more fibre: 4 g or better'.</summary>
+    private void ReadBareFigures()
+    {
+        var bare = All("BARE_BELOW", "BARE_ABOVE", "BARE_TO").ToList();
+        if (bare.Count == 0)
+        {
+            return;
+        }
+
+        var loose = unread.Where(lexeme => lexeme.Is("reading")).ToList();
+        var readings = All("LESS", "MORE", "GOAL", "BARE_TO").SelectMany(clause => clause.All("reading").Concat(clause.All("goal")).Concat(clause.All("figured"))).Concat(loose).Where(lexeme => TargetClauses.ReadingOf(lexeme).Length > 0).ToList();
+        var isOne = bare is [_] && readings.Count > 0 && readings.Select(TargetClauses.ReadingOf).Distinct().Count() == 1;
+        var isMore = All("MORE").Any() || readings.Any(TargetClauses.IsGreater);
+        var means = bare[0].Means == "BARE_TO" ? (isMore ? "BARE_ABOVE" : "BARE_BELOW") : bare[0].Means;
+        if (!isOne || targets.Figures(new Clause(means, [.. bare[0].Parts, new Filled("reading", readings[0])], IsNegated: false), formula, told.IsSized, assumed) is not { } target)
+        {
+            unread.AddRange(bare.SelectMany(clause => clause.Parts).Select(part => part.Lexeme));
+            return;
+        }
+
+        unread.RemoveAll(loose.Contains);
+        wanted.Add(target);
+    }
+
+    /// <summary>What a figure is for where it is not sure: two slices under 3 g may be two slices together, and the whole loaf is not a slice.</summary>
+    private void ReadWhatFor()
+    {
+        if (!wanted.Any(target => target.Low is not null || target.High is not null))
+        {
+            return;
+        }
+
+        if (told.Slices is { } few && few * FewOf <= formula.Slices)
+        {
+            isTurned = true;
+            problems.Add(sentences.Say("asked-slices-figure", ("count", few.ToString(System.Globalization.CultureInfo.InvariantCulture))));
+        }
+
+        if ((told.Slices is null || told.Slices == formula.Slices) && All("TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "BARE_BELOW", "BARE_ABOVE", "BARE_TO").FirstOrDefault(clause => clause.First("per") is null) is { } bare
+            && (lexemes.Any(lexeme => lexeme.Text == "all") || lexemes.Any(lexeme => lexeme.Is("loaf") && lexeme.Thing is null)))
+        {
+            assumed.Add(sentences.Say("asked-for-a-slice", ("words", bare.Words)));
+        }
+
+        foreach (var whole in unread.Where(lexeme => lexeme.Is("per") && lexeme.Means("per") != "slice"))
+        {
+            isTurned = true;
+            problems.Add(sentences.Say("asked-not-read", ("words", whole.Text)));
+        }
+    }
+}
