@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using SwapSolver.Asking.Grammar;
 using SwapSolver.Asking.Text;
 using SwapSolver.Kitchen.Wording;
@@ -7,6 +8,9 @@ namespace SwapSolver.Asking;
 /// <content>What is to be left out.</content>
 internal sealed partial class Reading
 {
+    /// <summary>Beginnings of words of which an 'or' behind them may leave the choice.</summary>
+    private static readonly ImmutableArray<string> Choosing = ["leav", "skip", "drop", "omit", "remov", "tak", "cut", "miss", "ditch", "lose", "do without", "go without"];
+
     private void ReadLeftOut()
     {
         told = told with { Without = [.. All("WITHOUT").SelectMany(LeftOutBy).DistinctBy(wish => wish.Id)] };
@@ -24,6 +28,27 @@ internal sealed partial class Reading
         }
     }
 
+    private static bool IsChoice(Clause clause) => clause.First("bareout") is not null || clause.First("leftout") is not null
+        || (clause.First("out") is { } word && Choosing.Any(start => word.Text.StartsWith(start, StringComparison.Ordinal)));
+
+    /// <summary>Says where a wish may be for a part only: two loaves, one without egg; no salt, or half of it.</summary>
+    private void ReadPartly()
+    {
+        for (var place = 0; place < lexemes.Length; place++)
+        {
+            var said = lexemes[place];
+            var behind = lexemes.Skip(place + 1).Where(lexeme => !lexeme.MayBeSkipped).Take(2).ToList();
+            var next = behind.FirstOrDefault();
+            var isPart = said.Is("partly") && (said.Is("factor") || told.IsSized) && next is not null && (next.Is("out") || next.Is("diet") || (next.Thing is not null && behind[^1].Is("free")));
+            var isEither = said.Is("factor") && place > 0 && lexemes[place - 1].Text is "or" or "with" && !told.Without.IsEmpty;
+            if (isPart || isEither)
+            {
+                isTurned = true;
+                problems.Add(sentences.Say("asked-unsupported", ("words", isPart ? $"{said.Text} {next!.Text}" : $"{lexemes[place - 1].Text} {said.Text}")));
+            }
+        }
+    }
+
     private IEnumerable<LeftOutWish> LeftOutBy(Clause clause)
     {
         var isAllergy = clause.Parts.Any(part => part.Lexeme.Is("bodily")) || unread.Any(lexeme => lexeme.Is("bodily"));
@@ -37,6 +62,11 @@ internal sealed partial class Reading
         {
             // Two names with a comma between may be one that goes and one that comes.
             assumed.Add(sentences.Say("asked-list", ("words", $"{named[0].Text}, {named[1].Text}")));
+        }
+
+        if (named.Count > 1 && IsChoice(clause) && JoinsBetween(named[0], named[^1]).Any(join => join.Text == "or"))
+        {
+            assumed.Add(sentences.Say("asked-list", ("words", Phrases.List(named.Select(lexeme => lexeme.Text)))));
         }
 
         return named.SelectMany(lexeme => meaning.LeftOut(lexeme, isAllergy));

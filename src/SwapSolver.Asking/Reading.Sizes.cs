@@ -3,6 +3,7 @@ using SwapSolver.Asking.Grammar;
 using SwapSolver.Asking.Sizes;
 using SwapSolver.Asking.Text;
 using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Wording;
 
 namespace SwapSolver.Asking;
 
@@ -12,6 +13,9 @@ internal sealed partial class Reading
     private const int MostLoaves = 100;
 
     private const int MostPieces = 1000;
+
+    /// <summary>What is lighter than so many of the formula's pieces is one piece.</summary>
+    private const double MostOfAPiece = 2.5;
 
     /// <summary>Pieces so many times lighter than the formula's are none: the mass is that of one.</summary>
     private const int FarLighter = 3;
@@ -28,6 +32,12 @@ internal sealed partial class Reading
 
         ReadPieces();
         ReadTogether();
+        if (new[] { told.Tin is not null, told.MassGrams is not null, told.Factor is not null }.Count(isSaid => isSaid) > 1)
+        {
+            isTurned = true;
+            problems.Add(sentences.Say("asked-sizes", ("words", Phrases.List(All("MASS", "PIECES", "FACTOR", "NAMED_TIN", "LONG_TIN", "TIN", "SQUARE", "ROUND").Select(clause => clause.Words)))));
+        }
+
         unread.AddRange(All("DEPTH").Where(clause => clause != Depth || told.Tin is null).SelectMany(clause => clause.Parts).Select(part => part.Lexeme));
     }
 
@@ -46,6 +56,11 @@ internal sealed partial class Reading
                 if (formula.Shape is not Pieces && clause.First("slice") is { } kind && kind.Is("single"))
                 {
                     assumed.Add(sentences.Say("asked-cut-of-loaf", ("words", clause.Words)));
+                }
+
+                if (clause.First("slice")?.Is("person") is true || (clause.First("slice") is null && clause.First("serves") is { } serves && (serves.Text.StartsWith("serv", StringComparison.Ordinal) || serves.Text.StartsWith("feed", StringComparison.Ordinal))))
+                {
+                    assumed.Add(sentences.Say("asked-slice-each", ("words", clause.Words)));
                 }
 
                 told = told with { Slices = slices };
@@ -114,7 +129,7 @@ internal sealed partial class Reading
             }
 
             var total = Math.Round(count * each, 1);
-            assumed.Add(sentences.Say("asked-pieces", ("words", clause.Words), ("count", Said(count)), ("grams", Said(each)), ("total", Said(total))));
+            assumed.Add(sentences.Say("asked-pieces", ("words", clause.Words), ("count", Said(count)), ("grams", Said(each)), ("value", Said(total))));
             told = told with { Slices = clause.Counts.Length > 1 ? count : told.Slices, MassGrams = total };
         }
     }
@@ -134,12 +149,17 @@ internal sealed partial class Reading
 
         if (told.Slices is { } slices && grams >= SizeReader.LeastPieceGrams && grams / slices < formula.BatterMass.Value / formula.Slices / FarLighter)
         {
-            assumed.Add(sentences.Say("asked-pieces", ("words", mass.Words), ("count", Said(slices)), ("grams", Said(grams)), ("total", Said(slices * grams))));
+            assumed.Add(sentences.Say("asked-pieces", ("words", mass.Words), ("count", Said(slices)), ("grams", Said(grams)), ("value", Said(slices * grams))));
             told = told with { MassGrams = slices * grams };
+        }
+        else if (told.Slices is null && told.Factor is null && grams < formula.BatterMass.Value / formula.Slices * MostOfAPiece)
+        {
+            assumed.Add(sentences.Say("asked-pieces", ("words", mass.Words), ("count", Said(formula.Slices)), ("grams", Said(grams)), ("value", Said(Math.Round(formula.Slices * grams, 1)))));
+            told = told with { MassGrams = Math.Round(formula.Slices * grams, 1) };
         }
         else if (told.Factor is { } factor)
         {
-            assumed.Add(sentences.Say("asked-loaves-of", ("words", mass.Words), ("count", Said(factor)), ("grams", Said(grams)), ("total", Said(factor * grams))));
+            assumed.Add(sentences.Say("asked-loaves-of", ("words", mass.Words), ("count", Said(factor)), ("grams", Said(grams)), ("value", Said(factor * grams))));
             told = told with { MassGrams = factor * grams, Factor = null };
         }
     }
@@ -164,7 +184,7 @@ internal sealed partial class Reading
         }
 
         var factor = Math.Round(had.Counts[0] * (unit?.Number("mass") ?? 1) / has.Value, 3);
-        assumed.Add(sentences.Say("asked-rescale", ("words", had.Words), ("factor", Said(factor)), ("own", unit is null ? Said(Math.Round(has.Value, 1)) : $"{Said(Math.Round(has.Value, 1))} g")));
+        assumed.Add(sentences.Say("asked-rescale", ("words", had.Words), ("factor", Said(factor)), ("value", unit is null ? Said(Math.Round(has.Value, 1)) : $"{Said(Math.Round(has.Value, 1))} g")));
         told = told with { Factor = factor };
         unread.RemoveAll(lexeme => lexeme.Is("rescale"));
         return had;

@@ -33,7 +33,8 @@ internal sealed partial class Reading
             // Lots of cocoa are no word of what they are for; only chia is.
             var part = only.First("alone") is not null || Contrasting.Any(said => word.Text.Contains(said, StringComparison.Ordinal)) ? "only" : "out";
             swaps.Add(lacked with { Parts = [new Filled(part, word), new Filled("from", lone), new Filled("to", only.First("to")!)] });
-            told = told with { Without = [] };
+            // Who cannot eat eggs is not helped where the whites stay.
+            told = told with { Without = meaning.IsMoreThanOneLine(lone, only.First("to")!) ? told.Without : [] };
         }
 
         if (swaps.Count == 0 && LoneLeftOut() is { } gone && InsteadOf(gone) is { } swap)
@@ -58,7 +59,7 @@ internal sealed partial class Reading
             (outLexeme, inLexeme) = (inLexeme, outLexeme);
         }
 
-        var goesOut = meaning.Out(outLexeme);
+        var goesOut = meaning.Out(outLexeme, told.Without.IsEmpty);
         ReadAlso(first);
         var comesIn = inLexeme is null ? null : meaning.In(inLexeme, goesOut);
         isTurned |= goesOut is null || (inLexeme is not null && comesIn is null);
@@ -87,7 +88,8 @@ internal sealed partial class Reading
             return new Clause("REPLACE", [new Filled("from", gone), new Filled("to", named)], IsNegated: false);
         }
 
-        return lexemes.Any(lexeme => lexeme.Text.StartsWith("what", StringComparison.Ordinal)) && lexemes.Any(lexeme => lexeme.Is("alone") || lexeme.Text.StartsWith("what else", StringComparison.Ordinal))
+        var isToUse = lexemes.Zip(lexemes.Skip(1)).Any(pair => pair.First.Text.StartsWith("what", StringComparison.Ordinal) && (pair.Second.Is("use") || pair.Second.Is("addto")));
+        return lexemes.Any(lexeme => lexeme.Text.StartsWith("what", StringComparison.Ordinal)) && lexemes.Any(lexeme => isToUse || lexeme.Is("alone") || lexeme.Text.StartsWith("what else", StringComparison.Ordinal))
             ? new Clause("REPLACE", [new Filled("from", gone)], IsNegated: false)
             : null;
     }

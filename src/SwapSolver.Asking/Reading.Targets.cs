@@ -6,6 +6,9 @@ namespace SwapSolver.Asking;
 /// <content>What a reading is to become.</content>
 internal sealed partial class Reading
 {
+    /// <summary>Words of how large eggs are, which a count of them does not hold.</summary>
+    private static readonly ImmutableArray<string> EggSizes = ["small", "medium", "large", "big"];
+
     /// <summary>Words of how many eggs fewer.</summary>
     private static readonly ImmutableArray<string> OneFewer = ["one", "an egg"];
 
@@ -31,6 +34,11 @@ internal sealed partial class Reading
             else
             {
                 wanted.Add(target);
+            }
+
+            if (clause.Means is "EGGS" or "EGGS_MOST" && lexemes.FirstOrDefault(lexeme => EggSizes.Contains(lexeme.Text)) is { } size)
+            {
+                problems.Add(sentences.Say("asked-not-read", ("words", size.Text)));
             }
 
             if (clause.Means == "EGGS_MOST" && clause.First("only") is not null)
@@ -83,8 +91,8 @@ internal sealed partial class Reading
             problems.Add(sentences.Say("asked-slices-figure", ("count", few.ToString(System.Globalization.CultureInfo.InvariantCulture))));
         }
 
-        if ((told.Slices is null || told.Slices == formula.Slices) && All("TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "BARE_BELOW", "BARE_ABOVE", "BARE_TO").FirstOrDefault(clause => clause.First("per") is null) is { } bare
-            && (lexemes.Any(lexeme => lexeme.Text == "all") || lexemes.Any(lexeme => lexeme.Is("loaf") && lexeme.Thing is null)))
+        if (All("TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "BARE_BELOW", "BARE_ABOVE", "BARE_TO").FirstOrDefault(clause => clause.First("per") is null) is { } bare
+            && (told.Slices is not null || lexemes.Any(lexeme => lexeme.Text == "all") || lexemes.Any(lexeme => lexeme.Is("loaf") && lexeme.Thing is null)))
         {
             assumed.Add(sentences.Say("asked-for-a-slice", ("words", bare.Words)));
         }

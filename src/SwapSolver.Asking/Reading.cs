@@ -25,7 +25,7 @@ internal sealed partial class Reading(
 {
     /// <summary>Classes of words that turn what is asked: left unread, nothing is sure.</summary>
     private static readonly ImmutableArray<string> Turning =
-        ["not", "hard", "health", "claim", "raw", "animals", "below", "above", "less", "more", "orless", "ormore", "between", "bigger", "gas", "hold", "howlong", "goal", "free", "round", "perword", Lexeme.Count];
+        ["not", "hard", "health", "claim", "raw", "animals", "below", "above", "less", "more", "orless", "ormore", "between", "bigger", "gas", "hold", "howlong", "goal", "free", "round", "perword", "swap", "instead", Lexeme.Count];
 
     /// <summary>Classes of words with which something dangerous may be asked: the caution goes with the refusal.</summary>
     private static readonly ImmutableArray<string> Cautioned = ["health", "claim", "raw", "animals"];
@@ -55,8 +55,8 @@ internal sealed partial class Reading(
     {
         ReadSizes();
         rescaled = ReadRescale();
-        // Who says how large has said what a bigger one is.
-        foreach (var clause in clauses.Where(clause => clause != rescaled).Where(clause => clause.IsNegated || (clause.Means == "UNSUPPORTED" && !(clause.First("bigger") is not null && told.IsSized))))
+        // Who says how large has said what a bigger one is; and of another size all amounts are told, that of the flour too.
+        foreach (var clause in clauses.Where(clause => clause != rescaled).Where(clause => clause.IsNegated || (clause.Means == "UNSUPPORTED" && !(told.IsSized && (clause.First("bigger") is not null || clause.First("amountof") is not null)))))
         {
             isTurned |= !clause.IsNegated;
             problems.Add(sentences.Say(clause.IsNegated ? "asked-negated" : "asked-unsupported", ("words", clause.Words)));
@@ -68,6 +68,7 @@ internal sealed partial class Reading(
         ReadWhatFor();
         ReadLeftOut();
         told = told with { Diet = All("DIET").Select(clause => clause.First("diet")!.Means("diet")).FirstOrDefault(string.Empty) };
+        ReadPartly();
         ReadSwap();
         ReadLoneCount();
         var kind = IsMeasure() ? ReadMeasure() : KindOf();
@@ -84,6 +85,11 @@ internal sealed partial class Reading(
         if (kind == QuestionKind.Bake)
         {
             ReadBesidesBaking();
+        }
+
+        if (lexemes.Any(lexeme => lexeme.Is("asis")) && (kind == QuestionKind.Resize || kind == QuestionKind.Reformulate || (kind == QuestionKind.Variant && clauses.Any(clause => clause.First("free") is not null || clause.Means == "DIET"))))
+        {
+            assumed.Add(sentences.Say("asked-as-is"));
         }
 
         ReadRest();

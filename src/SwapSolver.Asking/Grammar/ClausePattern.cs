@@ -9,8 +9,8 @@ namespace SwapSolver.Asking.Grammar;
 
 /// <summary>A pattern of the data as a parser over lexemes. A part in braces is a class of words or a place for names:
 /// <c>{from}</c>, <c>{also}</c>, <c>{to}</c> and <c>{thing}</c> take one name, <c>{without}</c> and <c>{keep}</c> a list of names,
-/// <c>{end}</c> stands where the sentence or the thought ends and <c>{plain}</c> where no unit
-/// and <c>{apart}</c> where no swap follows. A part with a question mark behind it may be missing.</summary>
+/// <c>{end}</c> stands where the sentence or the thought ends and <c>{plain}</c> where no unit,
+/// <c>{known}</c> where no unknown word and <c>{apart}</c> where no swap follows. A part with a question mark behind it may be missing.</summary>
 internal sealed class ClausePattern
 {
     private const string Join = "join";
@@ -25,12 +25,15 @@ internal sealed class ClausePattern
     /// <summary>Where the number before is that of things, and of no unit.</summary>
     private const string Plain = "plain";
 
+    /// <summary>Where nothing follows that is not known: 50 g of what is no loaf.</summary>
+    private const string Known = "known";
+
     /// <summary>Where what was read is no part of another swap.</summary>
     private const string Apart = "apart";
 
     private static readonly ImmutableArray<string> Swaps = [Instead, "replaces", "where", "for"];
 
-    private static readonly ImmutableArray<string> Units = ["cross", "length", "mass", "measure", "times", "degree", "reading"];
+    private static readonly ImmutableArray<string> Units = ["cross", "length", "mass", "measure", "times", "degree", "reading", "tin", Lexeme.Count];
 
     /// <summary>Words that leave out what was named before; what is named behind them they leave out instead.</summary>
     private const string BareOut = "bareout";
@@ -83,6 +86,7 @@ internal sealed class ClausePattern
             _ when Lists.Contains(name) => ListOf(name),
             End => NoneBehind(next => !next.Is(Lexeme.Stop) && !next.Is(Join)),
             Apart => NoneBehind(next => Swaps.Any(next.Is)),
+            Known => NoneBehind(next => next.Is(Lexeme.Unknown)),
             Plain => NoneBehind(next => Units.Any(next.Is)),
             BareOut => ClassOf(name).Then(word => NoneBehind(next => next.Thing is not null).Value(ImmutableArray.Create(new Filled(name, word)))),
             _ => ClassOf(name).Select(lexeme => ImmutableArray.Create(new Filled(name, lexeme))),

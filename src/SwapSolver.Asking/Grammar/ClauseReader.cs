@@ -99,7 +99,8 @@ internal sealed class ClauseReader(QuestionWords words)
             return lexemes[place].Text == "," && between.Any(lexeme => lexeme.Is("ask"));
         }
 
-        return between.Any(lexeme => !lexeme.Is("article"))
+        return (lexemes[place].Text == "plus" && lexemes.Take(place).Any(lexeme => lexeme.Is("out")))
+            || between.Any(lexeme => !lexeme.Is("article"))
             || (next + 1 < lexemes.Length && lexemes[next + 1].Is("welcome") && IsLastSaid(lexemes, next + 1) && lexemes.Take(place).Any(lexeme => lexeme.Is("out")) && !lexemes.Any(lexeme => lexeme.Is("instead")));
     }
 

@@ -80,6 +80,8 @@ internal sealed class TargetClauses(Phrases sentences)
         return clause.Means switch
         {
             "TARGET_ABOVE" or "BARE_ABOVE" => new AskedTarget(reading, figures[0], null),
+            // From 3 to 2 is down to 2.
+            "TARGET_BETWEEN" when clause.Counts is [var from, var to] && from > to && clause.First("between")?.Text == "from" => new AskedTarget(reading, null, figures[0]),
             "TARGET_BETWEEN" => new AskedTarget(reading, figures[0], figures[^1]),
             "TARGET_PLAIN" => Plain(clause, reading, figures[0], assumed),
             _ => new AskedTarget(reading, null, figures[0]),

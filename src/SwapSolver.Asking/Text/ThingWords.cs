@@ -50,6 +50,9 @@ internal sealed class ThingWords
     /// <summary>The id of what something is a part of; null where it is none.</summary>
     public string? WholeOf(string id) => words.PartOf.GetValueOrDefault(id);
 
+    /// <summary>The word that the one line bears which is meant by a kind of thing, as protein of a protein powder; null where it is no such kind.</summary>
+    public string? OwnWordOf(Thing thing) => words.OwnWords.GetValueOrDefault(string.Join(' ', thing.Words));
+
     /// <summary>Every word that tells what is named.</summary>
     public FrozenSet<string> AllWords { get; }
 

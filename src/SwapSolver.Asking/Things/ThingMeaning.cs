@@ -36,6 +36,10 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
     /// <summary>Whether something is one line of the formula.</summary>
     public bool IsOwn(Thing thing) => (thing.Ingredient is { } exact && IsInFormula(exact.Id)) || OwnLike(thing) is not null;
 
+    /// <summary>Whether a word that is to be left out names an allergen or group that other lines hold too, and what comes in does not.</summary>
+    public bool IsMoreThanOneLine(Lexeme lacked, Lexeme newcomer) =>
+        lacked.Thing!.LeftOut is { } word && Ingredients.Count(one => one.Allergens.Carries(IdOf(word))) > 1 && newcomer.Thing!.Ingredient?.Allergens.Carries(IdOf(word)) is not true;
+
     /// <summary>A question in which a word that by itself names nothing, as natural behind an 'instead of', names the one line of the
     /// formula that bears it.</summary>
     public ImmutableArray<Lexeme> WithOwnNamed(ImmutableArray<Lexeme> lexemes)
@@ -63,7 +67,7 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
         var thing = lexeme.Thing!;
         if (isAllergy && thing.LeftOut is null && thing.Ingredient is { } part && words.SoldInParts.FirstOrDefault(part.Allergens.Carries) is { } whole)
         {
-            assumed.Add(sentences.Say("asked-allergen", ("thing", lexeme.Text), ("allergen", whole)));
+            assumed.Add(sentences.Say("asked-allergen", ("thing", lexeme.Text), ("ingredient", whole)));
             return [new LeftOutWish(whole, whole)];
         }
 
@@ -117,12 +121,19 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
     }
 
     /// <summary>What goes out; null where that is not sure.</summary>
-    public Ingredient? Out(Lexeme lexeme)
+    /// <param name="lexeme">What is named.</param>
+    /// <param name="othersStay">Whether other lines that the name may mean stay, and are told of.</param>
+    public Ingredient? Out(Lexeme lexeme, bool othersStay = true)
     {
         var thing = lexeme.Thing!;
         if (thing.Ingredient is { } exact && IsInFormula(exact.Id))
         {
             Note(lexeme, thing, exact);
+            if (othersStay && thing.LeftOut is { } all && Ingredients.Where(one => !one.Equals(exact) && one.Role == exact.Role && one.Allergens.Carries(IdOf(all))).ToList() is { Count: > 0 } others)
+            {
+                assumed.Add(sentences.Say("asked-others-stay", ("thing", lexeme.Text), ("ingredient", exact.Name), ("names", Phrases.List(others.Select(one => one.Name)))));
+            }
+
             return exact;
         }
 
@@ -260,6 +271,11 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
     /// <summary>Lines with all words of the name; else those of which the first word of the name is the first.</summary>
     private List<Ingredient> Own(Thing thing)
     {
+        if (words.OwnWordOf(thing) is { } bears)
+        {
+            return [.. Ingredients.Where(one => words.WordsOf(one.Id).Contains(bears))];
+        }
+
         var whole = Ingredients.Where(one => thing.Words.All(words.WordsOf(one.Id).Contains)).ToList();
         return whole.Count > 0 || thing.Words.Length < 2 ? whole
             : [.. Ingredients.Where(one => thing.Ingredient is null || one.Role == thing.Ingredient.Role).Where(one => words.WordsOf(one.Id).First() == thing.Words[0])];

@@ -13,7 +13,7 @@ public static class QuestionFile
     /// <exception cref="DataFaultException">The file cannot be believed.</exception>
     public static QuestionWords Read(DataFolder folder, SourceKeys sources)
     {
-        var root = folder.Read("wording/questions.json").Only("about", "notFor", "tinSource", "words", "valued", "tooPlain", "leftOut", "shortNames", "soldInParts", "partOf", "tins", "patterns");
+        var root = folder.Read("wording/questions.json").Only("about", "notFor", "tinSource", "words", "valued", "tooPlain", "leftOut", "shortNames", "soldInParts", "partOf", "ownWords", "tins", "patterns");
         _ = sources.Key(root.Get("tinSource"));
         var plain = root.Get("words").Properties.SelectMany(pair => pair.Value.Items.Select(phrase => new QuestionWord(phrase.Text, pair.Key, string.Empty)));
         var valued = root.Get("valued").Properties.SelectMany(pair => pair.Value.Properties.SelectMany(
@@ -30,6 +30,7 @@ public static class QuestionFile
             root.Get("shortNames").Properties.ToImmutableDictionary(pair => pair.Key, pair => pair.Value.Text, StringComparer.Ordinal),
             [.. root.Get("soldInParts").Items.Select(word => word.Text)],
             root.Get("partOf").Properties.ToImmutableDictionary(pair => pair.Key, pair => pair.Value.Text, StringComparer.Ordinal),
+            root.Get("ownWords").Properties.ToImmutableDictionary(pair => pair.Key, pair => pair.Value.Text, StringComparer.Ordinal),
             [
                 .. root.Get("tins").Items.Select(tin => new LoafTin(
                     new Grams(tin.Only("loafGrams", "lengthMm", "widthMm", "heightMm").Get("loafGrams").Number),

@@ -12,6 +12,7 @@ namespace SwapSolver.Kitchen.Wording;
 /// <param name="ShortNames">Words that stand for several things, each with the id of the one that is meant where it does the same as what goes out.</param>
 /// <param name="SoldInParts">Allergens whose foods are sold in parts, as egg white: an allergy to a part is read as one to the whole.</param>
 /// <param name="PartOf">Ids of ingredients, each with the id of the one that it is a part of.</param>
+/// <param name="OwnWords">Names of kinds of things, each with the word that the one line meant by it bears.</param>
 /// <param name="Tins">Tins that are named by the loaf that they hold.</param>
 public sealed record QuestionWords(
     ImmutableArray<QuestionWord> Words,
@@ -21,6 +22,7 @@ public sealed record QuestionWords(
     ImmutableDictionary<string, string> ShortNames,
     ImmutableArray<string> SoldInParts,
     ImmutableDictionary<string, string> PartOf,
+    ImmutableDictionary<string, string> OwnWords,
     ImmutableArray<LoafTin> Tins);
 
 /// <summary>A phrase of a question.</summary>

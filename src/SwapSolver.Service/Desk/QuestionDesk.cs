@@ -169,9 +169,10 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
         var bake = await steps.Bake(formula);
         answer.Cautions.AddRange(bake.Cautions.Except(answer.Cautions));
         answer.Verdict = bake.TimeToCoreMinutes is null ? Verdict.No : done.Changes.Count == 0 ? Verdict.Yes : Verdict.YesWithChanges;
-        answer.Reply = bake.TimeToCoreMinutes is not { } minutes
+        var sized = done.Changes.Count > 0 ? answer.Reply + " " : string.Empty;
+        answer.Reply = sized + (bake.TimeToCoreMinutes is not { } minutes
             ? words.Say("desk-never-baked", ("value", DeskWords.Number(Math.Round(bake.CoreTargetCelsius))))
-            : words.Say("desk-bake", ("minutes", words.Minutes(minutes)), ("value", DeskWords.Number(Math.Round(bake.CoreTargetCelsius))), ("count", DeskWords.Number(bake.ProbeFromMinute)));
+            : words.Say("desk-bake", ("minutes", words.Minutes(minutes)), ("value", DeskWords.Number(Math.Round(bake.CoreTargetCelsius))), ("count", DeskWords.Number(bake.ProbeFromMinute))));
     }
 
     private async Task Convert(AnswerQuestionResponse answer, DeskSteps steps)
