@@ -13,6 +13,9 @@ internal sealed class ThingWords
 
     private const string Free = "free";
 
+    /// <summary>Who replaces erythritol with monk fruit names two things.</summary>
+    private const string With = "with";
+
     private readonly SpokenNames names;
 
     private readonly FrozenDictionary<string, string> leftOut;
@@ -60,7 +63,7 @@ internal sealed class ThingWords
     public (Thing Thing, int Length)? At(IReadOnlyList<Cut> cuts, int place)
     {
         var most = 0;
-        while (most < MostWords && place + most < cuts.Count && cuts[place + most] is { Kind: CutKind.Word, Text: not Free })
+        while (most < MostWords && place + most < cuts.Count && cuts[place + most] is { Kind: CutKind.Word, Text: not (Free or With) })
         {
             most++;
         }
