@@ -13,6 +13,20 @@ internal sealed partial class Reading
 
     private QuestionKind KindOf()
     {
+        if (told.AlsoFrom.Length > 0 && (isMadeOf || told.IsSized || !told.Without.IsEmpty || told.Diet.Length > 0 || told.AlsoFrom == told.From || told.AlsoFrom == told.To))
+        {
+            // One thing for two is a question by itself.
+            isTurned = true;
+            problems.Add(sentences.Say("asked-not-read", ("words", Phrases.List(All("REPLACE").SelectMany(clause => clause.All("also")).Select(lexeme => lexeme.Text)))));
+            return QuestionKind.NotUnderstood;
+        }
+
+        if (told.Factor is > 1 && formula.Shape is not Pieces && All("BAKE", "HOW_LONG").Any() && All("SLICES").FirstOrDefault(clause => clause.First("ofthese") is not null) is { } these)
+        {
+            assumed.Add(sentences.Say("asked-side-by-side", ("words", these.Words)));
+            told = told with { Factor = null };
+        }
+
         if (told.Factor is > 1 && All("BAKE", "HOW_LONG").Any() && lexemes.FirstOrDefault(lexeme => lexeme.Is("factor") && Whole.Any(word => lexeme.Text.EndsWith(word, StringComparison.Ordinal))) is { } loaves)
         {
             assumed.Add(sentences.Say("asked-side-by-side", ("words", loaves.Text)));
@@ -76,7 +90,8 @@ internal sealed partial class Reading
     {
         ImmutableArray<string> besides =
         [
-            .. All("REPLACE", "LACK", "TO", "WITHOUT", "DIET", "GOAL", "LESS", "MORE", "EGGS", "EGGS_MOST", "TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN")
+            .. All("REPLACE", "LACK", "TO", "WITHOUT", "DIET", "GOAL", "LESS", "MORE", "EGGS", "EGGS_MOST", "TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "BARE_BELOW", "BARE_ABOVE", "BARE_TO")
+                .Where(clause => clause != rescaled)
                 .Select(clause => clause.Words),
         ];
         if (besides.IsEmpty)

@@ -49,9 +49,10 @@ internal sealed partial class Reading
         }
     }
 
+    private bool IsAllergy(Clause clause) => clause.Parts.Any(part => part.Lexeme.Is("bodily")) || unread.Any(lexeme => lexeme.Is("bodily"));
+
     private IEnumerable<LeftOutWish> LeftOutBy(Clause clause)
     {
-        var isAllergy = clause.Parts.Any(part => part.Lexeme.Is("bodily")) || unread.Any(lexeme => lexeme.Is("bodily"));
         var named = clause.All("without").ToList();
         if (named.Count > 1 && clause.First("both")?.Text == "either")
         {
@@ -69,7 +70,7 @@ internal sealed partial class Reading
             assumed.Add(sentences.Say("asked-list", ("words", Phrases.List(named.Select(lexeme => lexeme.Text)))));
         }
 
-        return named.SelectMany(lexeme => meaning.LeftOut(lexeme, isAllergy));
+        return named.SelectMany(lexeme => meaning.LeftOut(lexeme, IsAllergy(clause)));
     }
 
     /// <summary>Whether a word of asking stands before the first name, and before this word.</summary>

@@ -96,7 +96,7 @@ internal sealed partial class Reading
                 return true;
             case "GAS" when told.OvenCelsius is null && sizes.GasOf(clause) is { } gas:
                 assumed.Add(gas.Assumed);
-                told = told with { OvenCelsius = gas.Celsius };
+                told = told with { OvenCelsius = gas.Celsius, Fan = clause.First("fan") is not null };
                 return true;
             case "OVEN" when told.OvenCelsius is null && clause.First("ovenheat") is not null:
                 var (celsius, scale) = sizes.OvenOf(clause);
@@ -120,7 +120,7 @@ internal sealed partial class Reading
             }
 
             var grams = SizeReader.PieceOf(clause);
-            var count = clause.Counts.Length > 1 ? (int)clause.Counts[0] : told.Slices ?? formula.Slices;
+            var count = clause.Counts.Length > 1 ? SizeReader.SlicesOf(clause) ?? 0 : told.Slices ?? formula.Slices;
             var isOther = told.MassGrams is not null || told.Factor is not null || told.Tin is not null || (told.Slices is { } slices && slices != count);
             if (grams is not { } each || count < 1 || isOther || (clause.First("per") is { } per && per.Means("per") != "slice"))
             {
@@ -147,28 +147,38 @@ internal sealed partial class Reading
             return;
         }
 
-        if (told.Slices is { } slices && grams >= SizeReader.LeastPieceGrams && grams / slices < formula.BatterMass.Value / formula.Slices / FarLighter)
+        var isOfOne = mass.First("loaf") is null;
+        if (isOfOne && told.Slices is { } slices && grams >= SizeReader.LeastPieceGrams && grams / slices < formula.BatterMass.Value / formula.Slices / FarLighter)
         {
             assumed.Add(sentences.Say("asked-pieces", ("words", mass.Words), ("count", Said(slices)), ("grams", Said(grams)), ("value", Said(slices * grams))));
             told = told with { MassGrams = slices * grams };
         }
-        else if (told.Slices is null && told.Factor is null && grams < formula.BatterMass.Value / formula.Slices * MostOfAPiece)
+        else if (isOfOne && told.Slices is null && told.Factor is null && grams < formula.BatterMass.Value / formula.Slices * MostOfAPiece)
         {
             assumed.Add(sentences.Say("asked-pieces", ("words", mass.Words), ("count", Said(formula.Slices)), ("grams", Said(grams)), ("value", Said(Math.Round(formula.Slices * grams, 1)))));
             told = told with { MassGrams = Math.Round(formula.Slices * grams, 1) };
         }
-        else if (told.Factor is { } factor)
+        else if (told.Factor is { } loaves && All("BAKE", "HOW_LONG").Any() && IsOfLoaves)
+        {
+            assumed.Add(sentences.Say("asked-side-by-side", ("words", $"{Said(loaves)} x {mass.Words}")));
+            told = told with { Factor = null };
+        }
+        else if (told.Factor is { } factor && IsOfLoaves)
         {
             assumed.Add(sentences.Say("asked-loaves-of", ("words", mass.Words), ("count", Said(factor)), ("grams", Said(grams)), ("value", Said(factor * grams))));
             told = told with { MassGrams = factor * grams, Factor = null };
         }
     }
 
+    /// <summary>Whether loaves are counted, and no batch is scaled.</summary>
+    private bool IsOfLoaves => All("SLICES").Any(clause => clause.First("ofthese") is not null)
+        || lexemes.Any(lexeme => lexeme.Is("factor") && Whole.Any(word => lexeme.Text.EndsWith(word, StringComparison.Ordinal)));
+
     /// <summary>So much of one line as somebody has, to which the others are scaled: 'I only have 3 eggs, how much of the rest'.</summary>
     private Clause? ReadRescale()
     {
         if (told.IsSized || !lexemes.Any(lexeme => lexeme.Is("rescale"))
-            || All("EGGS", "EGGS_MOST", "UNSUPPORTED").Where(clause => clause.First("thing") is not null && clause.Counts is [_]).ToList() is not [var had]
+            || All("EGGS", "EGGS_MOST", "UNSUPPORTED").Where(clause => clause.First("thing") is not null && clause.Counts is [_] && !clause.Parts.Any(part => part.Part is "addto" or "more" or "less" or "times" or "byword" or "factor")).ToList() is not [var had]
             || !meaning.IsOwn(had.First("thing")!.Thing!) && had.First("thing")!.Thing!.LeftOut is null
             || meaning.Out(had.First("thing")!) is not { } own)
         {
@@ -184,6 +194,11 @@ internal sealed partial class Reading
         }
 
         var factor = Math.Round(had.Counts[0] * (unit?.Number("mass") ?? 1) / has.Value, 3);
+        if (factor is not (> 0 and <= MostLoaves))
+        {
+            return null;
+        }
+
         assumed.Add(sentences.Say("asked-rescale", ("words", had.Words), ("factor", Said(factor)), ("value", unit is null ? Said(Math.Round(has.Value, 1)) : $"{Said(Math.Round(has.Value, 1))} g")));
         told = told with { Factor = factor };
         unread.RemoveAll(lexeme => lexeme.Is("rescale"));

@@ -34,13 +34,13 @@ internal sealed partial class Reading
             var part = only.First("alone") is not null || Contrasting.Any(said => word.Text.Contains(said, StringComparison.Ordinal)) ? "only" : "out";
             swaps.Add(lacked with { Parts = [new Filled(part, word), new Filled("from", lone), new Filled("to", only.First("to")!)] });
             // Who cannot eat eggs is not helped where the whites stay.
-            told = told with { Without = meaning.IsMoreThanOneLine(lone, only.First("to")!) ? told.Without : [] };
+            told = told with { Without = IsAllergy(lacked) || meaning.IsMoreThanOneLine(lone, only.First("to")!) ? told.Without : [] };
         }
 
         if (swaps.Count == 0 && LoneLeftOut() is { } gone && InsteadOf(gone) is { } swap)
         {
             swaps.Add(swap);
-            told = told with { Without = [] };
+            told = told with { Without = All("WITHOUT").Any(IsAllergy) ? told.Without : [] };
         }
 
         if (swaps.Count == 0)
@@ -57,6 +57,12 @@ internal sealed partial class Reading
         {
             assumed.Add(sentences.Say("asked-turned-round", ("from", maybe.Name), ("to", other.Name)));
             (outLexeme, inLexeme) = (inLexeme, outLexeme);
+        }
+
+        if (first.First("out")?.Is("bodily") is true)
+        {
+            // What somebody is allergic to stays out, whatever comes in for one line of it.
+            told = told with { Without = [.. told.Without.Concat(meaning.LeftOut(outLexeme, isAllergy: true)).DistinctBy(wish => wish.Id)] };
         }
 
         var goesOut = meaning.Out(outLexeme, told.Without.IsEmpty);

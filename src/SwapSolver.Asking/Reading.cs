@@ -67,7 +67,7 @@ internal sealed partial class Reading(
         ReadBareFigures();
         ReadWhatFor();
         ReadLeftOut();
-        told = told with { Diet = All("DIET").Select(clause => clause.First("diet")!.Means("diet")).FirstOrDefault(string.Empty) };
+        told = told with { Diet = All("DIET").Select(clause => clause.First("diet")!.Means("diet")).OrderBy(diet => diet == "VEGAN" ? 0 : 1).FirstOrDefault(string.Empty) };
         ReadPartly();
         ReadSwap();
         ReadLoneCount();
@@ -77,8 +77,10 @@ internal sealed partial class Reading(
             problems.Add(sentences.Say("asked-not-read", ("words", Phrases.List(converted.Select(clause => clause.Words)))));
         }
 
-        if (kind == QuestionKind.Convert && All("BAKE", "WITHOUT", "DIET", "REPLACE", "LACK").ToList() is { Count: > 0 } besides)
+        if (kind == QuestionKind.Convert && clauses.Where(clause => !clause.IsNegated && clause.Means is not ("MEASURE" or "CONVERT" or "BAKE_WORD" or "UNSUPPORTED" or "IDLE")).ToList() is { Count: > 0 } besides)
         {
+            told = new Understanding { Text = told.Text };
+            wanted.Clear();
             problems.Add(sentences.Say("asked-not-read", ("words", Phrases.List(besides.Select(clause => clause.Words)))));
         }
 
@@ -98,7 +100,7 @@ internal sealed partial class Reading(
         return kind == QuestionKind.NotUnderstood || isTurned ? NotUnderstood() : told with
         {
             Kind = kind,
-            Targets = [.. wanted.DistinctBy(target => target.Name)],
+            Targets = [.. wanted.GroupBy(target => target.Name).Select(same => new AskedTarget(same.Key, same.Max(target => target.Low), same.Min(target => target.High)))],
             Assumed = [.. assumed.Distinct()],
             Problem = string.Join(' ', problems.Distinct()),
         };

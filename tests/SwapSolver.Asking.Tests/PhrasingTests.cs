@@ -107,6 +107,26 @@ public sealed class PhrasingTests
         Assert.Contains(problem, told.Problem, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("hazelnut-tin-loaf", "I'm allergic to butter. What can I use instead?", "REPLACE without=milk from=butter")]
+    [InlineData("seeded-free-form-loaf", "I'm allergic to eggs, can I use egg whites instead?", "CHECK without=egg from=egg-whole to=egg-white")]
+    [InlineData("hazelnut-tin-loaf", "I'm allergic to eggs but I have egg whites", "CHECK without=egg from=egg-whole to=egg-white")]
+    [InlineData("almond-rolls", "I'm allergic to whey", "VARIANT without=milk")]
+    [InlineData("seeded-free-form-loaf", "egg free, aquafaba instead", "REPLACE without=egg from=egg-whole to=aquafaba")]
+    [InlineData("hazelnut-tin-loaf", "a no egg loaf with 20 slices", "VARIANT without=egg slices=20")]
+    public void What_somebody_is_allergic_to_stays_out_whatever_comes_in_for_it(string formula, string question, string understood) =>
+        Assert.Equal(understood, TestQuestions.Words(TestQuestions.Read(formula, question)));
+
+    [Theory]
+    [InlineData("cocoa-cake", "low salt, 0.5 g max a slice", "REFORMULATE targets=less-salt+sodium=..200")]
+    [InlineData("hazelnut-tin-loaf", "at least 5 g protein and at most 8 g protein a slice", "REFORMULATE targets=protein=5..8")]
+    [InlineData("hazelnut-tin-loaf", "a version with fewer than 4 eggs", "REFORMULATE targets=eggs=..3")]
+    [InlineData("hazelnut-tin-loaf", "how long do two loaves of 500 g bake?", "BAKE mass=500")]
+    [InlineData("hazelnut-tin-loaf", "half a loaf instead of a whole", "NOT_UNDERSTOOD")]
+    [InlineData("hazelnut-tin-loaf", "half the recipe, 450 g", "NOT_UNDERSTOOD")]
+    public void A_figure_keeps_its_unit_and_its_end(string formula, string question, string understood) =>
+        Assert.Equal(understood, TestQuestions.Words(TestQuestions.Read(formula, question)));
+
     [Fact]
     public void Nuts_are_said_to_be_tree_nuts() =>
         Assert.Contains(TestQuestions.Read("hazelnut-tin-loaf", "no nuts please").Assumed, taken => taken.Contains("peanuts", StringComparison.Ordinal));

@@ -40,7 +40,7 @@ internal sealed class TargetClauses(Phrases sentences)
     private static readonly ImmutableArray<(string Reading, string Goal)> Greater = [("protein", "more-protein"), ("fibre", "more-fibre")];
 
     /// <summary>Words before a count that is too many itself.</summary>
-    private static readonly ImmutableArray<string> Strict = ["less", "fewer", "under", "below"];
+    private static readonly ImmutableArray<string> Strict = ["less", "fewer", "under", "below", "<"];
 
     /// <summary>What a loaf is asked to have at least where nothing else is said.</summary>
     private static readonly ImmutableHashSet<string> Wished = ["protein", "fibre"];
@@ -89,7 +89,7 @@ internal sealed class TargetClauses(Phrases sentences)
     }
 
     /// <summary>The reading that a word or a goal is about; empty where the goal is about several.</summary>
-    public static string ReadingOf(Lexeme lexeme) => lexeme.Is(Reading) ? lexeme.Means(Reading) : Lesser.Concat(Greater).LastOrDefault(pair => pair.Goal == lexeme.Means(Goal)).Reading ?? string.Empty;
+    public static string ReadingOf(Lexeme lexeme) => lexeme.Is(Reading) ? lexeme.Means(Reading) : lexeme.Text.Contains("salt", StringComparison.Ordinal) ? "salt" : Lesser.Concat(Greater).LastOrDefault(pair => pair.Goal == lexeme.Means(Goal)).Reading ?? string.Empty;
 
     /// <summary>Whether a goal asks for more of something.</summary>
     public static bool IsGreater(Lexeme lexeme) => lexeme.Is(Goal) && Greater.Any(pair => pair.Goal == lexeme.Means(Goal));
@@ -106,7 +106,7 @@ internal sealed class TargetClauses(Phrases sentences)
     public static AskedTarget? EggsOf(Clause clause)
     {
         // Fewer than four are three at the most.
-        var most = Wanted(clause) - (clause.First("below") is { } below && Strict.Any(word => below.Text.StartsWith(word, StringComparison.Ordinal)) ? 1 : 0);
+        var most = Wanted(clause) - (clause.First("below") is { } below && below.Text.Split(' ').Any(Strict.Contains) && !below.Text.StartsWith("no", StringComparison.Ordinal) ? 1 : 0);
         return clause.All("thing").All(lexeme => lexeme.Thing!.Ingredient?.Id == "egg-whole" || lexeme.Thing.LeftOut is "egg" or "eggs")
             ? new AskedTarget(Eggs, clause.Means == "EGGS" ? most : null, most)
             : null;

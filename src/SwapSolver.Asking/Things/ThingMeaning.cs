@@ -50,9 +50,9 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
             var before = named.Take(place).LastOrDefault(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop));
             var isOneWord = named[place].Thing is null && words.IsPlain(named[place].Text)
                 && (place + 1 == named.Count || (named[place + 1].Thing is null && !words.IsPlain(named[place + 1].Text)));
-            if (isOneWord && before is not null && BeforeOwn.Any(before.Is) && OwnBearing(named[place].Text) is { } own)
+            if (isOneWord && before is not null && named.Any(lexeme => lexeme.Thing is not null) && BeforeOwn.Any(before.Is) && OwnBearing(named[place].Text) is { } own)
             {
-                named[place] = named[place] with { Thing = new Thing([.. words.WordsOf(named[place].Text)], own, null, null, null), Classes = ImmutableDictionary<string, string>.Empty };
+                named[place] = named[place] with { Thing = new Thing([.. words.WordsOf(named[place].Text)], own, own.Name, null, null), Classes = ImmutableDictionary<string, string>.Empty };
             }
         }
 
@@ -65,7 +65,7 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
     public IEnumerable<LeftOutWish> LeftOut(Lexeme lexeme, bool isAllergy)
     {
         var thing = lexeme.Thing!;
-        if (isAllergy && thing.LeftOut is null && thing.Ingredient is { } part && words.SoldInParts.FirstOrDefault(part.Allergens.Carries) is { } whole)
+        if (isAllergy && thing.LeftOut is null && (thing.Ingredient ?? (words.ShortFor(thing) is { } usual ? Found(usual) : null)) is { } part && words.SoldInParts.FirstOrDefault(part.Allergens.Carries) is { } whole)
         {
             assumed.Add(sentences.Say("asked-allergen", ("thing", lexeme.Text), ("ingredient", whole)));
             return [new LeftOutWish(whole, whole)];

@@ -93,7 +93,8 @@ internal static class AskedForWriter
 
     /// <summary>Whether it is asked, and nothing else, if one thing does in the place of two.</summary>
     public static bool IsOneForTwo(AskedFor asked) =>
-        asked is { Kind: Kind.Check, From.Length: > 0, AlsoFrom.Length: > 0, To.Length: > 0 } && !IsSized(asked) && !IsWithout(asked);
+        asked is { Kind: Kind.Check, From.Length: > 0, AlsoFrom.Length: > 0, To.Length: > 0 } && asked.AlsoFrom != asked.From && asked.AlsoFrom != asked.To
+        && !IsSized(asked) && !IsWithout(asked);
 
     private static Target Write(AskedTarget target)
     {
