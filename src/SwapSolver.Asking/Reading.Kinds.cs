@@ -8,52 +8,17 @@ namespace SwapSolver.Asking;
 /// <content>Which question it is.</content>
 internal sealed partial class Reading
 {
-    /// <summary>Ends of words that count loaves.</summary>
-    private static readonly ImmutableArray<string> Whole = ["loaves", "cakes", "breads"];
-
     private QuestionKind KindOf()
     {
+        // One thing for two is a question by itself.
         if (told.AlsoFrom.Length > 0 && (isMadeOf || told.IsSized || !told.Without.IsEmpty || told.Diet.Length > 0 || told.AlsoFrom == told.From || told.AlsoFrom == told.To))
         {
-            // One thing for two is a question by itself.
-            isTurned = true;
-            problems.Add(sentences.Say("asked-not-read", ("words", Phrases.List(All("REPLACE").SelectMany(clause => clause.All("also")).Select(lexeme => lexeme.Text)))));
-            return QuestionKind.NotUnderstood;
+            return Refused("asked-not-read", Phrases.List(All("REPLACE").SelectMany(clause => clause.All("also")).Select(lexeme => lexeme.Text)));
         }
 
-        if (told.Factor is > 1 && formula.Shape is not Pieces && All("BAKE", "HOW_LONG").Any() && All("SLICES").FirstOrDefault(clause => clause.First("ofthese") is not null) is { } these)
+        if (IsTimed && WhatBakesOtherwise() is { } otherwise)
         {
-            assumed.Add(sentences.Say("asked-side-by-side", ("words", these.Words)));
-            told = told with { Factor = null };
-        }
-
-        if (told.Factor is > 1 && All("BAKE", "HOW_LONG").Any() && lexemes.FirstOrDefault(lexeme => lexeme.Is("factor") && Whole.Any(word => lexeme.Text.EndsWith(word, StringComparison.Ordinal))) is { } loaves)
-        {
-            assumed.Add(sentences.Say("asked-side-by-side", ("words", loaves.Text)));
-            told = told with { Factor = null };
-        }
-
-        if (told.Tin is null && formula.Shape is not (Tin or Pieces) && lexemes.FirstOrDefault(lexeme => lexeme.Is("tin")) is { } tin && All("BAKE", "HOW_LONG").Any())
-        {
-            isTurned = true;
-            problems.Add(sentences.Say("asked-unsupported", ("words", tin.Text)));
-            return QuestionKind.NotUnderstood;
-        }
-
-        if (formula.Shape is not Pieces && lexemes.FirstOrDefault(lexeme => lexeme.Is("single")) is { } single && All("BAKE", "HOW_LONG").Any())
-        {
-            // Rolls made of a loaf's dough bake otherwise than the loaf does.
-            isTurned = true;
-            problems.Add(sentences.Say("asked-unsupported", ("words", single.Text)));
-            return QuestionKind.NotUnderstood;
-        }
-
-        if (told.Factor is > 1 && lexemes.FirstOrDefault(lexeme => lexeme.Is("eachone")) is { } each && All("BAKE", "HOW_LONG").Any())
-        {
-            // Two loaves side by side are not one of twice the size.
-            isTurned = true;
-            problems.Add(sentences.Say("asked-unsupported", ("words", each.Text)));
-            return QuestionKind.NotUnderstood;
+            return Refused("asked-unsupported", otherwise);
         }
 
         if (All("BAKE").Any() || (All("HOW_LONG").Any() && (All("HOW_LONG").Any(clause => clause.First("bakeword") is not null) || All("BAKE_WORD").Any() || told.OvenCelsius is not null || told.IsSized || unread.Any(lexeme => lexeme.Is("fan")))))
@@ -83,6 +48,35 @@ internal sealed partial class Reading
             : told.IsSized ? QuestionKind.Resize
             : wanted.Count > 0 ? QuestionKind.Reformulate
             : QuestionKind.NotUnderstood;
+    }
+
+    private bool IsTimed => All("BAKE", "HOW_LONG").Any();
+
+    private QuestionKind Refused(string sentence, string said)
+    {
+        isTurned = true;
+        problems.Add(sentences.Say(sentence, ("words", said)));
+        return QuestionKind.NotUnderstood;
+    }
+
+    /// <summary>The words of what bakes otherwise than the formula, in a way that cannot be told; null where nothing does. Loaves side by side bake
+    /// as one does.</summary>
+    private string? WhatBakesOtherwise()
+    {
+        if (told.Factor is > 1 && LoavesCounted is { } loaves)
+        {
+            assumed.Add(sentences.Say("asked-side-by-side", ("words", loaves)));
+            told = told with { Factor = null };
+        }
+
+        if (told.Tin is null && formula.Shape is not (Tin or Pieces) && lexemes.FirstOrDefault(lexeme => lexeme.Is("tin")) is { } tin)
+        {
+            return tin.Text;
+        }
+
+        // Rolls made of a loaf's dough are no loaf, and twice the batter shared among tins is not one of twice the size.
+        return (formula.Shape is Pieces ? null : lexemes.FirstOrDefault(lexeme => lexeme.Is("single"))?.Text)
+            ?? (told.Factor is > 1 ? lexemes.FirstOrDefault(lexeme => lexeme.Is("eachone"))?.Text : null);
     }
 
     /// <summary>A time to bake is told of the loaf in its size, and of no other change.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using SwapSolver.Asking.Grammar;
 using SwapSolver.Asking.Text;
 using SwapSolver.Kitchen.Wording;
@@ -8,9 +7,6 @@ namespace SwapSolver.Asking;
 /// <content>What is to be left out.</content>
 internal sealed partial class Reading
 {
-    /// <summary>Beginnings of words of which an 'or' behind them may leave the choice.</summary>
-    private static readonly ImmutableArray<string> Choosing = ["leav", "skip", "drop", "omit", "remov", "tak", "cut", "miss", "ditch", "lose", "do without", "go without"];
-
     private void ReadLeftOut()
     {
         told = told with { Without = [.. All("WITHOUT").SelectMany(LeftOutBy).DistinctBy(wish => wish.Id)] };
@@ -28,8 +24,8 @@ internal sealed partial class Reading
         }
     }
 
-    private static bool IsChoice(Clause clause) => clause.First("bareout") is not null || clause.First("leftout") is not null
-        || (clause.First("out") is { } word && Choosing.Any(start => word.Text.StartsWith(start, StringComparison.Ordinal)));
+    /// <summary>Whether an 'or' between what goes may leave the choice, as in 'can I drop butter or cream'.</summary>
+    private static bool IsChoice(Clause clause) => clause.First("bareout") is not null || clause.First("leftout") is not null || clause.First("out")?.Is("choosing") is true;
 
     /// <summary>Says where a wish may be for a part only: two loaves, one without egg; no salt, or half of it.</summary>
     private void ReadPartly()
@@ -54,18 +50,13 @@ internal sealed partial class Reading
     private IEnumerable<LeftOutWish> LeftOutBy(Clause clause)
     {
         var named = clause.All("without").ToList();
-        if (named.Count > 1 && clause.First("both")?.Text == "either")
-        {
-            assumed.Add(sentences.Say("asked-list", ("words", Phrases.List(named.Select(lexeme => lexeme.Text)))));
-        }
-
         if (named.Count == 2 && JoinsBetween(named[0], named[1]).All(join => join.Text == ","))
         {
             // Two names with a comma between may be one that goes and one that comes.
             assumed.Add(sentences.Say("asked-list", ("words", $"{named[0].Text}, {named[1].Text}")));
         }
 
-        if (named.Count > 1 && IsChoice(clause) && JoinsBetween(named[0], named[^1]).Any(join => join.Text == "or"))
+        if (named.Count > 1 && (clause.First("both")?.Is("either") is true || (IsChoice(clause) && JoinsBetween(named[0], named[^1]).Any(join => join.Text == "or"))))
         {
             assumed.Add(sentences.Say("asked-list", ("words", Phrases.List(named.Select(lexeme => lexeme.Text)))));
         }

@@ -1,3 +1,4 @@
+using SwapSolver.Asking.Grammar;
 using SwapSolver.Asking.Text;
 using SwapSolver.Kitchen.Wording;
 
@@ -21,12 +22,12 @@ internal sealed partial class Reading
 
         if (told.To.Length == 0 && told.From.Length == 0 && All("TO").Any())
         {
-            problems.Add(sentences.Say("asked-not-read", ("words", Phrases.List(All("TO").Select(clause => clause.Words)))));
+            NotRead(All("TO"));
         }
 
-        if (told.OvenCelsius is not null && !All("BAKE", "HOW_LONG").Any())
+        if (told.OvenCelsius is not null && !IsTimed)
         {
-            problems.Add(sentences.Say("asked-not-read", ("words", string.Join(' ', All("OVEN", "GAS").Select(clause => clause.Words)))));
+            NotRead(string.Join(' ', All("OVEN", "GAS").Select(clause => clause.Words)));
         }
 
         var rest = unread.Where(lexeme => !lexeme.MayBeUnread && !IsSaidAlready(lexeme) && !IsAmountOfSize(lexeme) && !(lexeme.Is("bodily") && !told.Without.IsEmpty)).ToList();
@@ -38,8 +39,12 @@ internal sealed partial class Reading
         // A name that stands in no clause may be what somebody cannot eat; a word beside a measure, or beside a swap that says
         // not what comes in, may belong to it.
         isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is) || lexeme.Thing is not null || IsBeforeLimit(lexeme)) || told.Text.Length > 0 || (told.To.Length == 0 && IsInsteadOf() && rest.Any(lexeme => lexeme.Is(Lexeme.Unknown) && IsInSentenceOfSwap(lexeme)));
-        problems.Add(sentences.Say("asked-not-read", ("words", string.Join(", ", rest.Select(lexeme => lexeme.Text)))));
+        NotRead(string.Join(", ", rest.Select(lexeme => lexeme.Text)));
     }
+
+    private void NotRead(string said) => problems.Add(sentences.Say("asked-not-read", ("words", said)));
+
+    private void NotRead(IEnumerable<Clause> what) => NotRead(Phrases.List(what.Select(clause => clause.Words)));
 
     /// <summary>Whether a word unread denies the limit behind it: what I cannot have more than is at most that.</summary>
     private bool IsBeforeLimit(Lexeme lexeme) =>
@@ -53,5 +58,5 @@ internal sealed partial class Reading
     /// <summary>Whether the amount of one line is asked for in another size: the amounts of all are told.</summary>
     private bool IsAmountOfSize(Lexeme lexeme) =>
         told.IsSized && lexeme.Thing is not null && meaning.IsOwn(lexeme.Thing)
-        && lexemes.TakeWhile(other => !ReferenceEquals(other, lexeme)).LastOrDefault(other => other.Text is not ("of" or "the")) is { Text: "how much" or "how many" };
+        && lexemes.TakeWhile(other => !ReferenceEquals(other, lexeme)).LastOrDefault(other => other.Text is not ("of" or "the")) ?.Is("howmuch") is true;
 }

@@ -11,15 +11,13 @@ internal sealed partial class Reading
     /// <summary>Parts of a swap that say for certain which of two things goes out.</summary>
     private static readonly ImmutableArray<string> Directed = ["only", "out", "andno", "not"];
 
-    private static readonly ImmutableArray<string> Contrasting = ["only", "just", "simply", "nothing but", "all i", "all we"];
-
     /// <summary>Parts of a clause that leaves one thing out and has another, and says not that it comes in its place.</summary>
     private static readonly ImmutableArray<string> Implied = ["out", "andno", "lack"];
 
     private void ReadSwap()
     {
         var swaps = All("REPLACE", "LACK").OrderBy(clause => clause.First("to") is null ? 1 : 0).ToList();
-        if (swaps is [var kept] && kept.Parts[0].Part == "instead" && kept.First("to") is null && All("WITHOUT").Any() && All("TO").ToList() is [] && !lexemes.Any(lexeme => lexeme.Text.StartsWith("what", StringComparison.Ordinal)))
+        if (swaps is [var kept] && kept.Parts[0].Part == "instead" && kept.First("to") is null && All("WITHOUT").Any() && All("TO").ToList() is [] && !lexemes.Any(lexeme => lexeme.Is("what")))
         {
             // The eggs out instead of the butter: the butter stays.
             problems.Add(sentences.Say("asked-keep", ("words", kept.Words)));
@@ -31,7 +29,7 @@ internal sealed partial class Reading
         {
             var word = (only.First("only") ?? only.First("alone"))!;
             // Lots of cocoa are no word of what they are for; only chia is.
-            var part = only.First("alone") is not null || Contrasting.Any(said => word.Text.Contains(said, StringComparison.Ordinal)) ? "only" : "out";
+            var part = only.First("alone") is not null || word.Is("contrasting") ? "only" : "out";
             swaps.Add(lacked with { Parts = [new Filled(part, word), new Filled("from", lone), new Filled("to", only.First("to")!)] });
             // Who cannot eat eggs is not helped where the whites stay.
             told = told with { Without = IsAllergy(lacked) || meaning.IsMoreThanOneLine(lone, only.First("to")!) ? told.Without : [] };
@@ -76,7 +74,7 @@ internal sealed partial class Reading
         {
             // Half of two swaps would be sent out as the whole.
             isTurned = true;
-            problems.Add(sentences.Say("asked-not-read", ("words", more.Words)));
+            NotRead(more.Words);
         }
     }
 
@@ -94,8 +92,8 @@ internal sealed partial class Reading
             return new Clause("REPLACE", [new Filled("from", gone), new Filled("to", named)], IsNegated: false);
         }
 
-        var isToUse = lexemes.Zip(lexemes.Skip(1)).Any(pair => pair.First.Text.StartsWith("what", StringComparison.Ordinal) && (pair.Second.Is("use") || pair.Second.Is("addto")));
-        return lexemes.Any(lexeme => lexeme.Text.StartsWith("what", StringComparison.Ordinal)) && lexemes.Any(lexeme => isToUse || lexeme.Is("alone") || lexeme.Text.StartsWith("what else", StringComparison.Ordinal))
+        var isWhatToUse = lexemes.Zip(lexemes.Skip(1)).Any(pair => pair.First.Is("what") && (pair.Second.Is("use") || pair.Second.Is("addto")));
+        return isWhatToUse || lexemes.Any(lexeme => lexeme.Is("whatelse")) || (lexemes.Any(lexeme => lexeme.Is("what")) && lexemes.Any(lexeme => lexeme.Is("alone")))
             ? new Clause("REPLACE", [new Filled("from", gone)], IsNegated: false)
             : null;
     }
@@ -128,13 +126,6 @@ internal sealed partial class Reading
     {
         if (swap.First("also") is not { } also)
         {
-            return;
-        }
-
-        if (told.IsSized || !told.Without.IsEmpty || told.Diet.Length > 0)
-        {
-            isTurned = true;
-            problems.Add(sentences.Say("asked-not-read", ("words", also.Text)));
             return;
         }
 

@@ -9,10 +9,7 @@ internal sealed partial class Reading
     /// <summary>Words of how large eggs are, which a count of them does not hold.</summary>
     private static readonly ImmutableArray<string> EggSizes = ["small", "medium", "large", "big"];
 
-    /// <summary>Words of how many eggs fewer.</summary>
-    private static readonly ImmutableArray<string> OneFewer = ["one", "an egg"];
-
-    /// <summary>So many times fewer slices than the formula has are hardly another size.</summary>
+    /// <summary>So many times fewer slices than the formula has are hardly another size [1]; our estimate, no source.</summary>
     private const int FewOf = 3;
 
     private void ReadTargets()
@@ -38,7 +35,7 @@ internal sealed partial class Reading
 
             if (clause.Means is "EGGS" or "EGGS_MOST" && lexemes.FirstOrDefault(lexeme => EggSizes.Contains(lexeme.Text)) is { } size)
             {
-                problems.Add(sentences.Say("asked-not-read", ("words", size.Text)));
+                NotRead(size.Text);
             }
 
             if (clause.Means == "EGGS_MOST" && clause.First("only") is not null)
@@ -46,7 +43,7 @@ internal sealed partial class Reading
                 assumed.Add(sentences.Say("asked-eggs-had", ("words", clause.Words)));
             }
 
-            if (clause.First("goal") is { } goal && goal.Text.Contains("egg", StringComparison.Ordinal) && OneFewer.Any(word => goal.Text.Contains(word, StringComparison.Ordinal)))
+            if (clause.First("goal") is { } goal && goal.Is("onefewer"))
             {
                 assumed.Add(sentences.Say("asked-fewer-eggs", ("words", goal.Text)));
             }
@@ -92,7 +89,7 @@ internal sealed partial class Reading
         }
 
         if (All("TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "BARE_BELOW", "BARE_ABOVE", "BARE_TO").FirstOrDefault(clause => clause.First("per") is null) is { } bare
-            && (told.Slices is not null || lexemes.Any(lexeme => lexeme.Text == "all") || lexemes.Any(lexeme => lexeme.Is("loaf") && lexeme.Thing is null)))
+            && (told.Slices is not null || lexemes.Any(lexeme => lexeme.Is("allof") || (lexeme.Is("loaf") && lexeme.Thing is null))))
         {
             assumed.Add(sentences.Say("asked-for-a-slice", ("words", bare.Words)));
         }
@@ -100,7 +97,7 @@ internal sealed partial class Reading
         foreach (var whole in unread.Where(lexeme => lexeme.Is("per") && lexeme.Means("per") != "slice"))
         {
             isTurned = true;
-            problems.Add(sentences.Say("asked-not-read", ("words", whole.Text)));
+            NotRead(whole.Text);
         }
     }
 }

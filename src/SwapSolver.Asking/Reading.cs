@@ -74,14 +74,14 @@ internal sealed partial class Reading(
         var kind = IsMeasure() ? ReadMeasure() : KindOf();
         if (kind is not (QuestionKind.Convert or QuestionKind.NotUnderstood) && All("CONVERT").ToList() is { Count: > 0 } converted)
         {
-            problems.Add(sentences.Say("asked-not-read", ("words", Phrases.List(converted.Select(clause => clause.Words)))));
+            NotRead(converted);
         }
 
         if (kind == QuestionKind.Convert && clauses.Where(clause => !clause.IsNegated && clause.Means is not ("MEASURE" or "CONVERT" or "BAKE_WORD" or "UNSUPPORTED" or "IDLE")).ToList() is { Count: > 0 } besides)
         {
             told = new Understanding { Text = told.Text };
             wanted.Clear();
-            problems.Add(sentences.Say("asked-not-read", ("words", Phrases.List(besides.Select(clause => clause.Words)))));
+            NotRead(besides);
         }
 
         if (kind == QuestionKind.Bake)

@@ -39,9 +39,6 @@ internal sealed class TargetClauses(Phrases sentences)
 
     private static readonly ImmutableArray<(string Reading, string Goal)> Greater = [("protein", "more-protein"), ("fibre", "more-fibre")];
 
-    /// <summary>Words before a count that is too many itself.</summary>
-    private static readonly ImmutableArray<string> Strict = ["less", "fewer", "under", "below", "<"];
-
     /// <summary>What a loaf is asked to have at least where nothing else is said.</summary>
     private static readonly ImmutableHashSet<string> Wished = ["protein", "fibre"];
 
@@ -106,7 +103,7 @@ internal sealed class TargetClauses(Phrases sentences)
     public static AskedTarget? EggsOf(Clause clause)
     {
         // Fewer than four are three at the most.
-        var most = Wanted(clause) - (clause.First("below") is { } below && below.Text.Split(' ').Any(Strict.Contains) && !below.Text.StartsWith("no", StringComparison.Ordinal) ? 1 : 0);
+        var most = Wanted(clause) - (clause.First("below")?.Is("strict") is true ? 1 : 0);
         return clause.All("thing").All(lexeme => lexeme.Thing!.Ingredient?.Id == "egg-whole" || lexeme.Thing.LeftOut is "egg" or "eggs")
             ? new AskedTarget(Eggs, clause.Means == "EGGS" ? most : null, most)
             : null;

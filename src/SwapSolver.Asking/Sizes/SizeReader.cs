@@ -34,7 +34,7 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
     /// <summary>Less than this is no loaf [g].</summary>
     private const double LeastLoafGrams = 50;
 
-    /// <summary>A piece is no lighter, and no heavier [g].</summary>
+    /// <summary>A piece is no lighter, and no heavier [g]; our estimate, no source.</summary>
     public const double LeastPieceGrams = 15;
 
     private const double MostPieceGrams = 300;

@@ -37,7 +37,7 @@ internal sealed record Lexeme(string Text, ImmutableDictionary<string, string> C
     /// <summary>Whether it says nothing where no clause reads it.</summary>
     public bool MayBeUnread => Thing is null && (Is(Filler) || Is("soft") || Is("ask"));
 
-    private static readonly ImmutableHashSet<string> Idle = [Filler, Stop, "soft", "ask", "please", "how", "title", "narrow", "article", "welcome", "asis"];
+    private static readonly ImmutableHashSet<string> Idle = [Filler, Stop, "soft", "ask", "please", "how", "title", "narrow", "article", "welcome", "asis", "what", "whatelse", "allof", "howmuch"];
 }
 
 /// <summary>What words name.</summary>

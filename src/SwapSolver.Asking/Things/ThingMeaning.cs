@@ -10,7 +10,7 @@ namespace SwapSolver.Asking.Things;
 /// <param name="words">The names.</param>
 /// <param name="formula">The formula asked about.</param>
 /// <param name="sentences">The sentences.</param>
-internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases sentences)
+internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Phrases sentences)
 {
     private const int MostListed = 5;
 
@@ -36,10 +36,6 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
     /// <summary>Whether something is one line of the formula.</summary>
     public bool IsOwn(Thing thing) => (thing.Ingredient is { } exact && IsInFormula(exact.Id)) || OwnLike(thing) is not null;
 
-    /// <summary>Whether a word that is to be left out names an allergen or group that other lines hold too, and what comes in does not.</summary>
-    public bool IsMoreThanOneLine(Lexeme lacked, Lexeme newcomer) =>
-        lacked.Thing!.LeftOut is { } word && Ingredients.Count(one => one.Allergens.Carries(IdOf(word))) > 1 && newcomer.Thing!.Ingredient?.Allergens.Carries(IdOf(word)) is not true;
-
     /// <summary>A question in which a word that by itself names nothing, as natural behind an 'instead of', names the one line of the
     /// formula that bears it.</summary>
     public ImmutableArray<Lexeme> WithOwnNamed(ImmutableArray<Lexeme> lexemes)
@@ -57,67 +53,6 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
         }
 
         return named.ToImmutable();
-    }
-
-    /// <summary>What is to be left out.</summary>
-    /// <param name="lexeme">What is named.</param>
-    /// <param name="isAllergy">Whether somebody is allergic to it.</param>
-    public IEnumerable<LeftOutWish> LeftOut(Lexeme lexeme, bool isAllergy)
-    {
-        var thing = lexeme.Thing!;
-        if (isAllergy && thing.LeftOut is null && (thing.Ingredient ?? (words.ShortFor(thing) is { } usual ? Found(usual) : null)) is { } part && words.SoldInParts.FirstOrDefault(part.Allergens.Carries) is { } whole)
-        {
-            assumed.Add(sentences.Say("asked-allergen", ("thing", lexeme.Text), ("ingredient", whole)));
-            return [new LeftOutWish(whole, whole)];
-        }
-
-        if (thing.LeftOut is { } word)
-        {
-            if (word == Nuts)
-            {
-                assumed.Add(sentences.Say("asked-nuts", ("thing", lexeme.Text)));
-            }
-
-            return [new LeftOutWish(IdOf(word), word)];
-        }
-
-        if (thing.Ingredient is { } exact)
-        {
-            var meant = IsInFormula(exact.Id) ? exact : OwnLike(thing) ?? exact;
-            Note(lexeme, thing, meant);
-            if (!IsInFormula(meant.Id))
-            {
-                return [.. NotThere(lexeme, exact)];
-            }
-
-            // What was named is not to come in for what was meant.
-            return [.. new[] { meant, exact }.DistinctBy(one => one.Id).Select(one => new LeftOutWish(one.Id, one.Id))];
-        }
-
-        var ids = words.Pantry.Ids.Where(id => thing.Words.All(words.WordsOf(id).Contains)).ToList();
-        var ownLike = OwnLike(thing) ?? OwnOfRole(thing);
-        if (thing.Says is { } says && ownLike is null)
-        {
-            problems.Add(sentences.Say("asked-other-thing", ("thing", lexeme.Text), ("reason", says)));
-            return [];
-        }
-
-        if (ids.Count > 0 && ownLike is null && !ids.Any(IsInFormula))
-        {
-            assumed.Add(sentences.Say("asked-not-there", ("ingredient", lexeme.Text)));
-        }
-
-        return (thing.Says is null ? ids : [ownLike!.Id]).Select(id => new LeftOutWish(id, id));
-    }
-
-    /// <summary>What is to be left out where the formula has no such line: the line that it is a part of, or itself, that it may not come in.</summary>
-    private IEnumerable<LeftOutWish> NotThere(Lexeme lexeme, Ingredient named)
-    {
-        var whole = words.WholeOf(named.Id) is { } id && IsInFormula(id) ? Found(id) : null;
-        assumed.Add(whole is null
-            ? sentences.Say("asked-not-there", ("ingredient", named.Name))
-            : sentences.Say("asked-part-of", ("thing", lexeme.Text), ("ingredient", whole.Name)));
-        return new[] { named, whole }.OfType<Ingredient>().Select(one => new LeftOutWish(one.Id, one.Id));
     }
 
     /// <summary>What goes out; null where that is not sure.</summary>
@@ -164,51 +99,6 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
             ? sentences.Say("asked-other-thing", ("thing", lexeme.Text), ("reason", says))
             : sentences.Say("asked-not-in-formula", ("thing", lexeme.Text)));
         return null;
-    }
-
-    /// <summary>The one line that does in this formula what something does that is not in it; null where there is none, or several, or the
-    /// name is not sure.</summary>
-    public (Ingredient Own, Ingredient Newcomer)? OneThatDoesTheSame(Lexeme lexeme)
-    {
-        var thing = lexeme.Thing!;
-        if (thing.IsMadeOf)
-        {
-            // A flax egg does what an egg does, and not what flax does.
-            return OwnBearing(thing.Words[^1]) is { } likeIt ? Noted(lexeme, thing, likeIt, thing.Ingredient!) : null;
-        }
-
-        var newcomer = thing.Ingredient ?? (words.ShortFor(thing) is { } usual ? Found(usual) : null);
-        if (newcomer is null || thing.Says is not null || Own(thing).Count > 0 || IsInFormula(newcomer.Id))
-        {
-            return null;
-        }
-
-        // One flour, liquid or flavour does what another does only where it is another kind of the same, as one cocoa of another.
-        var isAnyAsGood = newcomer.Role is not (Role.Flour or Role.Liquid or Role.Flavour);
-        var telling = words.WordsOf(newcomer.Id).Where(words.Tells).ToList();
-        var same = Ingredients.Where(one => one.Role == newcomer.Role).ToList();
-        var kin = same.Where(one => words.WordsOf(one.Id).Intersect(telling).Any()).ToList();
-        if ((kin.Count > 0 || !isAnyAsGood ? kin : same) is not [var own])
-        {
-            return null;
-        }
-
-        return Noted(lexeme, thing, own, newcomer);
-    }
-
-    private (Ingredient Own, Ingredient Newcomer) Noted(Lexeme lexeme, Thing thing, Ingredient own, Ingredient newcomer)
-    {
-        Note(lexeme, thing, newcomer);
-        return (own, newcomer);
-    }
-
-    /// <summary>Whether something that the formula lacks has the role of a line of it.</summary>
-    public bool DoesTheSame(Lexeme newcomer, Lexeme line)
-    {
-        var own = line.Thing!.Ingredient is { } exact && IsInFormula(exact.Id) ? exact : OwnLike(line.Thing);
-        var thing = newcomer.Thing!;
-        var comes = thing.Ingredient ?? (words.ShortFor(thing) is { } usual ? Found(usual) : null);
-        return own is not null && comes is not null && thing.Says is null && comes.Role == own.Role && !IsInFormula(comes.Id);
     }
 
     /// <summary>What comes in; null where that is not sure. Of several that a word may mean, only those of the role of what goes
@@ -296,6 +186,9 @@ internal sealed class ThingMeaning(ThingWords words, Formula formula, Phrases se
             assumed.Add(sentences.Say("asked-taken-for", ("thing", lexeme.Text), ("ingredient", taken == meant.Name ? taken : $"{meant.Name} ({taken})")));
         }
     }
+
+    /// <summary>What is named, or what a short name usually stands for; null where that is not one thing.</summary>
+    private Ingredient? Named(Thing thing) => thing.Ingredient ?? (words.ShortFor(thing) is { } usual ? Found(usual) : null);
 
     private Ingredient Found(string id) => words.Pantry.TryGet(id, out var found) ? found : throw new ArgumentException($"no ingredient '{id}'", nameof(id));
 

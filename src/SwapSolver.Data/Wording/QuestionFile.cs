@@ -13,7 +13,7 @@ public static class QuestionFile
     /// <exception cref="DataFaultException">The file cannot be believed.</exception>
     public static QuestionWords Read(DataFolder folder, SourceKeys sources)
     {
-        var root = folder.Read("wording/questions.json").Only("about", "notFor", "tinSource", "words", "valued", "tooPlain", "leftOut", "shortNames", "soldInParts", "partOf", "ownWords", "tins", "patterns");
+        var root = folder.Read("wording/questions.json").Only("about", "classes", "notFor", "tinSource", "words", "valued", "tooPlain", "leftOut", "shortNames", "soldInParts", "partOf", "ownWords", "tins", "patterns");
         _ = sources.Key(root.Get("tinSource"));
         var plain = root.Get("words").Properties.SelectMany(pair => pair.Value.Items.Select(phrase => new QuestionWord(phrase.Text, pair.Key, string.Empty)));
         var valued = root.Get("valued").Properties.SelectMany(pair => pair.Value.Properties.SelectMany(

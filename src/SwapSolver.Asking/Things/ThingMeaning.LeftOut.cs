@@ -1,0 +1,73 @@
+using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Ingredients;
+
+namespace SwapSolver.Asking.Things;
+
+/// <content>What is meant where something is to be left out.</content>
+internal sealed partial class ThingMeaning
+{
+    /// <summary>What is to be left out.</summary>
+    /// <param name="lexeme">What is named.</param>
+    /// <param name="isAllergy">Whether somebody is allergic to it.</param>
+    public IEnumerable<LeftOutWish> LeftOut(Lexeme lexeme, bool isAllergy)
+    {
+        var thing = lexeme.Thing!;
+        if (isAllergy && thing.LeftOut is null && Named(thing) is { } part && words.SoldInParts.FirstOrDefault(part.Allergens.Carries) is { } whole)
+        {
+            assumed.Add(sentences.Say("asked-allergen", ("thing", lexeme.Text), ("ingredient", whole)));
+            return [new LeftOutWish(whole, whole)];
+        }
+
+        if (thing.LeftOut is { } word)
+        {
+            if (word == Nuts)
+            {
+                assumed.Add(sentences.Say("asked-nuts", ("thing", lexeme.Text)));
+            }
+
+            return [new LeftOutWish(IdOf(word), word)];
+        }
+
+        if (thing.Ingredient is { } exact)
+        {
+            var meant = IsInFormula(exact.Id) ? exact : OwnLike(thing) ?? exact;
+            Note(lexeme, thing, meant);
+            if (!IsInFormula(meant.Id))
+            {
+                return [.. NotThere(lexeme, exact)];
+            }
+
+            // What was named is not to come in for what was meant.
+            return [.. new[] { meant, exact }.DistinctBy(one => one.Id).Select(one => new LeftOutWish(one.Id, one.Id))];
+        }
+
+        var ids = words.Pantry.Ids.Where(id => thing.Words.All(words.WordsOf(id).Contains)).ToList();
+        var ownLike = OwnLike(thing) ?? OwnOfRole(thing);
+        if (thing.Says is { } says && ownLike is null)
+        {
+            problems.Add(sentences.Say("asked-other-thing", ("thing", lexeme.Text), ("reason", says)));
+            return [];
+        }
+
+        if (ids.Count > 0 && ownLike is null && !ids.Any(IsInFormula))
+        {
+            assumed.Add(sentences.Say("asked-not-there", ("ingredient", lexeme.Text)));
+        }
+
+        return (thing.Says is null ? ids : [ownLike!.Id]).Select(id => new LeftOutWish(id, id));
+    }
+
+    /// <summary>What is to be left out where the formula has no such line: the line that it is a part of, or itself, that it may not come in.</summary>
+    private IEnumerable<LeftOutWish> NotThere(Lexeme lexeme, Ingredient named)
+    {
+        var whole = words.WholeOf(named.Id) is { } id && IsInFormula(id) ? Found(id) : null;
+        assumed.Add(whole is null
+            ? sentences.Say("asked-not-there", ("ingredient", named.Name))
+            : sentences.Say("asked-part-of", ("thing", lexeme.Text), ("ingredient", whole.Name)));
+        return new[] { named, whole }.OfType<Ingredient>().Select(one => new LeftOutWish(one.Id, one.Id));
+    }
+
+    /// <summary>Whether a word that is to be left out names an allergen or group that other lines hold too, and what comes in does not.</summary>
+    public bool IsMoreThanOneLine(Lexeme lacked, Lexeme newcomer) =>
+        lacked.Thing!.LeftOut is { } word && Ingredients.Count(one => one.Allergens.Carries(IdOf(word))) > 1 && newcomer.Thing!.Ingredient?.Allergens.Carries(IdOf(word)) is not true;
+}

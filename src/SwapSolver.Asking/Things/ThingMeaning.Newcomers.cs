@@ -1,0 +1,53 @@
+using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Ingredients;
+
+namespace SwapSolver.Asking.Things;
+
+/// <content>In whose place something comes that the formula lacks.</content>
+internal sealed partial class ThingMeaning
+{
+    /// <summary>The one line that does in this formula what something does that is not in it; null where there is none, or several, or the
+    /// name is not sure.</summary>
+    public (Ingredient Own, Ingredient Newcomer)? OneThatDoesTheSame(Lexeme lexeme)
+    {
+        var thing = lexeme.Thing!;
+        if (thing.IsMadeOf)
+        {
+            // A flax egg does what an egg does, and not what flax does.
+            return OwnBearing(thing.Words[^1]) is { } likeIt ? Noted(lexeme, thing, likeIt, thing.Ingredient!) : null;
+        }
+
+        var newcomer = Named(thing);
+        if (newcomer is null || thing.Says is not null || Own(thing).Count > 0 || IsInFormula(newcomer.Id))
+        {
+            return null;
+        }
+
+        // One flour, liquid or flavour does what another does only where it is another kind of the same, as one cocoa of another.
+        var isAnyAsGood = newcomer.Role is not (Role.Flour or Role.Liquid or Role.Flavour);
+        var telling = words.WordsOf(newcomer.Id).Where(words.Tells).ToList();
+        var same = Ingredients.Where(one => one.Role == newcomer.Role).ToList();
+        var kin = same.Where(one => words.WordsOf(one.Id).Intersect(telling).Any()).ToList();
+        if ((kin.Count > 0 || !isAnyAsGood ? kin : same) is not [var own])
+        {
+            return null;
+        }
+
+        return Noted(lexeme, thing, own, newcomer);
+    }
+
+    /// <summary>Whether something that the formula lacks has the role of a line of it.</summary>
+    public bool DoesTheSame(Lexeme newcomer, Lexeme line)
+    {
+        var own = line.Thing!.Ingredient is { } exact && IsInFormula(exact.Id) ? exact : OwnLike(line.Thing);
+        var thing = newcomer.Thing!;
+        var comes = Named(thing);
+        return own is not null && comes is not null && thing.Says is null && comes.Role == own.Role && !IsInFormula(comes.Id);
+    }
+
+    private (Ingredient Own, Ingredient Newcomer) Noted(Lexeme lexeme, Thing thing, Ingredient own, Ingredient newcomer)
+    {
+        Note(lexeme, thing, newcomer);
+        return (own, newcomer);
+    }
+}
