@@ -68,6 +68,13 @@ internal sealed partial class Reading
         var comesIn = inLexeme is null ? null : meaning.In(inLexeme, goesOut);
         isTurned |= goesOut is null || (inLexeme is not null && comesIn is null);
         ReadDoubt(first, outLexeme, inLexeme, goesOut, comesIn);
+        if (comesIn is not null && told.Without.FirstOrDefault(wish => comesIn.Id == wish.Id || comesIn.Allergens.Carries(wish.Id)) is { } held)
+        {
+            // To whom egg is no food, egg white in place of egg is answered with no, and not with another loaf.
+            isTurned = true;
+            problems.Add(sentences.Say("asked-holds", ("to", comesIn.Name), ("wish", held.Word.Replace('-', ' '))));
+        }
+
         isMadeOf = inLexeme?.Thing?.IsMadeOf is true;
         told = told with { From = goesOut?.Id ?? string.Empty, To = comesIn?.Id ?? string.Empty };
         foreach (var more in swaps.Skip(1).Where(clause => clause.First("to") is not null || clause.First("from")!.Thing!.Words.SequenceEqual(outLexeme.Thing!.Words) is false))
