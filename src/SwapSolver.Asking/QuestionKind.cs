@@ -26,4 +26,7 @@ public enum QuestionKind
 
     /// <summary>A household measure in grams.</summary>
     Convert,
+
+    /// <summary>Whether it rises.</summary>
+    Rise,
 }

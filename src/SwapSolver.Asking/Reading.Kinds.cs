@@ -47,7 +47,36 @@ internal sealed partial class Reading
         return !told.Without.IsEmpty || told.Diet.Length > 0 ? QuestionKind.Variant
             : told.IsSized ? QuestionKind.Resize
             : wanted.Count > 0 ? QuestionKind.Reformulate
+            : All("RISE").Any() ? QuestionKind.Rise
             : QuestionKind.NotUnderstood;
+    }
+
+    /// <summary>Who tells how it was asks for nothing, unless a word of asking goes with it.</summary>
+    private void ReadPraise()
+    {
+        if (lexemes.FirstOrDefault(lexeme => lexeme.Is("praise")) is { } praise && !question.Contains('?', StringComparison.Ordinal) && !lexemes.Any(lexeme => lexeme.Is("ask") || lexeme.Is("please") || lexeme.Is("how")))
+        {
+            Refused("asked-unsupported", praise.Text);
+        }
+    }
+
+    /// <summary>Whether it rises is a question; that it should is a wish for more of it. What lifts it is named in passing.</summary>
+    private void ReadRise()
+    {
+        if (!All("RISE").Any() || told.From.Length > 0 || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any() || told.Without.Any(wish => meaning.IsInFormula(wish.Id)))
+        {
+            return;
+        }
+
+        if (!IsDoubted() && !lexemes.Any(lexeme => lexeme.Is("riseask")))
+        {
+            wanted.Add(new AskedTarget("higher", null, null));
+            return;
+        }
+
+        // Without yeast, which it has not, it rises as it does.
+        told = told with { Without = [] };
+        unread.RemoveAll(lexeme => lexeme.Thing is { } thing && meaning.IsOwn(thing));
     }
 
     private bool IsTimed => All("BAKE", "HOW_LONG").Any();
@@ -99,7 +128,7 @@ internal sealed partial class Reading
     }
 
     /// <summary>Whether a swap is asked about, and not asked for.</summary>
-    private bool IsDoubted() => All("TO", "REPLACE").Any(clause => clause.First("only") is not null)
+    private bool IsDoubted() => isOffered || All("TO", "REPLACE").Any(clause => clause.First("only") is not null)
         || (!lexemes.Any(lexeme => lexeme.Is("how")) && (lexemes.Any(lexeme => lexeme.Is("ask")) || question.Contains('?', StringComparison.Ordinal)));
 
     private bool IsMeasure() =>
@@ -118,6 +147,12 @@ internal sealed partial class Reading
 
         var thing = OnlyThingUnread()!;
         var count = unread.FirstOrDefault(lexeme => lexeme.Is(Lexeme.Count));
+        if (count is null && meaning.IsWeighed(thing))
+        {
+            // How many grams of butter it takes stands in the formula.
+            return Refused("asked-unsupported", thing.Text);
+        }
+
         unread.Remove(thing);
         unread.RemoveAll(lexeme => lexeme == count);
         told = told with { Text = $"{count?.Text ?? "1"} {thing.Text}" };

@@ -7,10 +7,22 @@ namespace SwapSolver.Asking;
 /// <content>What is to be left out.</content>
 internal sealed partial class Reading
 {
+    /// <summary>With this word begins what is asked without a word of asking: any eggs in it?</summary>
+    private const string Any = "any ";
+
     private void ReadLeftOut()
     {
-        told = told with { Without = [.. All("WITHOUT").SelectMany(LeftOutBy).DistinctBy(wish => wish.Id)] };
-        foreach (var clause in All("WITHOUT").Where(clause => clause.First("contains") is not null || clause.First("need") is not null || clause.First("needed") is not null))
+        var goes = All("WITHOUT").ToList();
+        foreach (var inside in goes.Where(clause => clause.First("inside") is not null && clause.First("lack") is null && !IsAskedInside(clause)).ToList())
+        {
+            // That eggs are in it is no question, and who would put walnuts in it does not ask whether they are.
+            goes.Remove(inside);
+            unread.AddRange(inside.All("without"));
+        }
+
+        ReadLacked(goes);
+        told = told with { Without = [.. goes.SelectMany(LeftOutBy).DistinctBy(wish => wish.Id)] };
+        foreach (var clause in goes.Where(clause => clause.First("contains") is not null || clause.First("need") is not null || clause.First("needed") is not null || (clause.First("inside") is not null && clause.First("lack") is null)))
         {
             if (clause.First("needed") is { } needed && !question.Contains('?', StringComparison.Ordinal) && !IsAskedBefore(needed))
             {
@@ -21,6 +33,24 @@ internal sealed partial class Reading
             }
 
             assumed.Add(sentences.Say("asked-whether-without", ("words", clause.Words)));
+        }
+    }
+
+    /// <summary>Whether it is asked if something is in it: any eggs in it; dairy in this?</summary>
+    private bool IsAskedInside(Clause clause)
+    {
+        var name = clause.First("without")!;
+        var before = lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, name)).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && !lexeme.Is("join")).ToList();
+        return name.Text.StartsWith(Any, StringComparison.Ordinal) || before is [{ Text: "any" }] || (before.Count <= 1 && IsDoubted());
+    }
+
+    /// <summary>What ran out, and may be left out: I have no flax and the shops are shut, can I skip it?</summary>
+    private void ReadLacked(List<Clause> goes)
+    {
+        if (All("LACK").ToList() is [var lack] && !All("TO", "REPLACE").Any() && unread.RemoveAll(lexeme => lexeme.Is("bareout")) > 0)
+        {
+            leftAway = lack;
+            goes.Add(lack with { Parts = [.. lack.Parts.Select(part => part.Part == "from" ? part with { Part = "without" } : part)] });
         }
     }
 

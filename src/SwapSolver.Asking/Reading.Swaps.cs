@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using SwapSolver.Asking.Grammar;
 using SwapSolver.Asking.Text;
+using SwapSolver.Asking.Things;
 using SwapSolver.Kitchen.Ingredients;
 
 namespace SwapSolver.Asking;
@@ -16,7 +17,7 @@ internal sealed partial class Reading
 
     private void ReadSwap()
     {
-        var swaps = All("REPLACE", "LACK").OrderBy(clause => clause.First("to") is null ? 1 : 0).ToList();
+        var swaps = All("REPLACE", "LACK").Where(clause => clause != leftAway).OrderBy(clause => clause.First("to") is null ? 1 : 0).ToList();
         if (swaps is [var kept] && kept.Parts[0].Part == "instead" && kept.First("to") is null && All("WITHOUT").Any() && All("TO").ToList() is [] && !lexemes.Any(lexeme => lexeme.Is("what")))
         {
             // The eggs out instead of the butter: the butter stays.
@@ -25,11 +26,11 @@ internal sealed partial class Reading
         }
 
         // Who has only ghee and no butter asks for ghee in butter's place.
-        if (swaps.Count == 0 && All("TO").FirstOrDefault() is { } only && (only.First("only") ?? only.First("alone")) is not null && All("WITHOUT").ToList() is [var lacked] && lacked.All("without").ToList() is [var lone])
+        if (swaps.Count == 0 && All("TO").FirstOrDefault() is { } only && (only.First("only") ?? only.First("sole") ?? only.First("alone")) is not null && All("WITHOUT").ToList() is [var lacked] && lacked.All("without").ToList() is [var lone])
         {
-            var word = (only.First("only") ?? only.First("alone"))!;
+            var word = (only.First("only") ?? only.First("sole") ?? only.First("alone"))!;
             // Lots of cocoa are no word of what they are for; only chia is.
-            var part = only.First("alone") is not null || word.Is("contrasting") ? "only" : "out";
+            var part = only.First("only") is null || word.Is("contrasting") ? "only" : "out";
             swaps.Add(lacked with { Parts = [new Filled(part, word), new Filled("from", lone), new Filled("to", only.First("to")!)] });
             // Who cannot eat eggs is not helped where the whites stay.
             told = told with { Without = IsAllergy(lacked) || meaning.IsMoreThanOneLine(lone, only.First("to")!) ? told.Without : [] };
@@ -49,7 +50,7 @@ internal sealed partial class Reading
 
         var first = swaps[0];
         var outLexeme = first.First("from")!;
-        var inLexeme = first.First("to") ?? All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? LoneThing();
+        var inLexeme = first.First("to") ?? All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? LoneThing(outLexeme);
         // Who writes 'butter for ghee' may mean either way; what the formula has goes out. Who wants one and none of the other may not.
         if (!Directed.Any(part => first.First(part) is not null) && first.First("also") is null && inLexeme?.Thing?.Ingredient is { } maybe && meaning.IsInFormula(maybe.Id) && outLexeme.Thing!.Ingredient is { } other && !meaning.IsInFormula(other.Id))
         {
@@ -63,7 +64,7 @@ internal sealed partial class Reading
             told = told with { Without = [.. told.Without.Concat(meaning.LeftOut(outLexeme, isAllergy: true)).DistinctBy(wish => wish.Id)] };
         }
 
-        var goesOut = meaning.Out(outLexeme, told.Without.IsEmpty);
+        var goesOut = meaning.Out(outLexeme, told.Without.IsEmpty, inLexeme);
         ReadAlso(first);
         var comesIn = inLexeme is null ? null : meaning.In(inLexeme, goesOut);
         isTurned |= goesOut is null || (inLexeme is not null && comesIn is null);
@@ -77,7 +78,7 @@ internal sealed partial class Reading
 
         isMadeOf = inLexeme?.Thing?.IsMadeOf is true;
         told = told with { From = goesOut?.Id ?? string.Empty, To = comesIn?.Id ?? string.Empty };
-        foreach (var more in swaps.Skip(1).Where(clause => clause.First("to") is not null || clause.First("from")!.Thing!.Words.SequenceEqual(outLexeme.Thing!.Words) is false))
+        foreach (var more in swaps.Skip(1).Where(clause => clause.First("to") is not null || !(clause.First("from")!.Thing!.Words.SequenceEqual(outLexeme.Thing!.Words) || meaning.IsLine(clause.First("from")!, goesOut))))
         {
             // Half of two swaps would be sent out as the whole.
             isTurned = true;
@@ -118,7 +119,7 @@ internal sealed partial class Reading
             isTurned = true;
             problems.Add(sentences.Say("asked-same", ("from", outLexeme.Text), ("to", inLexeme!.Text), ("ingredient", goesOut.Name)));
         }
-        else if ((goesOut.Role != comesIn.Role || (meaning.IsInFormula(comesIn.Id) && swap.First("only") is null && swap.First("use") is null)) && swap.First("to") is not null && swap.First("alone") is null && IsImplied(swap))
+        else if ((!ThingMeaning.IsAlike(goesOut, comesIn) || (meaning.IsInFormula(comesIn.Id) && swap.First("only") is null && swap.First("use") is null)) && swap.First("to") is not null && swap.First("alone") is null && IsImplied(swap))
         {
             isTurned = true;
             problems.Add(sentences.Say("asked-unsure-swap", ("from", goesOut.Name), ("to", comesIn.Name)));
@@ -162,10 +163,17 @@ internal sealed partial class Reading
         }
     }
 
-    /// <summary>The one thing that is named and stands in no clause, as in 'will ghee do?'; it is then no longer unread.</summary>
-    private Lexeme? LoneThing()
+    /// <summary>The one thing that is named and stands in no clause, as in 'will ghee do?' or in 'butter gone, coconut oil in'; it is then no
+    /// longer unread.</summary>
+    private Lexeme? LoneThing(Lexeme goes)
     {
-        if (OnlyThingUnread() is not { } only || !lexemes.Any(lexeme => lexeme.Is("ask")) || (only.Thing!.Ingredient is { } known && meaning.IsInFormula(known.Id)))
+        if (OnlyThingUnread() is not { } only || (only.Thing!.Ingredient is { } known && meaning.IsInFormula(known.Id)))
+        {
+            return null;
+        }
+
+        isOffered = meaning.DoesTheSame(only, goes);
+        if (!isOffered && !lexemes.Any(lexeme => lexeme.Is("ask")))
         {
             return null;
         }

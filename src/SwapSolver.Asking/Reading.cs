@@ -48,21 +48,26 @@ internal sealed partial class Reading(
 
     private bool isMadeOf;
 
+    private bool isOffered;
+
     private Clause? rescaled;
+
+    private Clause? leftAway;
 
     /// <summary>How the question is understood.</summary>
     public Understanding Understand()
     {
         ReadSizes();
         rescaled = ReadRescale();
-        // Who says how large has said what a bigger one is; and of another size all amounts are told, that of the flour too.
-        foreach (var clause in clauses.Where(clause => clause != rescaled).Where(clause => clause.IsNegated || (clause.Means == "UNSUPPORTED" && !(told.IsSized && (clause.First("bigger") is not null || clause.First("amountof") is not null)))))
+        foreach (var clause in clauses.Where(clause => clause != rescaled).Where(clause => clause.IsNegated || (clause.Means == "UNSUPPORTED" && !IsSaidBySize(clause))))
         {
-            isTurned |= !clause.IsNegated;
+            // What a word of another subject is about is not answered; what else is asked is, and the reply says so.
+            isTurned |= !clause.IsNegated && clause.First("topic") is null && clause.First("health") is null;
             problems.Add(sentences.Say(clause.IsNegated ? "asked-negated" : "asked-unsupported", ("words", clause.Words)));
             problems.AddRange(Cautioned.Where(care => clause.First(care) is not null).Select(care => sentences.Say($"asked-{care}")));
         }
 
+        ReadPraise();
         ReadTargets();
         ReadBareFigures();
         ReadWhatFor();
@@ -71,6 +76,8 @@ internal sealed partial class Reading(
         ReadPartly();
         ReadSwap();
         ReadLoneCount();
+        ReadGuess();
+        ReadRise();
         var kind = IsMeasure() ? ReadMeasure() : KindOf();
         if (kind is not (QuestionKind.Convert or QuestionKind.NotUnderstood) && All("CONVERT").ToList() is { Count: > 0 } converted)
         {
@@ -105,6 +112,11 @@ internal sealed partial class Reading(
             Problem = string.Join(' ', problems.Distinct()),
         };
     }
+
+    /// <summary>Whether a size says it: who says how large has said what a bigger one is, and who names the tin that it is one loaf; of another
+    /// size all amounts are told, that of the flour too.</summary>
+    private bool IsSaidBySize(Clause clause) =>
+        (told.IsSized && (clause.First("bigger") is not null || clause.First("amountof") is not null)) || (told.Tin is not null && clause.First("asone") is not null);
 
     private Understanding NotUnderstood()
     {

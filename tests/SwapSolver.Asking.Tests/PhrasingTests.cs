@@ -31,7 +31,7 @@ public sealed class PhrasingTests
     }
 
     [Theory]
-    [InlineData("my husband is on insulin, no nuts please", "the people who treat them")]
+    [InlineData("is this alright for a diabetic", "the people who treat them")]
     [InlineData("can I taste the batter raw before baking", "Do not taste raw batter")]
     [InlineData("no eggs, and my dog likes it too", "poison a dog")]
     [InlineData("is it legal to sell this as gluten-free", "local law and licensed practice")]
@@ -42,6 +42,17 @@ public sealed class PhrasingTests
 
         Assert.Equal(QuestionKind.NotUnderstood, told.Kind);
         Assert.Contains(caution, told.Problem, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("my husband is on insulin, no nuts please", "VARIANT without=tree-nuts")]
+    [InlineData("I'm diabetic and count everything, could the net carbs drop below 1.5 g per slice?", "REFORMULATE targets=net-carbohydrate=..1.5")]
+    public void What_somebody_ill_asks_of_the_loaf_is_answered_with_its_caution(string question, string understood)
+    {
+        var told = TestQuestions.Read("hazelnut-tin-loaf", question);
+
+        Assert.Equal(understood, TestQuestions.Words(told));
+        Assert.Contains("the people who treat them", told.Problem, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -75,6 +86,11 @@ public sealed class PhrasingTests
     [InlineData("hazelnut-tin-loaf", "I only have 3 eggs, how much of the rest?", "was read as 0.75 times the formula, which has 4")]
     [InlineData("almond-rolls", "I need 36 for a party", "'36' was read as so many pieces")]
     [InlineData("cocoa-cake", "leave out one egg", "how many fewer is worked out")]
+    [InlineData("cocoa-cake", "butter to ghee ok?", "'ghee' was read as to come in place of 'butter'")]
+    [InlineData("seeded-free-form-loaf", "all sunflower, no pumpkin", "'sunflower' was read as to come in place of 'pumpkin'")]
+    [InlineData("vanilla-muffins", "baking powder: alternatives?", "a question what can stand in for 'baking powder'")]
+    [InlineData("vanilla-muffins", "that coconut flour: out?", "a question whether 'coconut flour' can be left out")]
+    [InlineData("hazelnut-tin-loaf", "dairy in this?", "'dairy in this' was read as a question whether it can be made without that")]
     public void What_is_taken_for_granted_is_said(string formula, string question, string taken) =>
         Assert.Contains(TestQuestions.Read(formula, question).Assumed, said => said.Contains(taken, StringComparison.Ordinal));
 
@@ -86,6 +102,9 @@ public sealed class PhrasingTests
     [InlineData("cocoa-cake", "vanilla is essential", "It cannot be asked that something be kept")]
     [InlineData("vanilla-muffins", "no eggs, butter yes", "Not read: butter")]
     [InlineData("hazelnut-tin-loaf", "20 g of carbs for rolls, how long to bake", "'rolls' cannot be answered here")]
+    [InlineData("hazelnut-tin-loaf", "use both butter and coconut oil", "Not read: butter, coconut oil")]
+    [InlineData("hazelnut-tin-loaf", "can I put walnuts in it?", "Not read: walnuts")]
+    [InlineData("hazelnut-tin-loaf", "should the eggs be out of the fridge?", "'out of the fridge' cannot be answered here")]
     public void What_may_mean_two_things_is_not_guessed(string formula, string question, string problem)
     {
         var told = TestQuestions.Read(formula, question);

@@ -16,7 +16,7 @@ internal sealed class LexemeFinder
     private static readonly ImmutableArray<string> Limits = ["below", "above"];
 
     /// <summary>The end of words as eggless.</summary>
-    private const string Less = "less";
+    private static readonly ImmutableArray<string> Endings = ["less", "free"];
 
     private const double LeastOven = 100;
 
@@ -124,8 +124,8 @@ internal sealed class LexemeFinder
 
     /// <summary>Eggless is egg free, where no phrase has the word.</summary>
     private IEnumerable<Cut> Parted(Cut cut) =>
-        cut.Kind == CutKind.Word && cut.Text.EndsWith(Less, StringComparison.Ordinal) && !phrases.AllWords.Contains(cut.Text) && things.Names(cut.Text[..^Less.Length])
-            ? [cut with { Text = cut.Text[..^Less.Length] }, cut with { Text = "free" }]
+        cut.Kind == CutKind.Word && !phrases.AllWords.Contains(cut.Text) && Endings.FirstOrDefault(ending => cut.Text.EndsWith(ending, StringComparison.Ordinal)) is { } end && things.Names(cut.Text[..^end.Length])
+            ? [cut with { Text = cut.Text[..^end.Length] }, cut with { Text = "free" }]
             : [cut];
 
     private Cut Spelt(Cut cut, List<string> assumed)

@@ -16,6 +16,9 @@ internal sealed class ThingWords
     /// <summary>Who replaces erythritol with monk fruit names two things.</summary>
     private const string With = "with";
 
+    /// <summary>No name begins with it, though half-and-half has it.</summary>
+    private const string And = "and";
+
     private readonly SpokenNames names;
 
     private readonly FrozenDictionary<string, string> leftOut;
@@ -63,7 +66,7 @@ internal sealed class ThingWords
     public (Thing Thing, int Length)? At(IReadOnlyList<Cut> cuts, int place)
     {
         var most = 0;
-        while (most < MostWords && place + most < cuts.Count && cuts[place + most] is { Kind: CutKind.Word, Text: not (Free or With) })
+        while (cuts[place].Text != And && most < MostWords && place + most < cuts.Count && cuts[place + most] is { Kind: CutKind.Word, Text: not (Free or With) })
         {
             most++;
         }

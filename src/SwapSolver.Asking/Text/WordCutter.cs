@@ -35,12 +35,16 @@ internal static class WordCutter
     private static readonly TextParser<TextSpan> Number = Span.MatchedBy(
         Digits.Then(_ => Character.In('.', ',').IgnoreThen(Digits).Try().OptionalOrDefault()));
 
+    // A 70th birthday counts nothing. Of one digit it may be the lower part of a fraction, as in 1/4th.
+    private static readonly TextParser<TextSpan> Ordinal = Span.Regex("[0-9]{2,}(?:st|nd|rd|th)(?![a-z])", System.Text.RegularExpressions.RegexOptions.IgnoreCase);
+
     private static readonly TextParser<TextSpan> Word = Span.MatchedBy(
         Character.Matching(char.IsLetter, "letter").IgnoreThen(
             Character.Matching(letter => char.IsLetter(letter) || IsMark(letter), "letter").Many()));
 
     private static readonly Tokenizer<CutKind> Tokenizer = new TokenizerBuilder<CutKind>()
         .Ignore(Character.Matching(char.IsWhiteSpace, "space"))
+        .Match(Ordinal, CutKind.Word)
         .Match(Number, CutKind.Number)
         .Match(Word, CutKind.Word)
         .Match(Character.In('.', '!', '?', ';', ':', '\u2026'), CutKind.Stop)

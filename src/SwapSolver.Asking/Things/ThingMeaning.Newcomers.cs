@@ -37,13 +37,21 @@ internal sealed partial class ThingMeaning
     }
 
     /// <summary>Whether something that the formula lacks has the role of a line of it.</summary>
-    public bool DoesTheSame(Lexeme newcomer, Lexeme line)
+    /// <param name="newcomer">What is named.</param>
+    /// <param name="line">The line.</param>
+    /// <param name="isOwnToo">Whether it may be another line of the formula too.</param>
+    public bool DoesTheSame(Lexeme newcomer, Lexeme line, bool isOwnToo = false)
     {
-        var own = line.Thing!.Ingredient is { } exact && IsInFormula(exact.Id) ? exact : OwnLike(line.Thing);
         var thing = newcomer.Thing!;
-        var comes = Named(thing);
-        return own is not null && comes is not null && thing.Says is null && comes.Role == own.Role && !IsInFormula(comes.Id);
+        var comes = isOwnToo && OwnLike(thing) is { } own ? own : Named(thing);
+        return comes is not null && thing.Says is null && (isOwnToo || !IsInFormula(comes.Id))
+            && (line.Thing!.Ingredient is { } exact && IsInFormula(exact.Id) ? IsAlike(comes, exact) : Own(line.Thing).Where(one => IsAlike(comes, one)).ToList() is [_]);
     }
+
+    /// <summary>Whether one does what the other does, in whole or in part: soda is the base of baking powder.</summary>
+    public static bool IsAlike(Ingredient one, Ingredient other) => one.Role == other.Role || (Frees(one) && Frees(other));
+
+    private static bool Frees(Ingredient ingredient) => ingredient.Role is Role.Base or Role.LeaveningBlend;
 
     private (Ingredient Own, Ingredient Newcomer) Noted(Lexeme lexeme, Thing thing, Ingredient own, Ingredient newcomer)
     {

@@ -55,10 +55,18 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
         return named.ToImmutable();
     }
 
+    /// <summary>Whether a name means a line that is weighed and not counted.</summary>
+    public bool IsWeighed(Lexeme lexeme) => formula.Lines.Any(line => line.Count is null && IsLine(lexeme, line.Ingredient));
+
+    /// <summary>Whether a name means one line of the formula.</summary>
+    public bool IsLine(Lexeme lexeme, Ingredient? line) =>
+        line is not null && (lexeme.Thing!.Ingredient is { } exact && IsInFormula(exact.Id) ? exact : OwnLike(lexeme.Thing))?.Id == line.Id;
+
     /// <summary>What goes out; null where that is not sure.</summary>
     /// <param name="lexeme">What is named.</param>
     /// <param name="othersStay">Whether other lines that the name may mean stay, and are told of.</param>
-    public Ingredient? Out(Lexeme lexeme, bool othersStay = true)
+    /// <param name="newcomer">What comes in its place: of several lines that the name may mean, it is the one that does the same.</param>
+    public Ingredient? Out(Lexeme lexeme, bool othersStay = true, Lexeme? newcomer = null)
     {
         var thing = lexeme.Thing!;
         if (thing.Ingredient is { } exact && IsInFormula(exact.Id))
@@ -81,6 +89,11 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
         if (own.Count == 0 && OwnOfRole(thing) is { } doesIt)
         {
             own = [doesIt];
+        }
+
+        if (own.Count > 1 && newcomer?.Thing is { } come && Named(come) is { } comes && own.Where(one => one.Role == comes.Role).ToList() is [var alike])
+        {
+            own = [alike];
         }
 
         if (own is [var only])

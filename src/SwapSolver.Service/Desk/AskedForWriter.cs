@@ -20,6 +20,7 @@ internal static class AskedForWriter
                 QuestionKind.Resize => Kind.Resize,
                 QuestionKind.Reformulate => Kind.Reformulate,
                 QuestionKind.Bake => Kind.Bake,
+                QuestionKind.Rise => Kind.Rise,
                 QuestionKind.Convert => Kind.Convert,
                 _ => Kind.NotUnderstood,
             },

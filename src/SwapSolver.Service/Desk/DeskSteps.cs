@@ -111,6 +111,9 @@ internal sealed class DeskSteps(InnerCalls calls, TargetLimits limits, AskedFor 
         return calls.Bake(new BakeFormulaRequest { Formula = inOven }, context);
     }
 
+    /// <summary>What gas a formula has from soda and powder, and how long its batter may wait.</summary>
+    public Task<PredictRiseResponse> Rise(Formula given) => calls.Rise(new PredictRiseRequest { Formula = given }, context);
+
     /// <summary>What is known of a formula as it is given.</summary>
     public async Task<IReadOnlyList<string>> CautionsOf(Formula given) => (await calls.Balance(new BalanceFormulaRequest { Formula = given }, context)).Cautions;
 

@@ -36,6 +36,9 @@ internal sealed class InnerCalls(IServiceScopeFactory scopes, Caller caller)
     public Task<BakeFormulaResponse> Bake(BakeFormulaRequest request, ServerCallContext context) =>
         In<Services.BakingService, BakeFormulaResponse>(service => service.BakeFormula(request, context), context);
 
+    public Task<PredictRiseResponse> Rise(PredictRiseRequest request, ServerCallContext context) =>
+        In<Services.BakingService, PredictRiseResponse>(service => service.PredictRise(request, context), context);
+
     public Task<ConvertLinesResponse> Convert(ConvertLinesRequest request, ServerCallContext context) =>
         In<Services.MeasureService, ConvertLinesResponse>(service => service.ConvertLines(request, context), context);
 

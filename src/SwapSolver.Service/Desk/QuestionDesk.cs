@@ -81,6 +81,7 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
     {
         Kind.Convert => Convert(answer, steps),
         Kind.Bake => Bake(answer, steps, given),
+        Kind.Rise => Rise(answer, steps, given),
         Kind.Check when !steps.IsSized && !steps.IsWithout => Check(answer, steps, given),
         Kind.Reformulate => One(answer, given, () => steps.Reformulate(given)),
         Kind.Resize => One(answer, given, () => steps.Resize(given, withLimits: true)),
@@ -173,6 +174,18 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
         answer.Reply = sized + (bake.TimeToCoreMinutes is not { } minutes
             ? words.Say("desk-never-baked", ("value", DeskWords.Number(Math.Round(bake.CoreTargetCelsius))))
             : words.Say("desk-bake", ("minutes", words.Minutes(minutes)), ("value", DeskWords.Number(Math.Round(bake.CoreTargetCelsius))), ("count", DeskWords.Number(bake.ProbeFromMinute))));
+    }
+
+    private async Task Rise(AnswerQuestionResponse answer, DeskSteps steps, Formula given)
+    {
+        var rise = await steps.Rise(given);
+        answer.Formula = given;
+        answer.Cautions.AddRange(rise.Cautions);
+        answer.Verdict = rise.WorkingWindow is null ? Verdict.No : Verdict.Yes;
+        answer.Reply = rise.WorkingWindow is not { } window
+            ? words.Say("desk-no-gas")
+            : words.Say(
+                "desk-rise", ("minutes", words.Minutes(window)), ("value", DeskWords.Number(Math.Round(rise.VolumeAtSettingMillilitres))), ("count", DeskWords.Number(Math.Round(rise.NeutralisedPercent?.Value ?? 0))));
     }
 
     private async Task Convert(AnswerQuestionResponse answer, DeskSteps steps)

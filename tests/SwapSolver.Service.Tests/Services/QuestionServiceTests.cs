@@ -89,6 +89,38 @@ public sealed class QuestionServiceTests(OpenKitchen kitchen)
     }
 
     [Fact]
+    public async Task Whether_a_loaf_rises_is_told_by_its_gas_and_how_long_its_batter_waits()
+    {
+        var rise = await Ask("will it rise without yeast?");
+        var foretold = await kitchen.Service.Baking.PredictRiseAsync(new PredictRiseRequest { Formula = Bakes.Hazelnut });
+
+        Assert.Equal((Kind.Rise, Verdict.Yes), (rise.UnderstoodAs.Kind, rise.Verdict));
+        Assert.Contains($"about {foretold.VolumeAtSettingMillilitres:0} mL of gas", rise.Reply, StringComparison.Ordinal);
+        Assert.Contains($"within about {foretold.WorkingWindow.Value:0} minutes", rise.Reply, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_batter_without_soda_or_powder_frees_no_gas()
+    {
+        var flat = new Formula(Bakes.Hazelnut);
+        flat.Lines.Remove(flat.Lines.Single(line => line.Ingredient == "ingredients/baking-soda"));
+
+        var rise = await kitchen.Service.Questions.AnswerQuestionAsync(new AnswerQuestionRequest { Formula = flat, Question = "will it rise?" });
+
+        Assert.Equal((Kind.Rise, Verdict.No), (rise.UnderstoodAs.Kind, rise.Verdict));
+        Assert.StartsWith("No soda or powder frees gas in it", rise.Reply, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Somebody_ill_is_answered_with_whom_to_ask()
+    {
+        var answer = await Ask("my husband is diabetic, no nuts please");
+
+        Assert.Equal((Kind.Variant, Verdict.YesWithChanges), (answer.UnderstoodAs.Kind, answer.Verdict));
+        Assert.Contains("What is right for somebody's health is for the people who treat them to say.", answer.Reply, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task What_is_not_understood_costs_no_solve_and_says_what_can_be_asked()
     {
         var before = kitchen.Solver.Solves;
