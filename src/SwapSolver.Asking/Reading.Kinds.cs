@@ -54,7 +54,7 @@ internal sealed partial class Reading
     /// <summary>Who tells how it was asks for nothing, unless a word of asking goes with it.</summary>
     private void ReadPraise()
     {
-        if (lexemes.FirstOrDefault(lexeme => lexeme.Is("praise")) is { } praise && !question.Contains('?', StringComparison.Ordinal) && !lexemes.Any(lexeme => lexeme.Is("ask") || lexeme.Is("please") || lexeme.Is("how")))
+        if (lexemes.FirstOrDefault(lexeme => lexeme.Is("praise")) is { } praise && !question.Contains('?', StringComparison.Ordinal) && !lexemes.Any(lexeme => lexeme.Is("ask") || lexeme.Is("please") || lexeme.Is("how") || lexeme.Is("wish")))
         {
             Refused("asked-unsupported", praise.Text);
         }

@@ -40,6 +40,12 @@ internal sealed partial class Reading
     private bool IsAskedInside(Clause clause)
     {
         var name = clause.First("without")!;
+        if (lexemes.SkipWhile(lexeme => !ReferenceEquals(lexeme, clause.First("inside"))).Skip(1).FirstOrDefault() is { } next && next.Is("join"))
+        {
+            // Chia in there and no flax.
+            return false;
+        }
+
         var before = lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, name)).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && !lexeme.Is("join")).ToList();
         return name.Text.StartsWith(Any, StringComparison.Ordinal) || before is [{ Text: "any" }] || (before.Count <= 1 && IsDoubted());
     }

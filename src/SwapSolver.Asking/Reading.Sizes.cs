@@ -42,7 +42,7 @@ internal sealed partial class Reading
                 told = told with { Factor = loaves };
                 return true;
             // Just six are six pieces; of a loaf they are not six slices.
-            case "SLICES" when clause.First("slice") is null && clause.First("serves") is null && formula.Shape is not Pieces:
+            case "SLICES" when clause.First("slice") is null && clause.First("serves") is null && clause.First("thinslices") is null && formula.Shape is not Pieces:
                 return false;
             case "SLICES" when SizeReader.SlicesOf(clause) is { } slices && (told.Slices is null || told.Slices == slices):
                 if (formula.Shape is not Pieces && clause.First("slice") is { } kind && kind.Is("single"))

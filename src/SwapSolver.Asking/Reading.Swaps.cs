@@ -147,7 +147,7 @@ internal sealed partial class Reading
     private void ReadNewcomer()
     {
         // What is added stands in nobody's place, and a word that is not known may say where it goes.
-        if (!told.Without.IsEmpty || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !IsDoubted() || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
+        if (!told.Without.IsEmpty || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !(IsDoubted() || lexemes.Any(lexeme => lexeme.Is("use"))) || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
             || lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown)))
         {
             return;

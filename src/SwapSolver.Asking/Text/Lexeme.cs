@@ -35,9 +35,9 @@ internal sealed record Lexeme(string Text, ImmutableDictionary<string, string> C
     public bool MayBeSkipped => Thing is null && Classes.Keys.All(Idle.Contains);
 
     /// <summary>Whether it says nothing where no clause reads it.</summary>
-    public bool MayBeUnread => Thing is null && (Is(Filler) || Is("soft") || Is("ask"));
+    public bool MayBeUnread => Thing is null && (Is(Filler) || Is("soft") || Is("ask") || Is("wish"));
 
-    private static readonly ImmutableHashSet<string> Idle = [Filler, Stop, "soft", "ask", "please", "how", "title", "narrow", "article", "welcome", "asis", "what", "whatelse", "allof", "howmuch"];
+    private static readonly ImmutableHashSet<string> Idle = [Filler, Stop, "soft", "ask", "please", "how", "wish", "title", "narrow", "article", "welcome", "asis", "what", "whatelse", "allof", "howmuch"];
 }
 
 /// <summary>What words name.</summary>

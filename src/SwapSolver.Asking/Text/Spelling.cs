@@ -34,7 +34,7 @@ internal sealed class Spelling(FrozenSet<string> known)
         return near.Count == 0 || (near.Count == 2 && near[0].Distance == near[1].Distance) ? null : near[0].Word;
     }
 
-    /// <summary>Whether two letters that stand side by side changed places, which is one slip of the hand.</summary>
+    /// <summary>Whether two letters changed places, which is one slip of the hand, or of the ear: vinager.</summary>
     private static bool IsTurned(string word, string other)
     {
         if (word.Length != other.Length)
@@ -42,7 +42,7 @@ internal sealed class Spelling(FrozenSet<string> known)
             return false;
         }
 
-        var place = word.Zip(other).TakeWhile(pair => pair.First == pair.Second).Count();
-        return place + 1 < word.Length && word[place] == other[place + 1] && word[place + 1] == other[place] && word[(place + 2)..] == other[(place + 2)..];
+        var apart = Enumerable.Range(0, word.Length).Where(place => word[place] != other[place]).Take(3).ToList();
+        return apart is [var first, var last] && word[first] == other[last] && word[last] == other[first];
     }
 }

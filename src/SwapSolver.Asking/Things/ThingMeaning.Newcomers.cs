@@ -18,7 +18,7 @@ internal sealed partial class ThingMeaning
         }
 
         var newcomer = Named(thing);
-        if (newcomer is null || thing.Says is not null || Own(thing).Count > 0 || IsInFormula(newcomer.Id))
+        if (newcomer is null || thing.Says is not null || Ingredients.Any(one => thing.Words.All(words.WordsOf(one.Id).Contains)) || IsInFormula(newcomer.Id))
         {
             return null;
         }
