@@ -36,7 +36,7 @@ internal sealed partial class Reading
             .Where(lexeme => lexeme.Thing is not null)
             .DistinctBy(lexeme => string.Join(' ', lexeme.Thing!.Words))
             .ToList();
-        if (named is [var comes] && LoneLeftOut() is { } gone && (!meaning.IsOwn(comes.Thing!) || IsAllOfIt(comes)) && !lexemes.Any(lexeme => lexeme.Is("welcome") || lexeme.Is("bodily")))
+        if (named is [var comes] && LoneNamedOut() is { } gone && (!meaning.IsOwn(comes.Thing!) || IsAllOfIt(comes)) && !lexemes.Any(lexeme => lexeme.Is("welcome") || lexeme.Is("bodily")))
         {
             GuessSwap(gone, comes);
             told = told with { Without = told.From.Length > 0 ? [] : told.Without };

@@ -87,8 +87,14 @@ internal sealed partial class Reading
     }
 
     /// <summary>The one ingredient of the formula that is to be left out; null where there is none, or several, or a whole group.</summary>
-    private Lexeme? LoneLeftOut() =>
-        All("WITHOUT").ToList() is [var clause] && clause.All("without").ToList() is [var lone] && lone.Thing!.LeftOut is null && told.Diet.Length == 0 && meaning.IsOwn(lone.Thing) ? lone : null;
+    private Lexeme? LoneLeftOut() => LoneNamedOut() is { } lone && meaning.IsOwn(lone.Thing!) ? lone : null;
+
+    /// <summary>The one thing that is named to be left out; null where there is none, or several, or somebody is allergic to a whole group.</summary>
+    private Lexeme? LoneNamedOut() =>
+        All("WITHOUT").ToList() is [var clause] && clause.All("without").ToList() is [var lone] && told.Diet.Length == 0 && (lone.Thing!.LeftOut is null || IsOneLine(clause, lone)) ? lone : null;
+
+    /// <summary>Whether a word that may mean a group means one line here, as psyllium does.</summary>
+    private bool IsOneLine(Clause clause, Lexeme lone) => !IsAllergy(clause) && told.Without is [var wish] && lone.Thing!.LeftOut == wish.Word && meaning.IsOwn(lone.Thing) && !meaning.IsAllergen(wish.Id);
 
     /// <summary>What is asked of something that has to go, as in 'erythritol upsets me, could I use allulose' or 'what might I use instead';
     /// null where nothing is.</summary>

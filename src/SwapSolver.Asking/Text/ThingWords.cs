@@ -44,7 +44,7 @@ internal sealed class ThingWords
         shortNames = words.ShortNames.ToFrozenDictionary(pair => Key(pair.Key), pair => pair.Value, StringComparer.Ordinal);
         plain = words.TooPlain.Select(names.FormOf).ToFrozenSet(StringComparer.Ordinal);
         telling = pantry.Ids.SelectMany(WordsOf).Where(word => !words.TooPlain.Contains(word)).ToFrozenSet(StringComparer.Ordinal);
-        AllWords = telling.Concat(leftOut.Keys.SelectMany(key => key.Split(' '))).ToFrozenSet(StringComparer.Ordinal);
+        AllWords = telling.Concat(plain).Concat(leftOut.Keys.SelectMany(key => key.Split(' '))).ToFrozenSet(StringComparer.Ordinal);
     }
 
     /// <summary>The ingredients.</summary>

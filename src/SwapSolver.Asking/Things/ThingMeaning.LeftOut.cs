@@ -67,6 +67,9 @@ internal sealed partial class ThingMeaning
         return new[] { named, whole }.OfType<Ingredient>().Select(one => new LeftOutWish(one.Id, one.Id));
     }
 
+    /// <summary>Whether an id is that of an allergen.</summary>
+    public bool IsAllergen(string id) => words.Pantry.Allergens.Any(one => one.Id == id);
+
     /// <summary>Whether a word that is to be left out names an allergen or group that other lines hold too, and what comes in does not.</summary>
     public bool IsMoreThanOneLine(Lexeme lacked, Lexeme newcomer) =>
         lacked.Thing!.LeftOut is { } word && Ingredients.Count(one => one.Allergens.Carries(IdOf(word))) > 1 && newcomer.Thing!.Ingredient?.Allergens.Carries(IdOf(word)) is not true;
