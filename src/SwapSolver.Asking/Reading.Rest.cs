@@ -51,9 +51,12 @@ internal sealed partial class Reading
         (lexeme.Is("out") || lexeme.Is("lack"))
         && lexemes.SkipWhile(other => !ReferenceEquals(other, lexeme)).Skip(1).FirstOrDefault(other => !other.MayBeSkipped) is { } next && (next.Is("below") || next.Is("above") || next.Is("slice"));
 
-    /// <summary>Whether something unread is named that is left out anyway, as in 'no egg please: I get hives from egg'.</summary>
+    /// <summary>Whether something unread is named that goes anyway, as in 'no egg please: I get hives from egg'.</summary>
     private bool IsSaidAlready(Lexeme lexeme) =>
-        lexeme.Thing is not null && meaning.LeftOut(lexeme, isAllergy: false).ToList() is { Count: > 0 } wishes && wishes.All(wish => told.Without.Any(other => other.Id == wish.Id));
+        lexeme.Thing is not null && (meaning.IsLine(lexeme, told.From) || IsLeftOutAnyway(lexeme));
+
+    private bool IsLeftOutAnyway(Lexeme lexeme) =>
+        meaning.LeftOut(lexeme, isAllergy: false).ToList() is { Count: > 0 } wishes && wishes.All(wish => told.Without.Any(other => other.Id == wish.Id));
 
     /// <summary>Whether the amount of one line is asked for in another size: the amounts of all are told.</summary>
     private bool IsAmountOfSize(Lexeme lexeme) =>

@@ -78,7 +78,7 @@ internal sealed partial class Reading
 
         isMadeOf = inLexeme?.Thing?.IsMadeOf is true;
         told = told with { From = goesOut?.Id ?? string.Empty, To = comesIn?.Id ?? string.Empty };
-        foreach (var more in swaps.Skip(1).Where(clause => clause.First("to") is not null || !(clause.First("from")!.Thing!.Words.SequenceEqual(outLexeme.Thing!.Words) || meaning.IsLine(clause.First("from")!, goesOut))))
+        foreach (var more in swaps.Skip(1).Where(clause => clause.First("to") is not null || !(clause.First("from")!.Thing!.Words.SequenceEqual(outLexeme.Thing!.Words) || meaning.IsLine(clause.First("from")!, goesOut?.Id ?? string.Empty))))
         {
             // Half of two swaps would be sent out as the whole.
             isTurned = true;

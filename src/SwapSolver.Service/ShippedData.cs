@@ -72,7 +72,7 @@ internal sealed record ShippedData(
             panels,
             new CardRoom(laws, PhraseFile.ReadCard(folder), measures, dials, LocaleFile.Read(folder, sources, laws)),
             new IngredientWriter(sources, pantry),
-            new QuestionReaders(() => QuestionFile.Read(folder, sources), dials, phrases),
+            new QuestionReaders(() => QuestionFiles.Read(folder, sources), dials, phrases),
             StoredFormulas.In(folder));
     }
 

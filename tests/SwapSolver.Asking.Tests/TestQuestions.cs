@@ -75,7 +75,7 @@ internal static class TestQuestions
         var sources = SourceKeys.Read(TestKitchen.Folder);
         var pantry = TestKitchen.Bakehouse.Pantry;
         var lines = new IngredientLines(MeasureFiles.Read(TestKitchen.Folder, sources, pantry), pantry);
-        return new QuestionReader(QuestionFile.Read(TestKitchen.Folder, sources), lines.Spoken, pantry, OvenDialFile.Read(TestKitchen.Folder, sources), TestKitchen.Bakehouse.Phrases);
+        return new QuestionReader(QuestionFiles.Read(TestKitchen.Folder, sources), lines.Spoken, pantry, OvenDialFile.Read(TestKitchen.Folder, sources), TestKitchen.Bakehouse.Phrases);
     }
 
     private static Formula FromFile(string path)

@@ -84,6 +84,8 @@ internal sealed class SpoiltFolder : IDisposable
 
     public OvenDials ReadDials() => OvenDialFile.Read(Folder, SourceKeys.Read(Folder));
 
+    public QuestionWords ReadQuestions() => QuestionFiles.Read(Folder, SourceKeys.Read(Folder));
+
     public Phrases ReadPhrases() => PhraseFile.Read(Folder);
 
     public void Dispose() => Directory.Delete(path, recursive: true);

@@ -56,11 +56,12 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
     }
 
     /// <summary>Whether a name means a line that is weighed and not counted.</summary>
-    public bool IsWeighed(Lexeme lexeme) => formula.Lines.Any(line => line.Count is null && IsLine(lexeme, line.Ingredient));
+    public bool IsWeighed(Lexeme lexeme) => formula.Lines.Any(line => line.Count is null && IsLine(lexeme, line.Ingredient.Id));
 
     /// <summary>Whether a name means one line of the formula.</summary>
-    public bool IsLine(Lexeme lexeme, Ingredient? line) =>
-        line is not null && (lexeme.Thing!.Ingredient is { } exact && IsInFormula(exact.Id) ? exact : OwnLike(lexeme.Thing))?.Id == line.Id;
+    /// <param name="lexeme">What is named.</param>
+    /// <param name="line">Id of the line; of none, an empty one.</param>
+    public bool IsLine(Lexeme lexeme, string line) => (lexeme.Thing!.Ingredient is { } exact && IsInFormula(exact.Id) ? exact : OwnLike(lexeme.Thing))?.Id == line;
 
     /// <summary>What goes out; null where that is not sure.</summary>
     /// <param name="lexeme">What is named.</param>

@@ -4,7 +4,7 @@ using SwapSolver.Kitchen.Quantities;
 
 namespace SwapSolver.Kitchen.Wording;
 
-/// <summary>The words and patterns that readers' questions are read by, from <c>data/wording/questions.json</c>.</summary>
+/// <summary>The words and patterns that readers' questions are read by, from <c>data/wording/questions/</c>.</summary>
 /// <param name="Words">Phrases, each with its class and what it stands for in it, as <c>leave out</c> of the class <c>out</c>.</param>
 /// <param name="Patterns">Clauses, in the order in which they are preferred where two read as much.</param>
 /// <param name="TooPlain">Words of ingredients' names that say nothing by themselves, as <c>ground</c>.</param>
