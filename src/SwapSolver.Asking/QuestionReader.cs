@@ -55,12 +55,16 @@ public sealed partial class QuestionReader
             return new Understanding { Problem = sentences.Say("asked-too-long", ("limit", MostLetters.ToString(System.Globalization.CultureInfo.InvariantCulture))) };
         }
 
-        var (found, spelt) = lexemes.In(LoneDash().Replace(question, " ; "));
+        var (found, spelt) = lexemes.In(LoneDash().Replace(LonePoint().Replace(question, "0."), " ; "));
         var meaning = new ThingMeaning(things, formula, sentences);
         var (weighed, amounts) = Amounts.TakenOut(meaning.WithOwnNamed(found));
         var (read, unread) = clauses.Read(weighed);
         return new Reading(words, dials, sentences, meaning, formula, question, weighed, read, unread, spelt, amounts).Understand();
     }
+
+    /// <summary>The point of a figure that has nothing before it: .5 g.</summary>
+    [GeneratedRegex(@"(?<![\w.])\.(?=\d)", RegexOptions.CultureInvariant)]
+    private static partial Regex LonePoint();
 
     /// <summary>A dash that stands alone and in no range parts two thoughts: out of butter - ghee?</summary>
     [GeneratedRegex(@"(?<!\d)\s+[-\u2013\u2014]\s+(?!\d)", RegexOptions.CultureInvariant)]

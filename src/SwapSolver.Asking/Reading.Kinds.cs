@@ -63,7 +63,7 @@ internal sealed partial class Reading
     /// <summary>Whether it rises is a question; that it should is a wish for more of it. What lifts it is named in passing.</summary>
     private void ReadRise()
     {
-        if (!All("RISE").Any() || told.From.Length > 0 || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any() || told.Without.Any(wish => meaning.IsInFormula(wish.Id)))
+        if (!All("RISE").Any() || told.From.Length > 0 || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any() || told.Without.Any(meaning.Holds))
         {
             return;
         }
@@ -113,7 +113,7 @@ internal sealed partial class Reading
     {
         ImmutableArray<string> besides =
         [
-            .. All("REPLACE", "LACK", "TO", "WITHOUT", "DIET", "GOAL", "LESS", "MORE", "EGGS", "EGGS_MOST", "TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "BARE_BELOW", "BARE_ABOVE", "BARE_TO")
+            .. All("REPLACE", "LACK", "TO", "WITHOUT", "DIET", "GOAL", "LESS", "MORE", "EGGS", "EGGS_MOST", "TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "BARE_BELOW", "BARE_ABOVE", "BARE_TO", "RISE")
                 .Where(clause => clause != rescaled)
                 .Select(clause => clause.Words),
         ];

@@ -85,6 +85,11 @@ internal sealed partial class Reading
 
     private IEnumerable<LeftOutWish> LeftOutBy(Clause clause)
     {
+        if (clause.First("illness") is { } illness)
+        {
+            return [new LeftOutWish(illness.Means("illness"), illness.Means("illness"))];
+        }
+
         var named = clause.All("without").ToList();
         if (named.Count == 2 && JoinsBetween(named[0], named[1]).All(join => join.Text == ","))
         {

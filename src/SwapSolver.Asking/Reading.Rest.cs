@@ -30,6 +30,12 @@ internal sealed partial class Reading
             NotRead(string.Join(' ', All("OVEN", "GAS").Select(clause => clause.Words)));
         }
 
+        foreach (var after in lexemes.Where(lexeme => lexeme.Is(Lexeme.NamedAfter) && !meaning.IsBorne(lexeme.Means(Lexeme.NamedAfter))))
+        {
+            // A walnut loaf is no loaf of hazelnuts.
+            NotRead(after.Text);
+        }
+
         var rest = unread.Where(lexeme => !lexeme.MayBeUnread && !IsSaidAlready(lexeme) && !IsAmountOfSize(lexeme) && !(lexeme.Is("bodily") && !told.Without.IsEmpty)).ToList();
         if (rest.Count == 0)
         {

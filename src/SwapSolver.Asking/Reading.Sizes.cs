@@ -1,6 +1,7 @@
 using System.Globalization;
 using SwapSolver.Asking.Grammar;
 using SwapSolver.Asking.Sizes;
+using SwapSolver.Asking.Text;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Wording;
 
@@ -16,7 +17,11 @@ internal sealed partial class Reading
     {
         foreach (var clause in All("SLICES", "MASS", "FACTOR", "NAMED_TIN", "LONG_TIN", "TIN", "SQUARE", "ROUND", "OVEN", "GAS"))
         {
-            if (!ReadSize(clause))
+            if (IsTale(clause))
+            {
+                NotRead(clause.Words);
+            }
+            else if (!ReadSize(clause))
             {
                 unread.AddRange(clause.Parts.Select(part => part.Lexeme));
             }
@@ -32,6 +37,10 @@ internal sealed partial class Reading
 
         unread.AddRange(All("DEPTH").Where(clause => clause != Depth || told.Tin is null).SelectMany(clause => clause.Parts).Select(part => part.Lexeme));
     }
+
+    /// <summary>Whether a number is of what somebody baked or ate, and asks for nothing: I've baked it twice.</summary>
+    private bool IsTale(Clause clause) =>
+        lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, clause.Parts[0].Lexeme)).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && lexeme.Text != ",").Any(lexeme => lexeme.Is("tale"));
 
     private bool ReadSize(Clause clause)
     {

@@ -76,6 +76,18 @@ internal sealed partial class Reading
             problems.Add(sentences.Say("asked-holds", ("to", comesIn.Name), ("wish", held.Word.Replace('-', ' '))));
         }
 
+        if (All("FACTOR").FirstOrDefault(clause => clause.First("times") is not null || clause.First("factor")?.Is("partfactor") is true) is { } times && told.Factor is not null)
+        {
+            // Twice as much allulose is no cake of twice the size, nor is half the butter.
+            isTurned = true;
+            problems.Add(sentences.Say("asked-unsupported", ("words", times.Words)));
+        }
+
+        if (goesOut is not null && IsOneOfSeveral(outLexeme, goesOut))
+        {
+            assumed.Add(sentences.Say("asked-all-of-it", ("thing", goesOut.Name)));
+        }
+
         isMadeOf = inLexeme?.Thing?.IsMadeOf is true;
         told = told with { From = goesOut?.Id ?? string.Empty, To = comesIn?.Id ?? string.Empty };
         foreach (var more in swaps.Skip(1).Where(clause => clause.First("to") is not null || !(clause.First("from")!.Thing!.Words.SequenceEqual(outLexeme.Thing!.Words) || meaning.IsLine(clause.First("from")!, goesOut?.Id ?? string.Empty))))
@@ -134,6 +146,11 @@ internal sealed partial class Reading
 
     private static bool IsImplied(Clause swap) =>
         Implied.Any(part => swap.First(part) is not null) || (swap.First("not") is not null && swap.First("only") is null && swap.First("use") is null);
+
+    /// <summary>Whether one is named of what the formula has several of: an egg.</summary>
+    private bool IsOneOfSeveral(Lexeme named, Ingredient line) =>
+        formula.Lines.Any(one => one.Ingredient.Equals(line) && one.Count is > 1)
+        && lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, named)).LastOrDefault() is { } before && (before.Text is "an" or "a" || (before.Is(Lexeme.Count) && before.Number(Lexeme.Count) == 1));
 
     /// <summary>The second of two things in whose place one comes. Only a check can be asked with it.</summary>
     private void ReadAlso(Clause swap)

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using SwapSolver.Asking.Grammar;
+using SwapSolver.Kitchen.Wording;
+using SwapSolver.Asking.Text;
 
 namespace SwapSolver.Asking;
 
@@ -9,6 +11,8 @@ internal sealed partial class Reading
     /// <summary>Words of how large eggs are, which a count of them does not hold.</summary>
     private static readonly ImmutableArray<string> EggSizes = ["small", "medium", "large", "big"];
 
+    private static readonly ImmutableArray<(string One, string Other)> AtOdds = [("softer", "firmer"), ("sweeter", "less-sweet")];
+
     /// <summary>So many times fewer slices than the formula has are hardly another size [1]; our estimate, no source.</summary>
     private const int FewOf = 3;
 
@@ -16,6 +20,12 @@ internal sealed partial class Reading
     {
         foreach (var clause in All("TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "EGGS", "EGGS_MOST", "GOAL", "LESS", "MORE").Where(clause => clause != rescaled))
         {
+            if (clause.Means == "GOAL" && IsKindOf(clause.First("goal")!))
+            {
+                NotRead(clause.Words);
+                continue;
+            }
+
             var target = clause.Means switch
             {
                 "GOAL" => new AskedTarget(clause.First("goal")!.Means("goal"), null, null),
@@ -46,6 +56,23 @@ internal sealed partial class Reading
             if (clause.First("goal") is { } goal && goal.Is("onefewer"))
             {
                 assumed.Add(sentences.Say("asked-fewer-eggs", ("words", goal.Text)));
+            }
+        }
+    }
+
+    /// <summary>Whether a word says of what kind a thing is that comes in, as in 'low-fat yoghurt for sour cream', and not what the loaf is to be.</summary>
+    private bool IsKindOf(Lexeme word) =>
+        lexemes.SkipWhile(lexeme => !ReferenceEquals(lexeme, word)).Skip(1).FirstOrDefault() is { Thing: { } thing } && !meaning.IsOwn(thing);
+
+    /// <summary>What cannot both be wished: softer and firmer.</summary>
+    private void ReadAtOdds()
+    {
+        foreach (var (one, other) in AtOdds)
+        {
+            if (wanted.Any(target => target.Name == one) && wanted.Any(target => target.Name == other))
+            {
+                isTurned = true;
+                problems.Add(sentences.Say("asked-at-odds", ("words", Phrases.List(All("GOAL").Select(clause => $"'{clause.Words}'")))));
             }
         }
     }
@@ -89,9 +116,16 @@ internal sealed partial class Reading
         }
 
         if (All("TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "BARE_BELOW", "BARE_ABOVE", "BARE_TO").FirstOrDefault(clause => clause.First("per") is null) is { } bare
-            && (told.Slices is not null || lexemes.Any(lexeme => lexeme.Is("allof") || (lexeme.Is("loaf") && lexeme.Thing is null))))
+            && (told.Slices is not null || told.Factor is not null || lexemes.Any(lexeme => lexeme.Is("allof") || (lexeme.Is("loaf") && lexeme.Thing is null))))
         {
             assumed.Add(sentences.Say("asked-for-a-slice", ("words", bare.Words)));
+        }
+
+        if (unread.FirstOrDefault(lexeme => lexeme.Is("states")) is { } has)
+        {
+            // Whether a slice has less than so much is a question about the formula as it stands.
+            isTurned = true;
+            NotRead(has.Text);
         }
 
         foreach (var whole in unread.Where(lexeme => lexeme.Is("per") && lexeme.Means("per") != "slice"))

@@ -70,8 +70,15 @@ internal sealed partial class Reading(
         ReadPraise();
         ReadTargets();
         ReadBareFigures();
+        ReadAtOdds();
         ReadWhatFor();
         ReadLeftOut();
+        foreach (var diet in All("DIET").Where(clause => IsKindOf(clause.First("diet")!)))
+        {
+            isTurned = true;
+            NotRead(diet.Words);
+        }
+
         told = told with { Diet = All("DIET").Select(clause => clause.First("diet")!.Means("diet")).OrderBy(diet => diet == "VEGAN" ? 0 : 1).FirstOrDefault(string.Empty) };
         ReadPartly();
         ReadSwap();

@@ -31,6 +31,12 @@ internal sealed class TargetClauses(Phrases sentences)
 
     private const string Goal = "goal";
 
+    /// <summary>Of what is to be more it means at least so much: the fibre up to 5 g.</summary>
+    private const string UpTo = "up to";
+
+    /// <summary>So little is no milligrams of sodium a slice [mg]: a loaf without any salt has more; our estimate, no source.</summary>
+    private const double LeastMilligrams = 5;
+
     /// <summary>Readings of which less is a goal, and the goal.</summary>
     private static readonly ImmutableArray<(string Reading, string Goal)> Lesser =
     [
@@ -76,6 +82,7 @@ internal sealed class TargetClauses(Phrases sentences)
 
         return clause.Means switch
         {
+            "TARGET_BELOW" when Wished.Contains(reading) && clause.First("below")?.Text == UpTo => Plain(clause, reading, figures[0], assumed),
             "TARGET_ABOVE" or "BARE_ABOVE" => new AskedTarget(reading, figures[0], null),
             // From 3 to 2 is down to 2.
             "TARGET_BETWEEN" when clause.Counts is [var from, var to] && from > to && clause.First("between")?.Text == "from" => new AskedTarget(reading, null, figures[0]),
@@ -129,6 +136,9 @@ internal sealed class TargetClauses(Phrases sentences)
                 var milligrams = Math.Round(grams / SaltBySodium * MilligramsPerGram);
                 assumed.Add(sentences.Say("asked-salt", ("value", milligrams.ToString(CultureInfo.InvariantCulture))));
                 return milligrams;
+            case Sodium when mass is null && count < LeastMilligrams:
+                assumed.Add(sentences.Say("asked-sodium-grams", ("count", count.ToString(CultureInfo.InvariantCulture)), ("value", Math.Round(grams * MilligramsPerGram, 3).ToString(CultureInfo.InvariantCulture))));
+                return Math.Round(grams * MilligramsPerGram, 3);
             case Sodium:
                 return mass is null ? count : Math.Round(grams * MilligramsPerGram, 3);
             default:

@@ -19,6 +19,9 @@ internal sealed record Lexeme(string Text, ImmutableDictionary<string, string> C
     /// <summary>Class of the end of a sentence.</summary>
     public const string Stop = "stop";
 
+    /// <summary>Class of what a loaf is called after, as hazelnut loaf; it stands for the words of its name.</summary>
+    public const string NamedAfter = "namedafter";
+
     /// <summary>Class of a word that is not known.</summary>
     public const string Unknown = "unknown";
 
@@ -37,7 +40,7 @@ internal sealed record Lexeme(string Text, ImmutableDictionary<string, string> C
     /// <summary>Whether it says nothing where no clause reads it.</summary>
     public bool MayBeUnread => Thing is null && (Is(Filler) || Is("soft") || Is("ask") || Is("wish"));
 
-    private static readonly ImmutableHashSet<string> Idle = [Filler, Stop, "soft", "ask", "please", "how", "wish", "title", "narrow", "article", "welcome", "asis", "what", "whatelse", "allof", "howmuch"];
+    private static readonly ImmutableHashSet<string> Idle = [Filler, NamedAfter, Stop, "soft", "ask", "please", "how", "wish", "title", "narrow", "article", "welcome", "asis", "what", "whatelse", "allof", "howmuch"];
 }
 
 /// <summary>What words name.</summary>

@@ -111,7 +111,7 @@ internal sealed class LexemeFinder
             if (lexemes[place].Thing is not null && next.Is("title") && !(place > 0 && lexemes[place - 1].Is("out")))
             {
                 // The hazelnut loaf is the formula, and no hazelnut is asked about; in a no egg loaf there is to be none.
-                lexemes[place] = lexemes[place] with { Classes = Of(Lexeme.Filler, string.Empty), Thing = null };
+                lexemes[place] = lexemes[place] with { Classes = Of(Lexeme.NamedAfter, string.Join(' ', lexemes[place].Thing!.Words)), Thing = null };
             }
             else if (lexemes[place].Is(Lexeme.Unknown) && names.Describes(lexemes[place].Text) && (next.Thing is not null || next.Is(Lexeme.Filler)))
             {

@@ -67,6 +67,10 @@ internal sealed partial class ThingMeaning
         return new[] { named, whole }.OfType<Ingredient>().Select(one => new LeftOutWish(one.Id, one.Id));
     }
 
+    /// <summary>Whether the formula holds what is to be left out.</summary>
+    public bool Holds(LeftOutWish wish) =>
+        Ingredients.Any(one => one.Id == wish.Id || one.Groups.Contains(wish.Word) || one.Groups.Contains(wish.Id) || one.Allergens.Carries(wish.Id));
+
     /// <summary>Whether an id is that of an allergen.</summary>
     public bool IsAllergen(string id) => words.Pantry.Allergens.Any(one => one.Id == id);
 

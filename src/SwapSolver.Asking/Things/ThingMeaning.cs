@@ -55,6 +55,9 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
         return named.ToImmutable();
     }
 
+    /// <summary>Whether a line of the formula bears one of some words.</summary>
+    public bool IsBorne(string names) => names.Split(' ').Any(name => Ingredients.Any(one => words.WordsOf(one.Id).Contains(name)));
+
     /// <summary>Whether a name means a line that is weighed and not counted.</summary>
     public bool IsWeighed(Lexeme lexeme) => formula.Lines.Any(line => line.Count is null && IsLine(lexeme, line.Ingredient.Id));
 
