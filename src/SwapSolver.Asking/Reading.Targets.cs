@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using SwapSolver.Asking.Grammar;
-using SwapSolver.Kitchen.Wording;
 using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Wording;
 
 namespace SwapSolver.Asking;
 
