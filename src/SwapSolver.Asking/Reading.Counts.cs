@@ -130,7 +130,7 @@ internal sealed partial class Reading
             return;
         }
 
-        var next = lexemes.SkipWhile(lexeme => !ReferenceEquals(lexeme, count)).Skip(1).FirstOrDefault();
+        var next = Behind(count).FirstOrDefault();
         if (next is null || next.MayBeSkipped || next.Is("for") || next.Is("join") || next.Is("diet"))
         {
             unread.Remove(count);

@@ -4,12 +4,12 @@ using SwapSolver.Kitchen.Wording;
 
 namespace SwapSolver.Asking;
 
-/// <content>What is likely meant by names that stand in no clause, where nothing else is asked. It is always told.</content>
+/// <content>What is likely meant by names that stand in no clause: a swap beside other wishes, what goes or is replaced where nothing else goes. It is always told.</content>
 internal sealed partial class Reading
 {
     /// <summary>Classes of words with which one thing is asked for in another's place; where the names tell who comes in, they say no more.</summary>
     private static readonly ImmutableArray<string> OfReplacing =
-        ["swap", "put", "instead", "alone", "standin", "standinafter", "whatelse", "replaces", "where", "for", "by", "arrow", "use", "only", "contrasting", "lack", "gonefrom", "addto", "mustbe", "goin"];
+        ["swap", "put", "instead", "alone", "standin", "standinafter", "whatelse", "replaces", "where", "for", "by", "arrow", "use", "only", "contrasting", "lack", "gonefrom", "mustbe", "goin"];
 
     /// <summary>Classes of words that ask for what stands in for a thing, where only that is named.</summary>
     private static readonly ImmutableArray<string> OfStandIn = ["alone", "standin", "standinafter", "whatelse", "replaces", "swap", "put", "instead", "gonefrom"];
@@ -61,9 +61,10 @@ internal sealed partial class Reading
         }
 
         var outgoing = meaning.Out(goes, newcomer: comes);
-
         unread.RemoveAll(lexeme => lexeme.Thing is null ? lexeme.Is("not") || OfReplacing.Any(lexeme.Is) : IsOneOf(lexeme, goes, comes));
-        told = told with { From = outgoing?.Id ?? string.Empty, To = meaning.In(comes, outgoing)?.Id ?? string.Empty };
+        var incoming = meaning.In(comes, outgoing);
+        ReadHeld(incoming);
+        told = told with { From = outgoing?.Id ?? string.Empty, To = incoming?.Id ?? string.Empty };
         assumed.Add(sentences.Say("asked-guessed-swap", ("to", comes.Text), ("from", goes.Text)));
     }
 
@@ -79,28 +80,17 @@ internal sealed partial class Reading
         }
         else if (named.All(lexeme => meaning.IsOwn(lexeme.Thing!) || lexeme.Thing!.LeftOut is not null) && lexemes.Any(lexeme => OfGoing.Any(lexeme.Is)))
         {
-            unread.RemoveAll(lexeme => lexeme.Thing is null ? OfGoing.Any(lexeme.Is) : IsOneOf(lexeme, [.. named]));
+            unread.RemoveAll(lexeme => lexeme.Thing is null ? OfGoing.Any(lexeme.Is) : IsOneOf(lexeme, named));
             told = told with { Without = [.. named.SelectMany(lexeme => meaning.LeftOut(lexeme, isAllergy: false)).DistinctBy(wish => wish.Id)] };
             assumed.Add(sentences.Say("asked-guessed-without", ("words", words)));
         }
     }
 
-    private static bool IsOneOf(Lexeme lexeme, params ReadOnlySpan<Lexeme> named)
-    {
-        foreach (var name in named)
-        {
-            if (lexeme.Thing!.Words.SequenceEqual(name.Thing!.Words))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private static bool IsOneOf(Lexeme lexeme, params IEnumerable<Lexeme> named) => named.Any(name => lexeme.Thing!.Words.SequenceEqual(name.Thing!.Words));
 
     /// <summary>Whether all is to be of one thing, which the formula may have already: all sunflower, no pumpkin.</summary>
     private bool IsAllOfIt(Lexeme name) =>
-        lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, name)).LastOrDefault() is { } before && (before.Is("allof") || before.Is("only"));
+        Before(name).LastOrDefault() is { } before && (before.Is("allof") || before.Is("only"));
 
     /// <summary>Whether one is had with the other: sunflower seed flour with the hazelnut flour, butter and coconut oil.</summary>
     private bool IsBeside(Lexeme one, Lexeme other)
@@ -113,6 +103,6 @@ internal sealed partial class Reading
 
     /// <summary>Whether a word just before a name says that it is not had, or not wanted.</summary>
     private bool IsDenied(Lexeme name) =>
-        lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, name)).LastOrDefault(lexeme => !lexeme.MayBeSkipped) is { } before
+        Before(name).LastOrDefault(lexeme => !lexeme.MayBeSkipped) is { } before
         && (before.Is("not") || before.Is("out") || before.Is("lack") || before.Is("instead"));
 }

@@ -13,7 +13,7 @@ internal sealed partial class Reading
     private void ReadLeftOut()
     {
         var goes = All("WITHOUT").ToList();
-        foreach (var inside in goes.Where(clause => clause.First("inside") is not null && clause.First("lack") is null && !IsAskedInside(clause)).ToList())
+        foreach (var inside in goes.Where(clause => IsOfInside(clause) && !IsAskedInside(clause)).ToList())
         {
             // That eggs are in it is no question, and who would put walnuts in it does not ask whether they are.
             goes.Remove(inside);
@@ -22,7 +22,7 @@ internal sealed partial class Reading
 
         ReadLacked(goes);
         told = told with { Without = [.. goes.SelectMany(LeftOutBy).DistinctBy(wish => wish.Id)] };
-        foreach (var clause in goes.Where(clause => clause.First("contains") is not null || clause.First("need") is not null || clause.First("needed") is not null || (clause.First("inside") is not null && clause.First("lack") is null)))
+        foreach (var clause in goes.Where(clause => clause.First("contains") is not null || clause.First("need") is not null || clause.First("needed") is not null || IsOfInside(clause)))
         {
             if (clause.First("needed") is { } needed && !question.Contains('?', StringComparison.Ordinal) && !IsAskedBefore(needed))
             {
@@ -36,17 +36,19 @@ internal sealed partial class Reading
         }
     }
 
+    private static bool IsOfInside(Clause clause) => clause.First("inside") is not null && clause.First("lack") is null;
+
     /// <summary>Whether it is asked if something is in it: any eggs in it; dairy in this?</summary>
     private bool IsAskedInside(Clause clause)
     {
         var name = clause.First("without")!;
-        if (lexemes.SkipWhile(lexeme => !ReferenceEquals(lexeme, clause.First("inside"))).Skip(1).FirstOrDefault() is { } next && next.Is("join"))
+        if (Behind(clause.First("inside")!).FirstOrDefault() is { } next && next.Is("join"))
         {
             // Chia in there and no flax.
             return false;
         }
 
-        var before = lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, name)).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && !lexeme.Is("join")).ToList();
+        var before = Before(name).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && !lexeme.Is("join")).ToList();
         return name.Text.StartsWith(Any, StringComparison.Ordinal) || before is [{ Text: "any" }] || (before.Count <= 1 && IsDoubted());
     }
 

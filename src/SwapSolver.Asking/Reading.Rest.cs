@@ -55,7 +55,7 @@ internal sealed partial class Reading
     /// <summary>Whether a word unread denies the limit behind it: what I cannot have more than is at most that.</summary>
     private bool IsBeforeLimit(Lexeme lexeme) =>
         (lexeme.Is("out") || lexeme.Is("lack"))
-        && lexemes.SkipWhile(other => !ReferenceEquals(other, lexeme)).Skip(1).FirstOrDefault(other => !other.MayBeSkipped) is { } next && (next.Is("below") || next.Is("above") || next.Is("slice"));
+        && Behind(lexeme).FirstOrDefault(other => !other.MayBeSkipped) is { } next && (next.Is("below") || next.Is("above") || next.Is("slice"));
 
     /// <summary>Whether something unread is named that goes anyway, as in 'no egg please: I get hives from egg'.</summary>
     private bool IsSaidAlready(Lexeme lexeme) =>
@@ -67,5 +67,5 @@ internal sealed partial class Reading
     /// <summary>Whether the amount of one line is asked for in another size: the amounts of all are told.</summary>
     private bool IsAmountOfSize(Lexeme lexeme) =>
         told.IsSized && lexeme.Thing is not null && meaning.IsOwn(lexeme.Thing)
-        && lexemes.TakeWhile(other => !ReferenceEquals(other, lexeme)).LastOrDefault(other => other.Text is not ("of" or "the"))?.Is("howmuch") is true;
+        && Before(lexeme).LastOrDefault(other => other.Text is not ("of" or "the"))?.Is("howmuch") is true;
 }

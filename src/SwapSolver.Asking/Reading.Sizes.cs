@@ -40,7 +40,7 @@ internal sealed partial class Reading
 
     /// <summary>Whether a number is of what somebody baked or ate, and asks for nothing: I've baked it twice.</summary>
     private bool IsTale(Clause clause) =>
-        lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, clause.Parts[0].Lexeme)).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && lexeme.Text != ",").Any(lexeme => lexeme.Is("tale"));
+        Before(clause.Parts[0].Lexeme).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && lexeme.Text != ",").Any(lexeme => lexeme.Is("tale"));
 
     private bool ReadSize(Clause clause)
     {

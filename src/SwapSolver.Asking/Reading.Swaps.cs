@@ -69,13 +69,7 @@ internal sealed partial class Reading
         var comesIn = inLexeme is null ? null : meaning.In(inLexeme, goesOut);
         isTurned |= goesOut is null || (inLexeme is not null && comesIn is null);
         ReadDoubt(first, outLexeme, inLexeme, goesOut, comesIn);
-        if (comesIn is not null && told.Without.FirstOrDefault(wish => comesIn.Id == wish.Id || comesIn.Allergens.Carries(wish.Id)) is { } held)
-        {
-            // To whom egg is no food, egg white in place of egg is answered with no, and not with another loaf.
-            isTurned = true;
-            problems.Add(sentences.Say("asked-holds", ("to", comesIn.Name), ("wish", held.Word.Replace('-', ' '))));
-        }
-
+        ReadHeld(comesIn);
         if (All("FACTOR").FirstOrDefault(clause => clause.First("times") is not null || clause.First("factor")?.Is("partfactor") is true) is { } times && told.Factor is not null)
         {
             // Twice as much allulose is no cake of twice the size, nor is half the butter.
@@ -147,10 +141,20 @@ internal sealed partial class Reading
     private static bool IsImplied(Clause swap) =>
         Implied.Any(part => swap.First(part) is not null) || (swap.First("not") is not null && swap.First("only") is null && swap.First("use") is null);
 
+    /// <summary>To whom egg is no food, egg white in place of egg is answered with no, and not with another loaf.</summary>
+    private void ReadHeld(Ingredient? comesIn)
+    {
+        if (comesIn is not null && told.Without.FirstOrDefault(wish => comesIn.Id == wish.Id || comesIn.Allergens.Carries(wish.Id)) is { } held)
+        {
+            isTurned = true;
+            problems.Add(sentences.Say("asked-holds", ("to", comesIn.Name), ("wish", held.Word.Replace('-', ' '))));
+        }
+    }
+
     /// <summary>Whether one is named of what the formula has several of: an egg.</summary>
     private bool IsOneOfSeveral(Lexeme named, Ingredient line) =>
         formula.Lines.Any(one => one.Ingredient.Equals(line) && one.Count is > 1)
-        && lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, named)).LastOrDefault() is { } before && (before.Text is "an" or "a" || (before.Is(Lexeme.Count) && before.Number(Lexeme.Count) == 1));
+        && Before(named).LastOrDefault() is { } before && (before.Text is "an" or "a" || (before.Is(Lexeme.Count) && before.Number(Lexeme.Count) == 1));
 
     /// <summary>The second of two things in whose place one comes. Only a check can be asked with it.</summary>
     private void ReadAlso(Clause swap)
@@ -218,5 +222,5 @@ internal sealed partial class Reading
     private static Lexeme? Between(Clause swap) => swap.First("instead") ?? swap.First("replaces") ?? swap.First("standin") ?? swap.First("swap") ?? swap.First("put");
 
     private int SentenceOf(Lexeme word) =>
-        lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, word)).Count(lexeme => lexeme.Is(Lexeme.Stop));
+        Before(word).Count(lexeme => lexeme.Is(Lexeme.Stop));
 }

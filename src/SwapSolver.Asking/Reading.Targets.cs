@@ -62,7 +62,7 @@ internal sealed partial class Reading
 
     /// <summary>Whether a word says of what kind a thing is that comes in, as in 'low-fat yoghurt for sour cream', and not what the loaf is to be.</summary>
     private bool IsKindOf(Lexeme word) =>
-        lexemes.SkipWhile(lexeme => !ReferenceEquals(lexeme, word)).Skip(1).FirstOrDefault() is { Thing: { } thing } && !meaning.IsOwn(thing);
+        Behind(word).FirstOrDefault() is { Thing: { } thing } && !meaning.IsOwn(thing);
 
     /// <summary>What cannot both be wished: softer and firmer.</summary>
     private void ReadAtOdds()

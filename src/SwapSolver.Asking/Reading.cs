@@ -131,6 +131,10 @@ internal sealed partial class Reading(
         return new Understanding { Problem = string.Join(' ', problems.Distinct()) };
     }
 
+    private IEnumerable<Lexeme> Before(Lexeme word) => lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, word));
+
+    private IEnumerable<Lexeme> Behind(Lexeme word) => lexemes.SkipWhile(lexeme => !ReferenceEquals(lexeme, word)).Skip(1);
+
     private IEnumerable<Clause> All(params ReadOnlySpan<string> means)
     {
         var wantedMeans = means.ToArray();

@@ -138,6 +138,8 @@ public sealed class PhrasingTests
     [InlineData("seeded-free-form-loaf", "I'm allergic to eggs, can I use egg whites instead?", "No: egg white holds egg")]
     [InlineData("hazelnut-tin-loaf", "I'm allergic to eggs but I have egg whites", "No: egg white holds egg")]
     [InlineData("hazelnut-tin-loaf", "ghee instead of butter, and no dairy please", "No: ghee holds milk")]
+    [InlineData("cocoa-cake", "I'm coeliac. Rye flour where almond flour is, any good?", "No: medium rye flour holds gluten cereals")]
+    [InlineData("cocoa-cake", "coeliac here: try rye flour over almond flour?", "No: medium rye flour holds gluten cereals")]
     public void What_holds_what_is_to_be_left_out_does_not_come_in(string formula, string question, string problem)
     {
         var told = TestQuestions.Read(formula, question);

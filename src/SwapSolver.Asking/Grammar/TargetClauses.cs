@@ -136,11 +136,16 @@ internal sealed class TargetClauses(Phrases sentences)
                 var milligrams = Math.Round(grams / SaltBySodium * MilligramsPerGram);
                 assumed.Add(sentences.Say("asked-salt", ("value", milligrams.ToString(CultureInfo.InvariantCulture))));
                 return milligrams;
-            case Sodium when mass is null && count < LeastMilligrams:
-                assumed.Add(sentences.Say("asked-sodium-grams", ("count", count.ToString(CultureInfo.InvariantCulture)), ("value", Math.Round(grams * MilligramsPerGram, 3).ToString(CultureInfo.InvariantCulture))));
-                return Math.Round(grams * MilligramsPerGram, 3);
+            case Sodium when mass is not null || count < LeastMilligrams:
+                var ofSodium = Math.Round(grams * MilligramsPerGram, 3);
+                if (mass is null)
+                {
+                    assumed.Add(sentences.Say("asked-sodium-grams", ("count", count.ToString(CultureInfo.InvariantCulture)), ("value", ofSodium.ToString(CultureInfo.InvariantCulture))));
+                }
+
+                return ofSodium;
             case Sodium:
-                return mass is null ? count : Math.Round(grams * MilligramsPerGram, 3);
+                return count;
             default:
                 return mass is null ? count : Math.Round(grams, 6);
         }
