@@ -56,6 +56,8 @@ switch (args)
         return await FirstAnswer.Run(console);
     case ["--empty-service"]:
         return await FirstAnswer.ServeNothing();
+    case ["--any-text", var texts]:
+        return AnyText.Run(Count(texts));
     case ["--bake", var bakes]:
         return BakeTime.Run(Count(bakes));
     case ["--pages", var rounds]:

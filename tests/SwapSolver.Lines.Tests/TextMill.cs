@@ -13,7 +13,15 @@ internal sealed class TextMill(int seed, IReadOnlyList<string> lines)
         "0", " ", "\t", "﷽", "e\u0301\u0301", "&#x110000;", "&amp;", "&frac12;", "....", "minus", "a", "of", "one", "(1)", "for", "free", "gluten", "\u00ad", "１", "ﬀ", "each",
     ];
 
+    private static readonly string[] Repeated =
+    [
+        "1", "1/", "(", "((1", "a ", "one and a ", "1 cup + ", "1 or ", "½", "&#", ".", "..", "- ", "between 1 and ", "salt ", "flour or ", "x", "of a ", "40C ",
+    ];
+
     private readonly Random random = new(seed);
+
+    /// <summary>Lines as long as they may be, of one piece over and over: whatever repeats is where a grammar would run away.</summary>
+    public static IEnumerable<string> Longest => Repeated.Select(piece => string.Concat(Enumerable.Repeat(piece, IngredientLines.MostLetters / piece.Length)));
 
     /// <summary>A string of any bytes, read as UTF-8 or one letter a byte.</summary>
     public string Bytes()

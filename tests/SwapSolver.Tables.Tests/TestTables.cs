@@ -1,4 +1,3 @@
-using System.Globalization;
 using SwapSolver.Data.Files;
 using SwapSolver.Data.Foods;
 using SwapSolver.Kitchen.Foods;
@@ -47,24 +46,4 @@ internal static class TestTables
         Ingredients.Of(food, Shipped(food.Like), Shipped(Foods.Kinds.LikeOf(food.Name)));
 
     private static Ingredient? Shipped(string? id) => id is null ? null : TestKitchen.Ingredient(id);
-
-    public static void AssertPrinted(ReferenceRow row, StatedFood food)
-    {
-        Assert.Equal(row["long_description"], food.Name);
-        Assert.Equal(row["ndb_no"], food.UsdaFoodNumber);
-        Assert.Equal($"usda-{row["ndb_no"]}", food.Id);
-        Assert.All(Kept, column =>
-        {
-            var printed = row[column.Column];
-            if (printed.Length == 0)
-            {
-                Assert.False(food.Figures.ContainsKey(column.Fact), $"{row.Name}: {column.Column} is blank and became a figure");
-                return;
-            }
-
-            var ours = food.Figures[column.Fact].Range;
-            Assert.True((decimal)ours.Typical == decimal.Parse(printed, CultureInfo.InvariantCulture), $"{row.Name}, {column.Column}: {ours.Typical} against {printed} of {row.Source}");
-            Assert.True(ours.IsInOrder && ours.Low >= 0);
-        });
-    }
 }

@@ -18,7 +18,7 @@ public sealed class UsdaFoodsTests
     public void A_row_comes_out_to_the_printed_digit_and_a_blank_stays_unknown(string name)
     {
         var row = TestTables.Usda[name];
-        TestTables.AssertPrinted(row, Reading.Foods.Single(food => food.UsdaFoodNumber == row["ndb_no"]));
+        Printed.AssertIsIn(row, Reading.Foods.Single(food => food.UsdaFoodNumber == row["ndb_no"]));
     }
 
     [Fact]
@@ -107,7 +107,7 @@ public sealed class UsdaFoodsTests
 
             Assert.Empty(reading.Problems);
             var food = Assert.Single(reading.Foods);
-            TestTables.AssertPrinted(row, food);
+            Printed.AssertIsIn(row, food);
             Assert.Equal((double)rest, food.Figures[fact].Range.Typical);
         }
     }

@@ -8,7 +8,7 @@ internal static class LoadPage
 {
     private const string Page = "tests/SwapSolver.Benchmarks/results/load.md";
 
-    private const string Head = "# Under load\n\nWritten by the benchmarks' `--fuzz`, `--overload`, `--deadlines`, `--stalled`, `--throughput`, `--first-answer`, `--pages`, `--bake` and `--soak`, run from the root of the sources; the service is a process of its own on loopback, the callers run beside it on the same processors.\n";
+    private const string Head = "# Under load\n\nWritten by the benchmarks' `--fuzz`, `--overload`, `--deadlines`, `--stalled`, `--throughput`, `--first-answer`, `--pages`, `--bake`, `--any-text` and `--soak`, run from the root of the sources; the service is a process of its own on loopback, the callers run beside it on the same processors.\n";
 
     /// <summary>Writes a section, and says whether its promise was kept.</summary>
     /// <param name="title">Title of the section.</param>
