@@ -93,7 +93,9 @@ internal sealed partial class Reading
     /// <summary>So much of one line as somebody has, to which the others are scaled: 'I only have 3 eggs, how much of the rest'.</summary>
     private Clause? ReadRescale()
     {
-        if (told.IsSized || !lexemes.Any(lexeme => lexeme.Is("rescale"))
+        var isScaled = lexemes.Any(lexeme => lexeme.Is("rescale"));
+        var isHad = !isScaled && lexemes.Any(lexeme => lexeme.Is("only") || lexeme.Is("left")) && clauses.All(clause => !clause.IsNegated && clause.Means is "UNSUPPORTED" or "EGGS_MOST" or "IDLE" or "SLICES");
+        if (told.IsSized || !(isScaled || isHad)
             || All("EGGS", "EGGS_MOST", "UNSUPPORTED").Where(clause => clause.First("thing") is not null && clause.Counts is [_] && !clause.Parts.Any(part => part.Part is "addto" or "more" or "less" or "times" or "byword" or "factor")).ToList() is not [var had]
             || !meaning.IsOwn(had.First("thing")!.Thing!) && had.First("thing")!.Thing!.LeftOut is null
             || meaning.Out(had.First("thing")!) is not { } own)
@@ -103,6 +105,12 @@ internal sealed partial class Reading
 
         var lines = formula.Lines.Where(line => line.Ingredient.Equals(own)).ToList();
         var unit = had.First("mass");
+        if (isHad && unit is null && TargetClauses.EggsOf(had) is not null)
+        {
+            // Only three eggs left may be a loaf of the same size with three.
+            return null;
+        }
+
         var has = unit is null ? lines.Sum(line => line.Count) : lines.Sum(line => line.Grams.Value);
         if (has is not > 0)
         {
@@ -117,7 +125,7 @@ internal sealed partial class Reading
 
         assumed.Add(sentences.Say("asked-rescale", ("words", had.Words), ("factor", Said(factor)), ("value", unit is null ? Said(Math.Round(has.Value, 1)) : $"{Said(Math.Round(has.Value, 1))} g")));
         told = told with { Factor = factor };
-        unread.RemoveAll(lexeme => lexeme.Is("rescale"));
+        unread.RemoveAll(lexeme => lexeme.Is("rescale") || (isHad && (lexeme.Is("only") || lexeme.Is("left"))));
         return had;
     }
 

@@ -113,7 +113,7 @@ internal sealed partial class Reading
     {
         ImmutableArray<string> besides =
         [
-            .. All("REPLACE", "LACK", "TO", "WITHOUT", "DIET", "GOAL", "LESS", "MORE", "EGGS", "EGGS_MOST", "TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "BARE_BELOW", "BARE_ABOVE", "BARE_TO", "RISE")
+            .. All("REPLACE", "LACK", "TO", "WITHOUT", "DIET", "GOAL", "LESS", "MORE", "LINE_LESS", "LINE_MORE", "LINE_TIMES", "EGGS", "EGGS_MOST", "TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "BARE_BELOW", "BARE_ABOVE", "BARE_TO", "RISE")
                 .Where(clause => clause != rescaled)
                 .Select(clause => clause.Words),
         ];

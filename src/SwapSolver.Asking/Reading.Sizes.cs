@@ -13,6 +13,12 @@ internal sealed partial class Reading
     /// <summary>More loaves, or times a formula, are not asked for at a desk [1].</summary>
     private const int MostLoaves = 100;
 
+    /// <summary>How many times the formula a bigger loaf is taken to be [1]: from a 1 lb to a 2 lb tin it is a little more; our estimate, no source.</summary>
+    private const double Bigger = 1.5;
+
+    /// <summary>How many times the formula a smaller loaf is taken to be [1]; our estimate, no source.</summary>
+    private const double Smaller = 0.67;
+
     private void ReadSizes()
     {
         foreach (var clause in All("SLICES", "MASS", "FACTOR", "NAMED_TIN", "LONG_TIN", "TIN", "SQUARE", "ROUND", "OVEN", "GAS"))
@@ -27,6 +33,7 @@ internal sealed partial class Reading
             }
         }
 
+        ReadBiggerOrSmaller();
         ReadPieces();
         ReadTogether();
         if (new[] { told.Tin is not null, told.MassGrams is not null, told.Factor is not null }.Count(isSaid => isSaid) > 1)
@@ -36,6 +43,29 @@ internal sealed partial class Reading
         }
 
         unread.AddRange(All("DEPTH").Where(clause => clause != Depth || told.Tin is null).SelectMany(clause => clause.Parts).Select(part => part.Lexeme));
+    }
+
+    /// <summary>A bigger loaf, or a smaller one, of which nobody says how large: it is told how large was taken, so that a tin or a weight can be named.</summary>
+    private void ReadBiggerOrSmaller()
+    {
+        if (told.IsSized || formula.Shape is Pieces || All("PIECES", "BAKE", "HOW_LONG").Any() || clauses.Where(clause => clause.First("bigger") is not null).ToList() is not [{ IsNegated: false } clause])
+        {
+            return;
+        }
+
+        // Bigger holes are no bigger loaf.
+        var word = clause.First("bigger")!;
+        var isOfMore = !word.Text.Contains(' ', StringComparison.Ordinal) && Behind(word).FirstOrDefault() is { } next && !next.MayBeSkipped && !next.Is("join") && !next.Is("out") && !next.Is("below");
+        if (isOfMore)
+        {
+            return;
+        }
+
+        if (word.Is("sizeup") || word.Is("sizedown"))
+        {
+            told = told with { Factor = word.Is("sizeup") ? Bigger : Smaller };
+            assumed.Add(sentences.Say("asked-bigger", ("words", word.Text), ("factor", Said(told.Factor.Value))));
+        }
     }
 
     /// <summary>Whether a number is of what somebody baked or ate, and asks for nothing: I've baked it twice.</summary>

@@ -11,14 +11,14 @@ internal sealed partial class Reading
     /// <summary>Words of how large eggs are, which a count of them does not hold.</summary>
     private static readonly ImmutableArray<string> EggSizes = ["small", "medium", "large", "big"];
 
-    private static readonly ImmutableArray<(string One, string Other)> AtOdds = [("softer", "firmer"), ("sweeter", "less-sweet")];
+    private static readonly ImmutableArray<(string One, string Other)> AtOdds = [("softer", "firmer"), ("sweeter", "less-sweet"), ("moister", "drier")];
 
     /// <summary>So many times fewer slices than the formula has are hardly another size [1]; our estimate, no source.</summary>
     private const int FewOf = 3;
 
     private void ReadTargets()
     {
-        foreach (var clause in All("TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "EGGS", "EGGS_MOST", "GOAL", "LESS", "MORE").Where(clause => clause != rescaled))
+        foreach (var clause in All("TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "EGGS", "EGGS_MOST", "GOAL", "LESS", "MORE", "LINE_LESS", "LINE_MORE", "LINE_TIMES").Where(clause => clause != rescaled))
         {
             if (clause.Means == "GOAL" && IsKindOf(clause.First("goal")!))
             {
@@ -29,7 +29,8 @@ internal sealed partial class Reading
             var target = clause.Means switch
             {
                 "GOAL" => new AskedTarget(clause.First("goal")!.Means("goal"), null, null),
-                "LESS" or "MORE" => TargetClauses.Word(clause),
+                "LESS" or "MORE" => TargetClauses.Word(clause) ?? LineTarget(clause),
+                "LINE_LESS" or "LINE_MORE" or "LINE_TIMES" => LineTarget(clause),
                 "EGGS" or "EGGS_MOST" => TargetClauses.EggsOf(clause),
                 _ => targets.Figures(clause, formula, told.IsSized, assumed),
             };

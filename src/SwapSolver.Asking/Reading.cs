@@ -25,7 +25,7 @@ internal sealed partial class Reading(
 {
     /// <summary>Classes of words that turn what is asked: left unread, nothing is sure.</summary>
     private static readonly ImmutableArray<string> Turning =
-        ["not", "hard", "health", "claim", "raw", "animals", "below", "above", "less", "more", "orless", "ormore", "between", "bigger", "gas", "hold", "howlong", "goal", "free", "round", "perword", "swap", "instead", Lexeme.Count];
+        ["not", "hard", "health", "claim", "raw", "animals", "below", "above", "between", "bigger", "gas", "howlong", "goal", "free", "round", "perword", Lexeme.Count];
 
     /// <summary>Classes of words with which something dangerous may be asked: the caution goes with the refusal.</summary>
     private static readonly ImmutableArray<string> Cautioned = ["health", "claim", "raw", "animals"];
@@ -84,6 +84,7 @@ internal sealed partial class Reading(
         ReadSwap();
         ReadLoneCount();
         ReadGuess();
+        ReadBesidesLines();
         ReadRise();
         var kind = IsMeasure() ? ReadMeasure() : KindOf();
         if (kind is not (QuestionKind.Convert or QuestionKind.NotUnderstood) && All("CONVERT").ToList() is { Count: > 0 } converted)
@@ -108,7 +109,13 @@ internal sealed partial class Reading(
             assumed.Add(sentences.Say("asked-as-is"));
         }
 
+        var isRefused = isTurned;
         ReadRest();
+        if (!isRefused && (isTurned || kind == QuestionKind.NotUnderstood) && Likely(meaning.Anew()) is { } likely)
+        {
+            return likely;
+        }
+
         problems.InsertRange(0, meaning.Problems);
         assumed.AddRange(meaning.Assumed);
         return kind == QuestionKind.NotUnderstood || isTurned ? NotUnderstood() : told with

@@ -91,6 +91,11 @@ public sealed class PhrasingTests
     [InlineData("vanilla-muffins", "baking powder: alternatives?", "a question what can stand in for 'baking powder'")]
     [InlineData("vanilla-muffins", "that coconut flour: out?", "a question whether 'coconut flour' can be left out")]
     [InlineData("hazelnut-tin-loaf", "dairy in this?", "'dairy in this' was read as a question whether it can be made without that")]
+    [InlineData("seeded-free-form-loaf", "less vinegar", "at most 22.5 g of cider vinegar; the formula has 30 g")]
+    [InlineData("hazelnut-tin-loaf", "have you a bigger loaf that stays within my carbs?", "read as 1.5 times the formula")]
+    [InlineData("hazelnut-tin-loaf", "I only have 120 g of hazelnut flour", "read as 0.667 times the formula, which has 180 g")]
+    [InlineData("hazelnut-tin-loaf", "egg substitute?", "what can stand in for 'egg substitute'")]
+    [InlineData("cocoa-cake", "a slice mustn't go beyond 220 kcal", "read as a wish for at most that")]
     public void What_is_taken_for_granted_is_said(string formula, string question, string taken) =>
         Assert.Contains(TestQuestions.Read(formula, question).Assumed, said => said.Contains(taken, StringComparison.Ordinal));
 

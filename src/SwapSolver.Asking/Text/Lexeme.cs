@@ -35,10 +35,13 @@ internal sealed record Lexeme(string Text, ImmutableDictionary<string, string> C
     public double Number(string @class) => double.Parse(Classes[@class], CultureInfo.InvariantCulture);
 
     /// <summary>Whether a reading may pass over it.</summary>
-    public bool MayBeSkipped => Thing is null && Classes.Keys.All(Idle.Contains);
+    public bool MayBeSkipped => Thing is null && Classes.Keys.Where(one => !Likely.Contains(one)).ToList() is var sure && (sure.Count > 0 || Classes.IsEmpty) && sure.TrueForAll(Idle.Contains);
 
     /// <summary>Whether it says nothing where no clause reads it.</summary>
     public bool MayBeUnread => Thing is null && (Is(Filler) || Is("soft") || Is("ask") || Is("wish"));
+
+    /// <summary>Classes that say something only where no clause reads the question: elsewhere their words are what they were.</summary>
+    private static readonly ImmutableHashSet<string> Likely = ["likelyother", "likelygoing"];
 
     private static readonly ImmutableHashSet<string> Idle = [Filler, NamedAfter, Stop, "soft", "ask", "please", "how", "wish", "title", "narrow", "article", "welcome", "asis", "what", "whatelse", "allof", "howmuch"];
 }

@@ -30,6 +30,9 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
     /// <summary>What is not sure.</summary>
     public IEnumerable<string> Problems => problems.Distinct();
 
+    /// <summary>The same names in the same formula, with nothing taken for granted yet.</summary>
+    public ThingMeaning Anew() => new(words, formula, sentences);
+
     /// <summary>Whether an ingredient is in the formula.</summary>
     public bool IsInFormula(string id) => formula.Lines.Any(line => line.Ingredient.Id == id);
 

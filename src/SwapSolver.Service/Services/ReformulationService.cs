@@ -76,7 +76,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         var limits = reader.ReadLimits(request.Habits);
         KnownFacts.RequireLimits(limits, formula, [], problems);
-        var (goals, targets) = new TargetReader(search.Bakehouse.Balances, search.Bakehouse.Goals, formula, problems).Read(request.Targets);
+        var (goals, targets) = new TargetReader(search.Bakehouse, formula, problems).Read(request.Targets);
         problems.ThrowIfAny();
         var reformulate = new Reformulate(formula!, goals, targets, limits, habits!);
         return cache.Get(request, context, async () =>
@@ -98,7 +98,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var limits = reader.ReadLimits(request.Habits);
         KnownFacts.RequireLimits(limits, formula, [], problems);
         reader.RefuseRanking(request.Habits);
-        var trade = new TargetReader(search.Bakehouse.Balances, search.Bakehouse.Goals, formula, problems).Read(request.Trades);
+        var trade = new TargetReader(search.Bakehouse, formula, problems).Read(request.Trades);
         var points = request.HasMostPoints ? request.MostPoints : UsualPoints;
         if (points is < 2 or > MostPoints)
         {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Practice;
 using SwapSolver.Service.Faults;
+using SwapSolver.Solving;
 using SwapSolver.Solving.Questions;
 using SwapSolver.Solving.Wishes;
 using Domain = SwapSolver.Kitchen.Formulas;
@@ -9,11 +10,15 @@ using Domain = SwapSolver.Kitchen.Formulas;
 namespace SwapSolver.Service.Translation;
 
 /// <summary>Reads which readings are to move, by their names or by the words of bakers.</summary>
-internal sealed class TargetReader(BalanceList balances, GoalList goals, Domain.Formula? formula, ProblemList problems)
+internal sealed class TargetReader(Bakehouse bakehouse, Domain.Formula? formula, ProblemList problems)
 {
     private const int MostTargets = 10;
 
     private const int Two = 2;
+
+    private readonly BalanceList balances = bakehouse.Balances;
+
+    private readonly GoalList goals = bakehouse.Goals;
 
     private IEnumerable<string> KnownWords => goals.Words.Concat(balances.Targetable.Select(balance => balance.Id));
 
@@ -78,6 +83,12 @@ internal sealed class TargetReader(BalanceList balances, GoalList goals, Domain.
             return;
         }
 
+        if (target.Name.StartsWith(LineMass.Prefix, StringComparison.Ordinal))
+        {
+            ReadLine(target, path, figures);
+            return;
+        }
+
         if (balances.Find(target.Name) is not { } balance)
         {
             problems.Add($"{path}.name", target.Name, "is neither a reading nor a word for what a loaf is to become", NearestNames.WayOut(target.Name, KnownWords));
@@ -85,6 +96,24 @@ internal sealed class TargetReader(BalanceList balances, GoalList goals, Domain.
         }
 
         KnownFacts.RequireReading(balance, formula, $"{path}.name", problems);
+        ReadFigures(balance, target, path, figures);
+    }
+
+    /// <summary>So many grams of one line of the formula.</summary>
+    private void ReadLine(V1.Target target, string path, ImmutableArray<Hold>.Builder figures)
+    {
+        var ingredients = formula?.Lines.Select(line => line.Ingredient).Distinct().ToList() ?? [];
+        if (ingredients.FirstOrDefault(one => LineMass.Prefix + one.Id == target.Name) is not { } ingredient)
+        {
+            problems.Add($"{path}.name", target.Name, "is no line of the formula", NearestNames.WayOut(target.Name, ingredients.Select(one => LineMass.Prefix + one.Id)));
+            return;
+        }
+
+        ReadFigures(Targets.OfLine(ingredient, bakehouse.Phrases), target, path, figures);
+    }
+
+    private void ReadFigures(Balance balance, V1.Target target, string path, ImmutableArray<Hold>.Builder figures)
+    {
         if (new BandReader(problems).Read(target.Name, target.HasLow ? target.Low : null, target.HasHigh ? target.High : null, path) is { } band)
         {
             figures.Add(Targets.Of(balance, band));

@@ -26,7 +26,7 @@ internal sealed class Room(FormulaProblem problem)
 
         return problem.UsageBinds && before > UsageMost(line.Ingredient)
             ? (0, UsageMost(line.Ingredient))
-            : (Least(line), Math.Max(most, before));
+            : (LeastAsked(line), Math.Max(most, before));
     }
 
     /// <summary>Least and most grams of a new line, where it is in the bowl at all.</summary>
@@ -44,7 +44,7 @@ internal sealed class Room(FormulaProblem problem)
 
     /// <summary>Whether a line is no ballast to hit a band with: salt, yeast and spice season the loaf, and sweetness is
     /// a matter of taste. They move only where a wish is about them.</summary>
-    public bool StaysAsItIs(Line line) => line.Ingredient.Role switch
+    public bool StaysAsItIs(Line line) => Asked(line.Ingredient) is null && line.Ingredient.Role switch
     {
         Role.Salt => !problem.Holds.Any(hold => hold.FromCaller && hold.Balance.Settings.Target.FreedRoles.Contains(Role.Salt)),
         Role.Yeast => true,
@@ -52,6 +52,15 @@ internal sealed class Room(FormulaProblem problem)
         Role.Sweetener => !SweetnessIsAsked(line.Ingredient),
         _ => false,
     };
+
+    /// <summary>The least of a line [g], where the caller may ask for less of it than a line keeps: then there is room below what was asked, since
+    /// a scale weighs in steps.</summary>
+    private double LeastAsked(Line line) =>
+        Least(line) is var least && Asked(line.Ingredient) is { High: { } most } asked && most.Value < least + problem.Habits.StepOf(line.Ingredient).Value ? asked.Low?.Value ?? 0 : least;
+
+    /// <summary>How much of an ingredient the caller wants [g]; null where nobody said it.</summary>
+    private Band? Asked(Ingredient ingredient) =>
+        problem.Holds.FirstOrDefault(hold => hold.FromCaller && hold.Balance is LineMass rule && rule.Ingredient.Equals(ingredient))?.Band;
 
     private bool SweetnessIsAsked(Ingredient sweetener) =>
         problem.Start.Lines.Any(other => other.Ingredient.Role == Role.Sweetener && problem.IsLeftOut(other.Ingredient))

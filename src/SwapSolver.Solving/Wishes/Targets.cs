@@ -4,6 +4,7 @@ using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Practice;
 using SwapSolver.Kitchen.Quantities;
+using SwapSolver.Kitchen.Wording;
 
 namespace SwapSolver.Solving.Wishes;
 
@@ -14,6 +15,12 @@ public sealed record Targets(BalanceList Balances, Formula Reference)
 {
     /// <summary>The wish that a reading lies in a band.</summary>
     public static Hold Of(Balance balance, Band band) => new(balance.Id, balance, band, FromCaller: true);
+
+    /// <summary>The wish for so much of one ingredient of the formula.</summary>
+    /// <param name="ingredient">The ingredient.</param>
+    /// <param name="phrases">The words.</param>
+    public static LineMass OfLine(Ingredient ingredient, Phrases phrases) =>
+        LineMass.Of(ingredient, phrases.Say("line-below-target"), phrases.Say("line-above-target"));
 
     /// <summary>The wishes that a goal stands for.</summary>
     public IEnumerable<Hold> Of(Goal goal) => goal.Aims.Select(aim => Of(aim.Balance, aim.Share.Of(Own(aim.Balance))) with { Share = aim.Share });

@@ -18,6 +18,8 @@ public sealed class TargetRefusalTests(StrictKitchen kitchen)
     [InlineData("""{ "targets": [{ "name": "softer", "high": 2 }] }""", "targets[0]", "'softer'", "leave low and high away")]
     [InlineData("""{ "targets": [{ "name": "price", "high": 2 }] }""", "targets[0].name", "butter", "--price")]
     [InlineData("""{ "targets": [{ "name": "yeast-mass", "high": 2 }] }""", "targets[0].name", "'yeast-mass'", "name another reading")]
+    [InlineData("""{ "targets": [{ "name": "ingredients/buter", "high": 20 }] }""", "targets[0].name", "'ingredients/buter'", "ingredients/butter")]
+    [InlineData("""{ "targets": [{ "name": "ingredients/butter" }] }""", "targets[0]", "'ingredients/butter'", "at least one")]
     public async Task A_target_that_cannot_be_aimed_at_is_refused(string json, string field, string value, string wayOut)
     {
         var request = JsonParser.Default.Parse<ReformulateFormulaRequest>(json);
