@@ -93,7 +93,7 @@ internal sealed partial class Reading
     /// <summary>So much of one line as somebody has, to which the others are scaled: 'I only have 3 eggs, how much of the rest'.</summary>
     private Clause? ReadRescale()
     {
-        var isScaled = lexemes.Any(lexeme => lexeme.Is("rescale"));
+        var isScaled = lexemes.Any(lexeme => lexeme.Is("rescale")) || All("EGGS").Any(clause => clause.First("amountfor") is not null);
         var isHad = !isScaled && lexemes.Any(lexeme => lexeme.Is("only") || lexeme.Is("left")) && clauses.All(clause => !clause.IsNegated && clause.Means is "UNSUPPORTED" or "EGGS_MOST" or "IDLE" or "SLICES");
         if (told.IsSized || !(isScaled || isHad)
             || All("EGGS", "EGGS_MOST", "UNSUPPORTED").Where(clause => clause.First("thing") is not null && clause.Counts is [_] && !clause.Parts.Any(part => part.Part is "addto" or "more" or "less" or "times" or "byword" or "factor")).ToList() is not [var had]

@@ -103,6 +103,12 @@ internal sealed partial class Reading
             return tin.Text;
         }
 
+        if (told.Tin is null && formula.Shape is Pieces && lexemes.FirstOrDefault(lexeme => lexeme.Is("loaftin") || lexeme.Is("asone")) is { } whole)
+        {
+            // Muffins' batter in a loaf tin is no muffin.
+            return whole.Text;
+        }
+
         // Rolls made of a loaf's dough are no loaf, and twice the batter shared among tins is not one of twice the size.
         return (formula.Shape is Pieces ? null : lexemes.FirstOrDefault(lexeme => lexeme.Is("single"))?.Text)
             ?? (told.Factor is > 1 ? lexemes.FirstOrDefault(lexeme => lexeme.Is("eachone"))?.Text : null);

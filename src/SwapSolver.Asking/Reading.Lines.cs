@@ -27,6 +27,11 @@ internal sealed partial class Reading
             return null;
         }
 
+        if (own.Role == Role.Sweetener && times is null)
+        {
+            return new AskedTarget(isMore ? "sweeter" : "less-sweet", null, null);
+        }
+
         var has = formula.Lines.Where(line => line.Ingredient.Equals(own)).Sum(line => line.Grams.Value);
         var usual = own.Role == Role.Liquid ? 1 + (isMore ? OfLiquid : -OfLiquid) : isMore ? More : Less;
         var grams = Math.Round(has * (times ?? usual), 1);

@@ -62,7 +62,8 @@ internal sealed partial class Reading
         lexeme.Thing is not null && (meaning.IsLine(lexeme, told.From) || IsLeftOutAnyway(lexeme));
 
     private bool IsLeftOutAnyway(Lexeme lexeme) =>
-        meaning.LeftOut(lexeme, isAllergy: false).ToList() is { Count: > 0 } wishes && wishes.All(wish => told.Without.Any(other => other.Id == wish.Id));
+        meaning.LineOf(lexeme) is { } line && told.Without.Any(wish => wish.Id == line.Id || line.Allergens.Carries(wish.Id))
+        || meaning.LeftOut(lexeme, isAllergy: false).ToList() is { Count: > 0 } wishes && wishes.All(wish => told.Without.Any(other => other.Id == wish.Id));
 
     /// <summary>Whether the amount of one line is asked for in another size: the amounts of all are told.</summary>
     private bool IsAmountOfSize(Lexeme lexeme) =>

@@ -13,6 +13,9 @@ internal sealed partial class Reading
     /// <summary>More loaves, or times a formula, are not asked for at a desk [1].</summary>
     private const int MostLoaves = 100;
 
+    /// <summary>A tin so many times as long as wide is a loaf tin [1]; common practice, no source.</summary>
+    private const double LongBy = 1.4;
+
     /// <summary>How many times the formula a bigger loaf is taken to be [1]: from a 1 lb to a 2 lb tin it is a little more; our estimate, no source.</summary>
     private const double Bigger = 1.5;
 
@@ -21,7 +24,7 @@ internal sealed partial class Reading
 
     private void ReadSizes()
     {
-        foreach (var clause in All("SLICES", "MASS", "FACTOR", "NAMED_TIN", "LONG_TIN", "TIN", "SQUARE", "ROUND", "OVEN", "GAS"))
+        foreach (var clause in All("SLICES", "MASS", "FACTOR", "NAMED_TIN", "LONG_TIN", "TIN", "SQUARE", "ROUND", "BARE_TIN", "OVEN", "GAS"))
         {
             if (IsTale(clause))
             {
@@ -39,7 +42,7 @@ internal sealed partial class Reading
         if (new[] { told.Tin is not null, told.MassGrams is not null, told.Factor is not null }.Count(isSaid => isSaid) > 1)
         {
             isTurned = true;
-            problems.Add(sentences.Say("asked-sizes", ("words", Phrases.List(All("MASS", "PIECES", "FACTOR", "NAMED_TIN", "LONG_TIN", "TIN", "SQUARE", "ROUND").Select(clause => clause.Words)))));
+            problems.Add(sentences.Say("asked-sizes", ("words", Phrases.List(All("MASS", "PIECES", "FACTOR", "NAMED_TIN", "LONG_TIN", "TIN", "SQUARE", "ROUND", "BARE_TIN").Select(clause => clause.Words)))));
         }
 
         unread.AddRange(All("DEPTH").Where(clause => clause != Depth || told.Tin is null).SelectMany(clause => clause.Parts).Select(part => part.Lexeme));
@@ -110,7 +113,7 @@ internal sealed partial class Reading
                 assumed.Add(named.Assumed);
                 told = told with { Tin = named.Tin };
                 return true;
-            case "LONG_TIN" when told.Tin is null:
+            case "LONG_TIN" or "BARE_TIN" when told.Tin is null && (clause.Means == "LONG_TIN" || IsLoafTin):
                 var (like, takenLike) = sizes.TinOfLength(clause, formula);
                 assumed.Add(takenLike);
                 told = told with { Tin = like };
@@ -125,6 +128,12 @@ internal sealed partial class Reading
                 assumed.AddRange(roundTaken);
                 told = told with { Tin = round };
                 return true;
+            case "BARE_TIN" when told.Tin is null && formula.Shape is Tin:
+                var (bare, bareTaken) = sizes.RoundTinOf(clause, formula, Depth);
+                assumed.Add(sentences.Say("asked-bare-tin", ("words", clause.Words)));
+                assumed.AddRange(bareTaken);
+                told = told with { Tin = bare };
+                return true;
             case "GAS" when told.OvenCelsius is null && sizes.GasOf(clause) is { } gas:
                 assumed.Add(gas.Assumed);
                 told = told with { OvenCelsius = gas.Celsius, Fan = clause.First("fan") is not null };
@@ -138,6 +147,9 @@ internal sealed partial class Reading
                 return false;
         }
     }
+
+    /// <summary>Whether the formula is one for a long tin, of which one length tells the size.</summary>
+    private bool IsLoafTin => formula.Shape is Tin own && own.Length.Value > LongBy * own.Width.Value;
 
     private static string Said(double value) => value.ToString(CultureInfo.InvariantCulture);
 

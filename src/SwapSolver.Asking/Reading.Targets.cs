@@ -11,7 +11,7 @@ internal sealed partial class Reading
     /// <summary>Words of how large eggs are, which a count of them does not hold.</summary>
     private static readonly ImmutableArray<string> EggSizes = ["small", "medium", "large", "big"];
 
-    private static readonly ImmutableArray<(string One, string Other)> AtOdds = [("softer", "firmer"), ("sweeter", "less-sweet"), ("moister", "drier")];
+    private static readonly ImmutableArray<(string One, string Other)> AtOdds = [("softer", "firmer"), ("sweeter", "less-sweet"), ("moister", "drier"), ("saltier", "less-salt")];
 
     /// <summary>So many times fewer slices than the formula has are hardly another size [1]; our estimate, no source.</summary>
     private const int FewOf = 3;

@@ -15,7 +15,7 @@ internal sealed class Reformulate
 
     private readonly Option<Target[]> targets = new("--target")
     {
-        Description = "Where a reading is wanted, either side may be left empty; or a word by itself: softer, firmer, moister, drier, higher, fewer-net-carbs, less-sugar, less-sweet, sweeter, less-salt, less-energy, less-fat, more-protein, more-fibre, cheaper or fewer-eggs; or a line of the formula in grams, as ingredients/butter=..60. May be given again.",
+        Description = "Where a reading is wanted, either side may be left empty; or a word by itself: softer, firmer, moister, drier, higher, fewer-net-carbs, less-sugar, less-sweet, sweeter, less-salt, saltier, less-energy, less-fat, more-protein, more-fibre, cheaper or fewer-eggs; or a line of the formula in grams, as ingredients/butter=..60. May be given again.",
         HelpName = "NAME=LOW..HIGH",
         Required = true,
         CustomParser = result => OptionText.Each(result, "--target", TargetText.Read),

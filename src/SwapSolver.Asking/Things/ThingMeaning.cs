@@ -67,7 +67,10 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
     /// <summary>Whether a name means one line of the formula.</summary>
     /// <param name="lexeme">What is named.</param>
     /// <param name="line">Id of the line; of none, an empty one.</param>
-    public bool IsLine(Lexeme lexeme, string line) => (lexeme.Thing!.Ingredient is { } exact && IsInFormula(exact.Id) ? exact : OwnLike(lexeme.Thing))?.Id == line;
+    public bool IsLine(Lexeme lexeme, string line) => LineOf(lexeme)?.Id == line;
+
+    /// <summary>The line of the formula that a name means; null where there is none, or several.</summary>
+    public Ingredient? LineOf(Lexeme lexeme) => lexeme.Thing!.Ingredient is { } exact && IsInFormula(exact.Id) ? exact : OwnLike(lexeme.Thing);
 
     /// <summary>What goes out; null where that is not sure.</summary>
     /// <param name="lexeme">What is named.</param>
