@@ -29,4 +29,7 @@ public enum QuestionKind
 
     /// <summary>Whether it rises.</summary>
     Rise,
+
+    /// <summary>What a slice has: net carbs, energy and the rest.</summary>
+    Figures,
 }

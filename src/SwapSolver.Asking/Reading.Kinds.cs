@@ -16,9 +16,26 @@ internal sealed partial class Reading
             return Refused("asked-not-read", Phrases.List(All("REPLACE").SelectMany(clause => clause.All("also")).Select(lexeme => lexeme.Text)));
         }
 
+        if (!told.AlsoSwaps.IsEmpty && (told.IsSized || !told.Without.IsEmpty || told.Diet.Length > 0))
+        {
+            return Refused("asked-not-read", Phrases.List(All("REPLACE").Skip(1).Select(clause => clause.Words)));
+        }
+
         if (IsTimed && WhatBakesOtherwise() is { } otherwise)
         {
             return Refused("asked-unsupported", otherwise);
+        }
+
+        if (told.Slices == 1 && All("FIGURES").Any())
+        {
+            // What one roll has is what each has.
+            told = told with { Slices = null };
+        }
+
+        if (All("MINUTES").Any() && told.From.Length == 0 && told.Without.IsEmpty && wanted.Count == 0 && !All("MEASURE", "CONVERT").Any())
+        {
+            assumed.Add(sentences.Say("asked-minutes", ("words", All("MINUTES").First().Words)));
+            return QuestionKind.Bake;
         }
 
         if (All("BAKE").Any() || (All("HOW_LONG").Any() && (All("HOW_LONG").Any(clause => clause.First("bakeword") is not null) || All("BAKE_WORD").Any() || told.OvenCelsius is not null || told.IsSized || unread.Any(lexeme => lexeme.Is("fan")))))
@@ -35,7 +52,7 @@ internal sealed partial class Reading
 
         if (told.From.Length > 0)
         {
-            return told.To.Length > 0 && !isMadeOf && (IsDoubted() || told.AlsoFrom.Length > 0) ? QuestionKind.Check : QuestionKind.Replace;
+            return told.To.Length > 0 && !isMadeOf && (IsDoubted() || told.AlsoFrom.Length > 0 || !told.AlsoSwaps.IsEmpty) ? QuestionKind.Check : QuestionKind.Replace;
         }
 
         if (All("TO").FirstOrDefault() is { } only && told.Without.IsEmpty)
@@ -48,6 +65,7 @@ internal sealed partial class Reading
             : told.IsSized ? QuestionKind.Resize
             : wanted.Count > 0 ? QuestionKind.Reformulate
             : All("RISE").Any() ? QuestionKind.Rise
+            : All("FIGURES").Any() ? QuestionKind.Figures
             : QuestionKind.NotUnderstood;
     }
 
@@ -129,7 +147,7 @@ internal sealed partial class Reading
         }
 
         problems.Add(sentences.Say("asked-bake-besides", ("words", Phrases.List(besides))));
-        told = told with { From = string.Empty, AlsoFrom = string.Empty, To = string.Empty, Without = [], Diet = string.Empty };
+        told = told with { From = string.Empty, AlsoFrom = string.Empty, AlsoSwaps = [], To = string.Empty, Without = [], Diet = string.Empty };
         wanted.Clear();
     }
 

@@ -92,7 +92,7 @@ internal sealed partial class Reading
         }
 
         read.UnionWith(parts.Select(part => part.Lexeme).Concat(named).Concat(lexemes.Where(lexeme => lexeme.Is("slice") || lexeme.Is("hold") || IsOneSlice(lexeme) || ForAtMost.Any(lexeme.Is) || ForAtLeast.Any(lexeme.Is))));
-        taken.Add(sentences.Say("asked-likely-figure", ("words", clause.Words), ("side", sentences.Say(target.High is null ? "asked-side-least" : "asked-side-most"))));
+        taken.Add(sentences.Say("asked-likely-figure", ("words", clause.Words), ("limit", sentences.Say(target.High is null ? "asked-side-least" : "asked-side-most"))));
         return new Understanding { Kind = QuestionKind.Reformulate, Targets = [target] };
     }
 

@@ -20,7 +20,7 @@ internal sealed partial class Reading
     private AskedTarget? LineTarget(Clause clause)
     {
         var named = clause.First("thing") ?? clause.First("reading")!;
-        var times = clause.First("partfactor") is { } part && part.Is("factor") ? part.Number("factor") : (double?)null;
+        var times = (clause.First("partfactor") ?? clause.First("factor")) is { } part && part.Is("factor") ? part.Number("factor") : (double?)null;
         var isMore = times is { } many ? many > 1 : clause.Means is "LINE_MORE" or "MORE";
         if (named.Thing is null || meaning.Out(named) is not { } own)
         {

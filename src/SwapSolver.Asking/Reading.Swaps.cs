@@ -86,10 +86,30 @@ internal sealed partial class Reading
         told = told with { From = goesOut?.Id ?? string.Empty, To = comesIn?.Id ?? string.Empty };
         foreach (var more in swaps.Skip(1).Where(clause => clause.First("to") is not null || !(clause.First("from")!.Thing!.Words.SequenceEqual(outLexeme.Thing!.Words) || meaning.IsLine(clause.First("from")!, goesOut?.Id ?? string.Empty))))
         {
-            // Half of two swaps would be sent out as the whole.
+            ReadAlsoSwapped(more);
+        }
+    }
+
+    /// <summary>A swap beside the first. Half of two swaps would be sent out as the whole: one that is not sure turns the question.</summary>
+    private void ReadAlsoSwapped(Clause more)
+    {
+        var (goes, comes) = (more.First("from")!, more.First("to"));
+        if (comes is not null && meaning.IsOwn(comes.Thing!) && !meaning.IsOwn(goes.Thing!))
+        {
+            // Swap butter for ghee and erythritol for xylitol: what the formula has goes out.
+            (goes, comes) = (comes, goes);
+        }
+
+        if (comes is null || more.First("also") is not null || told.To.Length == 0 || told.AlsoFrom.Length > 0 || isMadeOf || comes.Thing!.IsMadeOf || meaning.Out(goes, newcomer: comes) is not { } goesOut
+            || meaning.In(comes, goesOut) is not { } comesIn || goesOut.Equals(comesIn) || goesOut.Id == told.From || told.AlsoSwaps.Any(swap => swap.From == goesOut.Id))
+        {
             isTurned = true;
             NotRead(more.Words);
+            return;
         }
+
+        ReadHeld(comesIn);
+        told = told with { AlsoSwaps = told.AlsoSwaps.Add(new AskedSwap(goesOut.Id, comesIn.Id)) };
     }
 
     /// <summary>The one ingredient of the formula that is to be left out; null where there is none, or several, or a whole group.</summary>
@@ -174,7 +194,7 @@ internal sealed partial class Reading
     private void ReadNewcomer()
     {
         // What is added stands in nobody's place, and a word that is not known may say where it goes.
-        if (!told.Without.IsEmpty || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !(IsDoubted() || lexemes.Any(lexeme => lexeme.Is("use"))) || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
+        if (!told.Without.IsEmpty || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !(IsDoubted() || lexemes.Any(lexeme => lexeme.Is("use") || lexeme.Is("alone"))) || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
             || lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown)))
         {
             return;
@@ -183,7 +203,7 @@ internal sealed partial class Reading
         var named = All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? OnlyThingUnread();
         if (named is not null && meaning.OneThatDoesTheSame(named) is var (own, newcomer))
         {
-            unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use"));
+            unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use") || lexeme.Is("alone"));
             assumed.Add(sentences.Say(named.Thing!.IsMadeOf ? "asked-made-for" : "asked-in-place-of", ("to", newcomer.Name), ("from", own.Name)));
             told = told with { From = own.Id, To = newcomer.Id };
             isMadeOf = named.Thing.IsMadeOf;

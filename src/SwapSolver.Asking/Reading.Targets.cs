@@ -110,6 +110,12 @@ internal sealed partial class Reading
             return;
         }
 
+        if (told.Slices == 1)
+        {
+            // One muffin under 2 g is one of them.
+            told = told with { Slices = null };
+        }
+
         if (told.Slices is { } few && few * FewOf <= formula.Slices)
         {
             isTurned = true;

@@ -99,6 +99,12 @@ internal sealed partial class Reading(
             NotRead(besides);
         }
 
+        if (kind != QuestionKind.Figures && kind != QuestionKind.NotUnderstood && All("FIGURES").ToList() is { Count: > 0 } figures)
+        {
+            // What a slice of another loaf has is read off that loaf.
+            NotRead(figures);
+        }
+
         if (kind == QuestionKind.Bake)
         {
             ReadBesidesBaking();

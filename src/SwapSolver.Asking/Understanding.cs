@@ -21,6 +21,9 @@ public sealed record Understanding
     /// <summary>Id of what goes out besides, where one thing comes in the place of two; empty where nothing does.</summary>
     public string AlsoFrom { get; init; } = string.Empty;
 
+    /// <summary>Swaps that are asked about together with the first.</summary>
+    public ImmutableArray<AskedSwap> AlsoSwaps { get; init; } = [];
+
     /// <summary>Id of what comes in; empty where nothing is named.</summary>
     public string To { get; init; } = string.Empty;
 
@@ -62,6 +65,11 @@ public sealed record Understanding
 /// <param name="Id">Id of the allergen, group or ingredient.</param>
 /// <param name="Word">The word that a variant is asked with: it may leave out more than its id says, as nuts does.</param>
 public sealed record LeftOutWish(string Id, string Word);
+
+/// <summary>One thing in another's place.</summary>
+/// <param name="From">Id of what goes out.</param>
+/// <param name="To">Id of what comes in.</param>
+public sealed record AskedSwap(string From, string To);
 
 /// <summary>A reading that is to move, or a word for what the loaf is to become.</summary>
 /// <param name="Name">Id of the reading, or the word.</param>

@@ -18,6 +18,9 @@ internal sealed class ClauseReader(QuestionWords words)
     private const string Infinitive = "infinitive";
 
     /// <summary>Classes of words before which a 'to' says nothing.</summary>
+    /// <summary>Classes of words that stand between what comes in and what goes out.</summary>
+    private static readonly ImmutableArray<string> BetweenTwo = ["for", "by", "instead", "arrow", "standin", "replaces"];
+
     private static readonly ImmutableArray<string> Verbs = ["out", "bareout", "outverb", "use", "swap", "put"];
 
     private static readonly ImmutableDictionary<string, string> Had = ImmutableDictionary.Create<string, string>(StringComparer.Ordinal).Add("only", string.Empty).Add("contrasting", string.Empty);
@@ -99,10 +102,20 @@ internal sealed class ClauseReader(QuestionWords words)
             return lexemes[place].Text == "," && between.Any(lexeme => lexeme.Is("ask"));
         }
 
+        if (BeginsAnotherSwap(lexemes, place, next))
+        {
+            return true;
+        }
+
         return (lexemes[place].Text == "plus" && lexemes.Take(place).Any(lexeme => lexeme.Is("out")))
             || between.Any(lexeme => !lexeme.Is("article"))
             || (next + 1 < lexemes.Length && lexemes[next + 1].Is("welcome") && IsLastSaid(lexemes, next + 1) && lexemes.Take(place).Any(lexeme => lexeme.Is("out")) && !lexemes.Any(lexeme => lexeme.Is("instead")));
     }
+
+    /// <summary>Whether a name behind an 'and' is the first of a swap like the one before: ghee for butter and allulose for erythritol.</summary>
+    private static bool BeginsAnotherSwap(ImmutableArray<Lexeme> lexemes, int place, int next) =>
+        lexemes.Skip(next + 1).FirstOrDefault(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop)) is { } between
+        && BetweenTwo.Any(one => between.Is(one) && lexemes.Take(place).Any(before => before.Is(one)));
 
     private static bool IsLastSaid(ImmutableArray<Lexeme> lexemes, int place) =>
         lexemes.Skip(place + 1).FirstOrDefault(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop)) is not { } next || next.Is(Lexeme.Stop) || next.Is(Join);

@@ -7,6 +7,8 @@ namespace SwapSolver.Service.Desk;
 /// <summary>Writes how a question was understood, and reads one that was asked in fields.</summary>
 internal static class AskedForWriter
 {
+    private const int MostAlsoSwaps = 9;
+
     /// <summary>What is written.</summary>
     public static AskedFor Write(Understanding told)
     {
@@ -21,6 +23,7 @@ internal static class AskedForWriter
                 QuestionKind.Reformulate => Kind.Reformulate,
                 QuestionKind.Bake => Kind.Bake,
                 QuestionKind.Rise => Kind.Rise,
+                QuestionKind.Figures => Kind.Figures,
                 QuestionKind.Convert => Kind.Convert,
                 _ => Kind.NotUnderstood,
             },
@@ -36,6 +39,7 @@ internal static class AskedForWriter
             Fan = told.Fan,
             Measure = told.Text,
         };
+        written.AlsoSwaps.AddRange(told.AlsoSwaps.Select(swap => new V1.AskedSwap { From = swap.From, To = swap.To }));
         written.Without.AddRange(told.Without.Select(wish => wish.Id));
         written.Targets.AddRange(told.Targets.Select(Write));
         written.Assumed.AddRange(told.Assumed);
@@ -96,6 +100,11 @@ internal static class AskedForWriter
     public static bool IsOneForTwo(AskedFor asked) =>
         asked is { Kind: Kind.Check, From.Length: > 0, AlsoFrom.Length: > 0, To.Length: > 0 } && asked.AlsoFrom != asked.From && asked.AlsoFrom != asked.To
         && !IsSized(asked) && !IsWithout(asked);
+
+    /// <summary>Whether it is asked, and nothing else, if several swaps do together.</summary>
+    public static bool IsOfSwaps(AskedFor asked) =>
+        asked is { Kind: Kind.Check, From.Length: > 0, To.Length: > 0, AlsoFrom.Length: 0, AlsoSwaps.Count: <= MostAlsoSwaps }
+        && asked.AlsoSwaps.All(swap => swap.From.Length > 0 && swap.To.Length > 0) && !IsSized(asked) && !IsWithout(asked);
 
     private static Target Write(AskedTarget target)
     {

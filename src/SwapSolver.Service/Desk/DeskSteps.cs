@@ -68,6 +68,7 @@ internal sealed class DeskSteps(InnerCalls calls, TargetLimits limits, AskedFor 
             request.Swaps.Add(new Swap { From = Name(asked.AlsoFrom) });
         }
 
+        request.Swaps.AddRange(asked.AlsoSwaps.Select(swap => new Swap { From = Name(swap.From), To = Name(swap.To) }));
         return calls.Check(request, context);
     }
 
@@ -114,8 +115,8 @@ internal sealed class DeskSteps(InnerCalls calls, TargetLimits limits, AskedFor 
     /// <summary>What gas a formula has from soda and powder, and how long its batter may wait.</summary>
     public Task<PredictRiseResponse> Rise(Formula given) => calls.Rise(new PredictRiseRequest { Formula = given }, context);
 
-    /// <summary>What is known of a formula as it is given.</summary>
-    public async Task<IReadOnlyList<string>> CautionsOf(Formula given) => (await calls.Balance(new BalanceFormulaRequest { Formula = given }, context)).Cautions;
+    /// <summary>What a formula reads as it is given.</summary>
+    public Task<BalanceFormulaResponse> Balance(Formula given) => calls.Balance(new BalanceFormulaRequest { Formula = given }, context);
 
     /// <summary>A household measure in grams.</summary>
     public async Task<ConvertedLine> Convert() =>

@@ -25,6 +25,30 @@ internal sealed class DeskWords(Phrases phrases)
     public string Minutes(Estimate estimate) => phrases.Say(
         "desk-minutes", ("value", Number(Math.Round(estimate.Value))), ("low", Number(Math.Floor(estimate.Low))), ("high", Number(Math.Ceiling(estimate.High))));
 
+    /// <summary>What a slice has; what is not known of a line is not told of the slice.</summary>
+    public string Slice(Nutrition nutrition)
+    {
+        var slice = nutrition.PerSlice;
+        var figures = new List<string>();
+        void Add(string id, bool isKnown, double value, string format)
+        {
+            if (isKnown)
+            {
+                figures.Add(phrases.Say(id, ("value", value.ToString(format, CultureInfo.InvariantCulture))));
+            }
+        }
+
+        Add("desk-net-carbs", slice.HasNetCarbsG, slice.NetCarbsG, "0.0");
+        Add("desk-carbohydrate", true, slice.CarbohydrateG, "0.0");
+        Add("desk-energy", true, slice.EnergyKcal, "0");
+        Add("desk-fat", true, slice.FatG, "0.0");
+        Add("desk-fibre", slice.HasFibreG, slice.FibreG, "0.0");
+        Add("desk-sugars", slice.HasSugarsG, slice.SugarsG, "0.0");
+        Add("desk-protein", true, slice.ProteinG, "0.0");
+        Add("desk-sodium", slice.HasSodiumMg, slice.SodiumMg, "0");
+        return phrases.Say("desk-slice", ("grams", Number(Math.Round(slice.MassG))), ("figures", Phrases.List(figures)));
+    }
+
     /// <summary>The size that was asked for.</summary>
     public string Size(AskedFor asked)
     {

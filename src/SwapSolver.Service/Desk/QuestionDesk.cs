@@ -40,6 +40,11 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
             problems.Add("fields.also_from", two.AlsoFrom, "goes out beside 'from' only where it is asked whether one thing does for two", "give 'from' and 'to' with it, and no size, diet or 'without'");
         }
 
+        if (request.Fields is { AlsoSwaps.Count: > 0 } many && !AskedForWriter.IsOfSwaps(AskedForWriter.WithKind(many)))
+        {
+            problems.Add("fields.also_swaps", many.AlsoSwaps.Count, "swaps are asked about only beside a 'from' and a 'to'", "give up to 9, each with 'from' and 'to', and no size, diet, 'also_from' or 'without'");
+        }
+
         var read = subject.ReadAsGiven(request.Name, request.Formula, problems);
         problems.ThrowIfAny();
         var formula = read!.Formula;
@@ -82,6 +87,7 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
         Kind.Convert => Convert(answer, steps),
         Kind.Bake => Bake(answer, steps, given),
         Kind.Rise => Rise(answer, steps, given),
+        Kind.Figures => Figures(answer, steps, given),
         Kind.Check when !steps.IsSized && !steps.IsWithout => Check(answer, steps, given),
         Kind.Reformulate => One(answer, given, () => steps.Reformulate(given)),
         Kind.Resize => One(answer, given, () => steps.Resize(given, withLimits: true)),
@@ -186,6 +192,15 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
             ? words.Say("desk-no-gas")
             : words.Say(
                 "desk-rise", ("minutes", words.Minutes(window)), ("value", DeskWords.Number(Math.Round(rise.VolumeAtSettingMillilitres))), ("count", DeskWords.Number(Math.Round(rise.NeutralisedPercent?.Value ?? 0))));
+    }
+
+    private async Task Figures(AnswerQuestionResponse answer, DeskSteps steps, Formula given)
+    {
+        var measured = await steps.Balance(given);
+        answer.Formula = given;
+        answer.Verdict = Verdict.Yes;
+        answer.Cautions.AddRange(measured.Cautions);
+        answer.Reply = words.Slice(measured.Nutrition);
     }
 
     private async Task Convert(AnswerQuestionResponse answer, DeskSteps steps)

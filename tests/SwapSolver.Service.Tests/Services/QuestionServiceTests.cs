@@ -100,6 +100,46 @@ public sealed class QuestionServiceTests(OpenKitchen kitchen)
     }
 
     [Fact]
+    public async Task Two_swaps_in_one_question_are_checked_together()
+    {
+        var answer = await Ask("almond flour instead of hazelnut and olive oil instead of butter");
+        var together = await kitchen.Service.Balances.CheckSwapAsync(new CheckSwapRequest
+        {
+            Formula = Bakes.Hazelnut,
+            Swaps =
+            {
+                new Swap { From = "ingredients/hazelnut-flour", To = "ingredients/almond-flour-blanched" },
+                new Swap { From = "ingredients/butter", To = "ingredients/olive-oil" },
+            },
+        });
+
+        Assert.Equal(Kind.Check, answer.UnderstoodAs.Kind);
+        Assert.Equal(("butter", "olive-oil"), (Assert.Single(answer.UnderstoodAs.AlsoSwaps).From, answer.UnderstoodAs.AlsoSwaps[0].To));
+        Assert.StartsWith(together.Reply, answer.Reply, StringComparison.Ordinal);
+        Assert.Equal(together.Verdict == CheckSwapResponse.Types.Verdict.Balances ? together.Swapped : together.Repair?.Formula, answer.Formula);
+    }
+
+    [Fact]
+    public async Task Two_swaps_in_fields_take_no_size()
+    {
+        var fields = new AskedFor { From = "hazelnut-flour", To = "almond-flour-blanched", AlsoSwaps = { new AskedSwap { From = "butter", To = "olive-oil" } }, Slices = 20 };
+        var fault = await Assert.ThrowsAsync<Grpc.Core.RpcException>(() => Ask(new AnswerQuestionRequest { Formula = Bakes.Hazelnut, Fields = fields }));
+        Assert.Contains("fields.also_swaps", fault.Status.Detail, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_a_slice_has_is_told_as_the_balance_tells_it_and_says_that_it_is_no_label()
+    {
+        var slice = await Ask("how many carbs are in a slice?");
+        var measured = (await kitchen.Service.Balances.BalanceFormulaAsync(new BalanceFormulaRequest { Formula = Bakes.Hazelnut })).Nutrition.PerSlice;
+
+        Assert.Equal((Kind.Figures, Verdict.Yes), (slice.UnderstoodAs.Kind, slice.Verdict));
+        Assert.Contains(FormattableString.Invariant($"{measured.NetCarbsG:0.0} g net carbs, {measured.CarbohydrateG:0.0} g carbohydrate, {measured.EnergyKcal:0} kcal"), slice.Reply, StringComparison.Ordinal);
+        Assert.Contains("this is no label", slice.Reply, StringComparison.Ordinal);
+        Assert.Empty(slice.Changes);
+    }
+
+    [Fact]
     public async Task A_batter_without_soda_or_powder_frees_no_gas()
     {
         var flat = new Formula(Bakes.Hazelnut);
