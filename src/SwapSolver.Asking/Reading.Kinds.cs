@@ -16,7 +16,7 @@ internal sealed partial class Reading
             return Refused("asked-not-read", Phrases.List(All("REPLACE").SelectMany(clause => clause.All("also")).Select(lexeme => lexeme.Text)));
         }
 
-        if (!told.AlsoSwaps.IsEmpty && (told.IsSized || !told.Without.IsEmpty || told.Diet.Length > 0))
+        if (!told.AlsoSwaps.IsEmpty && (told.AlsoTo.Length > 0 || told.IsSized || !told.Without.IsEmpty || told.Diet.Length > 0))
         {
             return Refused("asked-not-read", Phrases.List(All("REPLACE").Skip(1).Select(clause => clause.Words)));
         }
@@ -52,7 +52,7 @@ internal sealed partial class Reading
 
         if (told.From.Length > 0)
         {
-            return told.To.Length > 0 && !isMadeOf && (IsDoubted() || told.AlsoFrom.Length > 0 || !told.AlsoSwaps.IsEmpty) ? QuestionKind.Check : QuestionKind.Replace;
+            return told.To.Length > 0 && !isMadeOf && told.AlsoTo.Length == 0 && (IsDoubted() || told.AlsoFrom.Length > 0 || !told.AlsoSwaps.IsEmpty) ? QuestionKind.Check : QuestionKind.Replace;
         }
 
         if (All("TO").FirstOrDefault() is { } only && told.Without.IsEmpty)
@@ -147,7 +147,7 @@ internal sealed partial class Reading
         }
 
         problems.Add(sentences.Say("asked-bake-besides", ("words", Phrases.List(besides))));
-        told = told with { From = string.Empty, AlsoFrom = string.Empty, AlsoSwaps = [], To = string.Empty, Without = [], Diet = string.Empty };
+        told = told with { From = string.Empty, AlsoFrom = string.Empty, AlsoSwaps = [], AlsoTo = string.Empty, To = string.Empty, Without = [], Diet = string.Empty };
         wanted.Clear();
     }
 

@@ -84,10 +84,30 @@ internal sealed partial class Reading
 
         isMadeOf = inLexeme?.Thing?.IsMadeOf is true;
         told = told with { From = goesOut?.Id ?? string.Empty, To = comesIn?.Id ?? string.Empty };
+        ReadAlsoComing(first, goesOut);
         foreach (var more in swaps.Skip(1).Where(clause => clause.First("to") is not null || !(clause.First("from")!.Thing!.Words.SequenceEqual(outLexeme.Thing!.Words) || meaning.IsLine(clause.First("from")!, goesOut?.Id ?? string.Empty))))
         {
             ReadAlsoSwapped(more);
         }
+    }
+
+    /// <summary>The second of two things that come in together: an acid and a base for a powder. Other pairs are not dosed here.</summary>
+    private void ReadAlsoComing(Clause swap, Ingredient? goesOut)
+    {
+        if (swap.First("alsoto") is not { } also)
+        {
+            return;
+        }
+
+        if (goesOut?.Role is Role.LeaveningBlend or Role.Acid or Role.Base && meaning.In(also, goesOut) is { } comesToo && comesToo.Id != told.To)
+        {
+            ReadHeld(comesToo);
+            told = told with { AlsoTo = comesToo.Id };
+            return;
+        }
+
+        isTurned = true;
+        NotRead(swap.Words);
     }
 
     /// <summary>A swap beside the first. Half of two swaps would be sent out as the whole: one that is not sure turns the question.</summary>

@@ -27,6 +27,9 @@ public sealed record Understanding
     /// <summary>Id of what comes in; empty where nothing is named.</summary>
     public string To { get; init; } = string.Empty;
 
+    /// <summary>Id of what comes in together with it, as soda and cream of tartar for baking powder; empty where nothing does.</summary>
+    public string AlsoTo { get; init; } = string.Empty;
+
     /// <summary>Slices wanted; null where none are named.</summary>
     public int? Slices { get; init; }
 

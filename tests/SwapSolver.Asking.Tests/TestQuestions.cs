@@ -47,6 +47,7 @@ internal static class TestQuestions
         Add(parts, "from", told.From);
         Add(parts, "also", told.AlsoFrom);
         Add(parts, "to", told.To);
+        Add(parts, "alsoto", told.AlsoTo);
         Add(parts, "and", string.Join('+', told.AlsoSwaps.Select(swap => $"{swap.From}>{swap.To}")));
         Add(parts, "slices", Number(told.Slices));
         Add(parts, "mass", Number(told.MassGrams));

@@ -41,7 +41,7 @@ internal sealed class ClausePattern
     private static readonly TokenListParser<Lexeme, Lexeme> Name =
         Token.Matching<Lexeme>(lexeme => lexeme.Thing is not null, "name").Select(token => token.Kind);
 
-    private static readonly ImmutableArray<string> Single = ["from", "also", "to", "thing"];
+    private static readonly ImmutableArray<string> Single = ["from", "also", "to", "alsoto", "thing"];
 
     private static readonly ImmutableArray<string> Lists = ["without", "keep"];
 

@@ -31,6 +31,11 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
     /// <summary>How far the loaf that names a tin may be from the one that is said [1]: 2 lb is 907 g.</summary>
     private const double NearLoaf = 0.03;
 
+    /// <summary>No tin is named by a lighter loaf, nor by a heavier [g]; our estimate, no source.</summary>
+    private const double LeastTinGrams = 200;
+
+    private const double MostTinGrams = 2500;
+
     /// <summary>Less than this is no loaf [g].</summary>
     private const double LeastLoafGrams = 50;
 
@@ -63,7 +68,16 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
         var grams = clause.Counts[0] * clause.First(Mass)!.Number(Mass);
         return words.Tins.FirstOrDefault(tin => Math.Abs(grams - tin.Loaf.Value) <= NearLoaf * tin.Loaf.Value) is { Tin: var found }
             ? (found, sentences.Say("asked-named-tin", ("tin", clause.Words), ("size", Words(found))))
-            : null;
+            : grams >= LeastTinGrams && grams <= MostTinGrams ? InProportion(clause, grams) : null;
+    }
+
+    /// <summary>A tin that is named by another loaf: in the proportions of the largest that is known, by what it holds.</summary>
+    private (Tin Tin, string Assumed) InProportion(Clause clause, double grams)
+    {
+        var (loaf, like) = (words.Tins[^1].Loaf.Value, words.Tins[^1].Tin);
+        var by = Math.Cbrt(grams / loaf);
+        var tin = TinOf(Math.Round(like.Length.Value * by), Math.Round(like.Width.Value * by), Math.Round(like.Height.Value * by));
+        return (tin, sentences.Say("asked-tin-in-proportion", ("tin", clause.Words), ("size", Words(tin))));
     }
 
     /// <summary>The tin that is named by what it holds, in the proportions of the formula's own or else of a loaf tin; null where it is named by

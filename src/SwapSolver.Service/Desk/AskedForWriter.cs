@@ -30,6 +30,7 @@ internal static class AskedForWriter
             From = told.From,
             AlsoFrom = told.AlsoFrom,
             To = told.To,
+            AlsoTo = told.AlsoTo,
             Diet = told.Diet switch
             {
                 "VEGAN" => VaryFormulaRequest.Types.Diet.Vegan,

@@ -55,6 +55,11 @@ internal sealed class DeskSteps(InnerCalls calls, TargetLimits limits, AskedFor 
             request.With.Add(Name(asked.To));
         }
 
+        if (asked.AlsoTo.Length > 0)
+        {
+            request.With.Add(Name(asked.AlsoTo));
+        }
+
         var response = await calls.Replace(request, context);
         return DeskAnswer.Of(response.Answers, response.Conflict);
     }

@@ -40,6 +40,11 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
             problems.Add("fields.also_from", two.AlsoFrom, "goes out beside 'from' only where it is asked whether one thing does for two", "give 'from' and 'to' with it, and no size, diet or 'without'");
         }
 
+        if (request.Fields is { AlsoTo.Length: > 0 } both && AskedForWriter.WithKind(both) is not { Kind: Kind.Replace, From.Length: > 0, To.Length: > 0 })
+        {
+            problems.Add("fields.also_to", both.AlsoTo, "comes in beside 'to' only where something is replaced", "give 'from' and 'to' with it, and a kind of REPLACE");
+        }
+
         if (request.Fields is { AlsoSwaps.Count: > 0 } many && !AskedForWriter.IsOfSwaps(AskedForWriter.WithKind(many)))
         {
             problems.Add("fields.also_swaps", many.AlsoSwaps.Count, "swaps are asked about only beside a 'from' and a 'to'", "give up to 9, each with 'from' and 'to', and no size, diet, 'also_from' or 'without'");

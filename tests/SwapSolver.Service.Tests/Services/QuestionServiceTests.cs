@@ -120,6 +120,20 @@ public sealed class QuestionServiceTests(OpenKitchen kitchen)
     }
 
     [Fact]
+    public async Task Soda_and_cream_of_tartar_for_the_powder_are_dosed_together()
+    {
+        var formula = new Formula(Bakes.Hazelnut);
+        formula.Lines.Remove(formula.Lines.Single(line => line.Ingredient == "ingredients/baking-soda"));
+        formula.Lines.Remove(formula.Lines.Single(line => line.Ingredient == "ingredients/cream-of-tartar"));
+        formula.Lines.Add(new Line { Ingredient = "ingredients/baking-powder-phosphate", Grams = 16 });
+        var answer = await Ask(new AnswerQuestionRequest { Formula = formula, Question = "baking soda and cream of tartar instead of baking powder?" });
+
+        Assert.Equal((Kind.Replace, "baking-soda", "cream-of-tartar"), (answer.UnderstoodAs.Kind, answer.UnderstoodAs.To, answer.UnderstoodAs.AlsoTo));
+        Assert.All(["ingredients/baking-soda", "ingredients/cream-of-tartar"], id => Assert.Contains(answer.Formula.Lines, line => line.Ingredient == id && line.Grams > 0));
+        Assert.DoesNotContain(answer.Formula.Lines, line => line.Ingredient == "ingredients/baking-powder-phosphate");
+    }
+
+    [Fact]
     public async Task Two_swaps_in_fields_take_no_size()
     {
         var fields = new AskedFor { From = "hazelnut-flour", To = "almond-flour-blanched", AlsoSwaps = { new AskedSwap { From = "butter", To = "olive-oil" } }, Slices = 20 };
