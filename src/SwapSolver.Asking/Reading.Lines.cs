@@ -22,7 +22,7 @@ internal sealed partial class Reading
         var named = clause.First("thing") ?? clause.First("reading")!;
         var times = (clause.First("partfactor") ?? clause.First("factor")) is { } part && part.Is("factor") ? part.Number("factor") : (double?)null;
         var isMore = times is { } many ? many > 1 : clause.Means is "LINE_MORE" or "MORE";
-        if (named.Thing is null || meaning.Out(named) is not { } own)
+        if (IsDenied(clause.Parts[0].Lexeme) || named.Thing is null || meaning.Out(named) is not { } own)
         {
             return null;
         }

@@ -59,7 +59,7 @@ internal sealed partial class Reading
 
     /// <summary>Whether something unread is named that goes anyway, as in 'no egg please: I get hives from egg'.</summary>
     private bool IsSaidAlready(Lexeme lexeme) =>
-        lexeme.Thing is not null && (meaning.IsLine(lexeme, told.From) || IsLeftOutAnyway(lexeme));
+        lexeme.Thing is { } thing && (meaning.IsLine(lexeme, told.From) || (told.To.Length > 0 && thing.Ingredient?.Id == told.To) || IsLeftOutAnyway(lexeme));
 
     private bool IsLeftOutAnyway(Lexeme lexeme) =>
         meaning.LineOf(lexeme) is { } line && told.Without.Any(wish => wish.Id == line.Id || line.Allergens.Carries(wish.Id))
