@@ -34,7 +34,11 @@ internal sealed partial class Reading
         {
             // A walnut loaf is no loaf of hazelnuts.
             NotRead(after.Text);
+            // What a slice of another loaf has is not worked out here.
+            isTurned |= All("FIGURES").Any();
         }
+
+        isTurned |= All("FIGURES").Any() && (lexemes.Any(lexeme => lexeme.Is("tale")) || clauses.Any(clause => clause.IsNegated));
 
         var rest = unread.Where(lexeme => !lexeme.MayBeUnread && !IsSaidAlready(lexeme) && !IsAmountOfSize(lexeme) && !(lexeme.Is("bodily") && !told.Without.IsEmpty)).ToList();
         if (rest.Count == 0)
@@ -45,6 +49,8 @@ internal sealed partial class Reading
         // A name that stands in no clause may be what somebody cannot eat; a word beside a measure, or beside a swap that says
         // not what comes in, may belong to it.
         isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is) || lexeme.Thing is not null || IsBeforeLimit(lexeme) || (told.Factor is not null && (lexeme.Is("instead") || lexeme.Is("swap")))) || told.Text.Length > 0 || (told.To.Length == 0 && IsInsteadOf() && rest.Any(lexeme => lexeme.Is(Lexeme.Unknown) && IsInSentenceOfSwap(lexeme)));
+        // Of several swaps one may be denied by what is not read.
+        isTurned |= !told.AlsoSwaps.IsEmpty;
         NotRead(string.Join(", ", rest.Select(lexeme => lexeme.Text)));
     }
 
