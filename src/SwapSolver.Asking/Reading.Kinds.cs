@@ -32,7 +32,7 @@ internal sealed partial class Reading
             told = told with { Slices = null };
         }
 
-        if (All("MINUTES").Any() && told.From.Length == 0 && told.Without.IsEmpty && wanted.Count == 0 && !All("MEASURE", "CONVERT").Any())
+        if (IsOfMinutes)
         {
             assumed.Add(sentences.Say("asked-minutes", ("words", All("MINUTES").First().Words)));
             return QuestionKind.Bake;
@@ -97,7 +97,11 @@ internal sealed partial class Reading
         unread.RemoveAll(lexeme => lexeme.Thing is { } thing && meaning.IsOwn(thing));
     }
 
-    private bool IsTimed => All("BAKE", "HOW_LONG").Any();
+    private bool IsTimed => All("BAKE", "HOW_LONG").Any() || IsOfMinutes;
+
+    /// <summary>Whether minutes are named, and nothing else is asked: would 18 minutes be long enough?</summary>
+    private bool IsOfMinutes =>
+        All("MINUTES").Any() && told.From.Length == 0 && told.Without.IsEmpty && !All("REPLACE", "WITHOUT", "LACK", "DIET", "MEASURE", "CONVERT").Any() && wanted.Count == 0;
 
     private QuestionKind Refused(string sentence, string said)
     {

@@ -110,14 +110,15 @@ internal sealed partial class Reading
         {
             read.UnionWith(lexemes.Where(lexeme => lexeme.Thing is null && (ForStandIn.Any(lexeme.Is) || OfReplacing.Any(lexeme.Is) || ForGoing.Any(lexeme.Is))));
             taken.Add(sentences.Say("asked-guessed-stand-in", ("words", lone.Text)));
-            return fresh.Out(lone) is { } own ? new Understanding { Kind = QuestionKind.Replace, From = own.Id } : null;
+            ImmutableArray<LeftOutWish> never = IsBodily ? [.. fresh.LeftOut(lone, isAllergy: true)] : [];
+            return fresh.Out(lone) is { } own ? new Understanding { Kind = QuestionKind.Replace, From = own.Id, Without = never } : null;
         }
 
         if (!lexemes.Any(lexeme => lexeme.Is("only") || lexeme.Is("sole")) && lexemes.Any(lexeme => ForGoing.Any(lexeme.Is)) && (meaning.IsOwn(lone.Thing!) || lone.Thing!.LeftOut is not null))
         {
             read.UnionWith(lexemes.Where(lexeme => lexeme.Thing is null && ForGoing.Any(lexeme.Is)));
             taken.Add(sentences.Say("asked-guessed-without", ("words", lone.Text)));
-            return new Understanding { Kind = QuestionKind.Variant, Without = [.. fresh.LeftOut(lone, isAllergy: lexemes.Any(lexeme => lexeme.Is("allergy") || lexeme.Is("bodily")))] };
+            return new Understanding { Kind = QuestionKind.Variant, Without = [.. fresh.LeftOut(lone, isAllergy: IsBodily)] };
         }
 
         return null;
@@ -134,6 +135,9 @@ internal sealed partial class Reading
         var last = lexeme.Text[(lexeme.Text.LastIndexOf(' ') + 1)..];
         return lexeme.Thing is null && lexeme.Is("whatelse") && Roles.Contains(last) ? lexeme with { Thing = new Thing([last], null, null, null, null) } : lexeme;
     }
+
+    /// <summary>Whether somebody must not eat what is named: it stays out, whatever comes in for one line of it.</summary>
+    private bool IsBodily => lexemes.Any(lexeme => lexeme.Is("allergy") || lexeme.Is("bodily"));
 
     private bool IsOwnOrRole(Thing thing) => meaning.IsOwn(thing) || (thing.Words is [var word] && Roles.Contains(word));
 

@@ -20,7 +20,14 @@ internal sealed partial class Reading
     private AskedTarget? LineTarget(Clause clause)
     {
         var named = clause.First("thing") ?? clause.First("reading")!;
-        var times = (clause.First("partfactor") ?? clause.First("factor")) is { } part && part.Is("factor") ? part.Number("factor") : (double?)null;
+        var part = clause.First("partfactor") ?? clause.First("factor");
+        var times = part?.Is("factor") is true ? part.Number("factor") : (double?)null;
+        if (times < 1 && clause.First("less") is not null && clause.First("by")?.Text is not ("to" or "into"))
+        {
+            // Less by a third are two thirds.
+            times = 1 - times;
+        }
+
         var isMore = times is { } many ? many > 1 : clause.Means is "LINE_MORE" or "MORE";
         if (IsDenied(clause.Parts[0].Lexeme) || named.Thing is null || meaning.Out(named) is not { } own)
         {
@@ -29,7 +36,9 @@ internal sealed partial class Reading
 
         if (own.Role == Role.Sweetener && times is null)
         {
-            return new AskedTarget(isMore ? "sweeter" : "less-sweet", null, null);
+            var goal = isMore ? "sweeter" : "less-sweet";
+            assumed.Add(sentences.Say("asked-line-sweet", ("words", clause.Words), ("goal", goal.Replace('-', ' '))));
+            return new AskedTarget(goal, null, null);
         }
 
         var has = formula.Lines.Where(line => line.Ingredient.Equals(own)).Sum(line => line.Grams.Value);

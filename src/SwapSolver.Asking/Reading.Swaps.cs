@@ -117,6 +117,7 @@ internal sealed partial class Reading
         if (comes is not null && meaning.IsOwn(comes.Thing!) && !meaning.IsOwn(goes.Thing!))
         {
             // Swap butter for ghee and erythritol for xylitol: what the formula has goes out.
+            assumed.Add(sentences.Say("asked-turned-round", ("from", comes.Text), ("to", goes.Text)));
             (goes, comes) = (comes, goes);
         }
 
@@ -129,6 +130,12 @@ internal sealed partial class Reading
         }
 
         ReadHeld(comesIn);
+        ReadDoubt(more, goes, comes, goesOut, comesIn);
+        if (IsOneOfSeveral(goes, goesOut))
+        {
+            assumed.Add(sentences.Say("asked-all-of-it", ("thing", goesOut.Name)));
+        }
+
         told = told with { AlsoSwaps = told.AlsoSwaps.Add(new AskedSwap(goesOut.Id, comesIn.Id)) };
     }
 

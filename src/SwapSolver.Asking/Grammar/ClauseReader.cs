@@ -17,10 +17,10 @@ internal sealed class ClauseReader(QuestionWords words)
 
     private const string Infinitive = "infinitive";
 
-    /// <summary>Classes of words before which a 'to' says nothing.</summary>
     /// <summary>Classes of words that stand between what comes in and what goes out.</summary>
     private static readonly ImmutableArray<string> BetweenTwo = ["for", "by", "instead", "arrow", "standin", "replaces"];
 
+    /// <summary>Classes of words before which a 'to' says nothing.</summary>
     private static readonly ImmutableArray<string> Verbs = ["out", "bareout", "outverb", "use", "swap", "put"];
 
     private static readonly ImmutableDictionary<string, string> Had = ImmutableDictionary.Create<string, string>(StringComparer.Ordinal).Add("only", string.Empty).Add("contrasting", string.Empty);

@@ -71,10 +71,11 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
             : grams >= LeastTinGrams && grams <= MostTinGrams ? InProportion(clause, grams) : null;
     }
 
-    /// <summary>A tin that is named by another loaf: in the proportions of the largest that is known, by what it holds.</summary>
+    /// <summary>A tin that is named by another loaf: in the proportions of the next that is known, by what it holds.</summary>
     private (Tin Tin, string Assumed) InProportion(Clause clause, double grams)
     {
-        var (loaf, like) = (words.Tins[^1].Loaf.Value, words.Tins[^1].Tin);
+        var next = words.Tins.MinBy(tin => Math.Abs(Math.Log(grams / tin.Loaf.Value)))!;
+        var (loaf, like) = (next.Loaf.Value, next.Tin);
         var by = Math.Cbrt(grams / loaf);
         var tin = TinOf(Math.Round(like.Length.Value * by), Math.Round(like.Width.Value * by), Math.Round(like.Height.Value * by));
         return (tin, sentences.Say("asked-tin-in-proportion", ("tin", clause.Words), ("size", Words(tin))));

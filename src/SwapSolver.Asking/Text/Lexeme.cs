@@ -40,7 +40,7 @@ internal sealed record Lexeme(string Text, ImmutableDictionary<string, string> C
     /// <summary>Whether it says nothing where no clause reads it.</summary>
     public bool MayBeUnread => Thing is null && (Is(Filler) || Is("soft") || Is("ask") || Is("wish"));
 
-    /// <summary>Classes that say something only where no clause reads the question: elsewhere their words are what they were.</summary>
+    /// <summary>Classes that say something only where no clause reads the question: they make no word idle that is not idle without them.</summary>
     private static readonly ImmutableHashSet<string> Likely = ["likelyother", "likelygoing"];
 
     private static readonly ImmutableHashSet<string> Idle = [Filler, NamedAfter, Stop, "soft", "ask", "please", "how", "wish", "title", "narrow", "article", "welcome", "asis", "what", "whatelse", "allof", "howmuch"];

@@ -79,7 +79,7 @@ internal static class AskedForWriter
         told.Assumed.Clear();
         if (told.Kind == Kind.Unspecified)
         {
-            told.Kind = told.From.Length > 0 ? (told.To.Length > 0 ? Kind.Check : Kind.Replace)
+            told.Kind = told.From.Length > 0 ? (told.To.Length > 0 && told.AlsoTo.Length == 0 ? Kind.Check : Kind.Replace)
                 : IsWithout(told) ? Kind.Variant
                 : told.HasOvenCelsius ? Kind.Bake
                 : IsSized(told) ? Kind.Resize

@@ -29,6 +29,17 @@ internal sealed class DeskWords(Phrases phrases)
     public string Slice(Nutrition nutrition)
     {
         var slice = nutrition.PerSlice;
+        return phrases.Say(
+            "desk-slice",
+            ("grams", Number(Math.Round(slice.MassG))),
+            ("figures", Figures(slice, isWhole: true)),
+            ("before", Figures(nutrition.Per100G, isWhole: false)),
+            ("after", Figures(nutrition.PerLoaf, isWhole: false)));
+    }
+
+    /// <summary>What something has; net carbs and energy alone, or all.</summary>
+    private string Figures(NutritionFacts slice, bool isWhole)
+    {
         var figures = new List<string>();
         void Add(string id, bool isKnown, double value, string format)
         {
@@ -39,14 +50,14 @@ internal sealed class DeskWords(Phrases phrases)
         }
 
         Add("desk-net-carbs", slice.HasNetCarbsG, slice.NetCarbsG, "0.0");
-        Add("desk-carbohydrate", true, slice.CarbohydrateG, "0.0");
+        Add("desk-carbohydrate", isWhole, slice.CarbohydrateG, "0.0");
         Add("desk-energy", true, slice.EnergyKcal, "0");
-        Add("desk-fat", true, slice.FatG, "0.0");
-        Add("desk-fibre", slice.HasFibreG, slice.FibreG, "0.0");
-        Add("desk-sugars", slice.HasSugarsG, slice.SugarsG, "0.0");
-        Add("desk-protein", true, slice.ProteinG, "0.0");
-        Add("desk-sodium", slice.HasSodiumMg, slice.SodiumMg, "0");
-        return phrases.Say("desk-slice", ("grams", Number(Math.Round(slice.MassG))), ("figures", Phrases.List(figures)));
+        Add("desk-fat", isWhole, slice.FatG, "0.0");
+        Add("desk-fibre", isWhole && slice.HasFibreG, slice.FibreG, "0.0");
+        Add("desk-sugars", isWhole && slice.HasSugarsG, slice.SugarsG, "0.0");
+        Add("desk-protein", isWhole, slice.ProteinG, "0.0");
+        Add("desk-sodium", isWhole && slice.HasSodiumMg, slice.SodiumMg, "0");
+        return Phrases.List(figures);
     }
 
     /// <summary>The size that was asked for.</summary>

@@ -14,7 +14,7 @@ namespace SwapSolver.Solving.Answers;
 /// <param name="kitchens">How many kitchens are looked at.</param>
 internal sealed class ReferenceSamples(Formula reference, Bags drawn, int kitchens = Bags.Kitchens)
 {
-    // By object: the kitchen's own rules are few, and what is left out, which differs from question to question, is not kept.
+    // By object: the kitchen's own rules are few, and what differs from question to question, what is left out and how much of a line there is, is not kept.
     private readonly ConcurrentDictionary<Balance, double[]> levels = new(ReferenceEqualityComparer.Instance);
 
     private readonly ConcurrentDictionary<Balance, (Level Low, Level High)> spreads = new(ReferenceEqualityComparer.Instance);
@@ -34,7 +34,7 @@ internal sealed class ReferenceSamples(Formula reference, Bags drawn, int kitche
         hold is { IsAnchored: true, Share: null } ? Kept(anchored, hold.Balance, _ => WorkedOut(hold)) : WorkedOut(hold);
 
     private static T Kept<T>(ConcurrentDictionary<Balance, T> all, Balance balance, Func<Balance, T> work) =>
-        balance is LeftOut ? work(balance) : all.GetOrAdd(balance, work);
+        balance is LeftOut or LineMass ? work(balance) : all.GetOrAdd(balance, work);
 
     private double[] Read(Balance balance) => SampledReading.Of(balance, reference, reference, drawn.Of, kitchens);
 

@@ -13,13 +13,14 @@ internal static class AnyText
     /// <summary>The machine may have been away; a slow text is slow every time.</summary>
     private const int Tries = 6;
 
-    /// <summary>The first calls of a process are slow: so many are not timed.</summary>
+    /// <summary>The first calls of a process are slow: so many are read once before they are timed.</summary>
     private const int Warming = 1000;
 
     /// <summary>Runs it.</summary>
     /// <param name="texts">How many of each.</param>
     public static int Run(int texts)
     {
+        ArgumentOutOfRangeException.ThrowIfLessThan(texts, 1);
         var (lines, tables) = (new TextMill(1, TestLines.Written), new TableMill(1));
         var pasted = Enumerable.Range(0, texts).Select(number => number % 2 == 0 ? lines.Bytes() : lines.Mutated());
         return LoadPage.Write("Whatever is pasted", [

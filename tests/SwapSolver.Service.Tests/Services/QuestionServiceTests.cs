@@ -141,6 +141,19 @@ public sealed class QuestionServiceTests(OpenKitchen kitchen)
         Assert.Contains("fields.also_swaps", fault.Status.Detail, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("""{ "kind": "FIGURES", "slices": 20 }""", "fields.kind")]
+    [InlineData("""{ "from": "butter", "to": "ghee", "targets": [{ "name": "ingredients/salt", "high": 4 }] }""", "fields.targets")]
+    [InlineData("""{ "kind": "REPLACE", "from": "butter", "to": "ghee", "alsoSwaps": [{ "from": "hazelnut-flour", "to": "almond-meal" }] }""", "fields.also_swaps")]
+    [InlineData("""{ "kind": "CHECK", "from": "butter", "to": "ghee", "alsoTo": "coconut-oil" }""", "fields.also_to")]
+    public async Task Fields_that_do_not_go_together_are_refused_by_name(string json, string field)
+    {
+        var fault = await Assert.ThrowsAsync<Grpc.Core.RpcException>(() =>
+            Ask(new AnswerQuestionRequest { Formula = Bakes.Hazelnut, Fields = Google.Protobuf.JsonParser.Default.Parse<AskedFor>(json) }));
+        Assert.Equal(Grpc.Core.StatusCode.InvalidArgument, fault.StatusCode);
+        Assert.Contains(field, fault.Status.Detail, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task What_a_slice_has_is_told_as_the_balance_tells_it_and_says_that_it_is_no_label()
     {
@@ -149,6 +162,8 @@ public sealed class QuestionServiceTests(OpenKitchen kitchen)
 
         Assert.Equal((Kind.Figures, Verdict.Yes), (slice.UnderstoodAs.Kind, slice.Verdict));
         Assert.Contains(FormattableString.Invariant($"{measured.NetCarbsG:0.0} g net carbs, {measured.CarbohydrateG:0.0} g carbohydrate, {measured.EnergyKcal:0} kcal"), slice.Reply, StringComparison.Ordinal);
+        var whole = (await kitchen.Service.Balances.BalanceFormulaAsync(new BalanceFormulaRequest { Formula = Bakes.Hazelnut })).Nutrition.PerLoaf;
+        Assert.Contains(FormattableString.Invariant($"the whole {whole.NetCarbsG:0.0} g net carbs and {whole.EnergyKcal:0} kcal"), slice.Reply, StringComparison.Ordinal);
         Assert.Contains("this is no label", slice.Reply, StringComparison.Ordinal);
         Assert.Empty(slice.Changes);
     }

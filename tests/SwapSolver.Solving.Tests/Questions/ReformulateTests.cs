@@ -107,6 +107,16 @@ public sealed class ReformulateTests
     }
 
     [Fact]
+    public void Two_wishes_for_one_line_are_kept_together()
+    {
+        var salt = TestKitchen.Ingredient("salt");
+        Hold Of(Band band) => Targets.Of(Targets.OfLine(salt, TestKitchen.Bakehouse.Phrases), band);
+        var answers = Question(Loaf.Walnut, [], Of(new Band(new Level(1), null)), Of(new Band(null, new Level(2)))).Answer(Ask.Search, Ask.Ample, CancellationToken.None).Outcomes.Answers;
+        Assert.NotEmpty(answers);
+        Assert.All(answers, answer => Assert.InRange(answer.Formula.MassOf(salt).Value, 1, 2));
+    }
+
+    [Fact]
     public void Fewer_eggs_come_out_whole()
     {
         var answer = Answer(Loaf.Walnut, "fewer-eggs").Outcomes.Answers[0];

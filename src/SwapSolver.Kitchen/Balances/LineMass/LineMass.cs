@@ -24,6 +24,12 @@ public sealed record LineMass(BalanceSettings Settings, Ingredient Ingredient) :
         },
         ingredient);
 
+    /// <summary>Of one ingredient there is one such rule.</summary>
+    public bool Equals(LineMass? other) => other is not null && Ingredient.Equals(other.Ingredient);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Ingredient.GetHashCode();
+
     /// <inheritdoc/>
     public override ImmutableArray<Fact> Reads => [];
 
