@@ -19,9 +19,6 @@ internal sealed partial class Reading
     /// <summary>What a clause may mean beside which a thing is likely to go.</summary>
     private static readonly ImmutableArray<string> BesideThing = ["LACK", "TO", "IDLE"];
 
-    /// <summary>What things do, by the word that a reader says for it.</summary>
-    private static readonly ImmutableArray<string> Roles = ["sweetener", "flour", "fat", "acid", "liquid"];
-
     private static readonly ImmutableArray<string> ForAtMost = ["below", "orless", "toomuch"];
 
     private static readonly ImmutableArray<string> ForAtLeast = ["above", "ormore"];
@@ -62,8 +59,8 @@ internal sealed partial class Reading
     {
         var named = lexemes.Where(lexeme => lexeme.Is("reading") || lexeme.Is("goal")).ToList();
         var figures = lexemes.Where(lexeme => IsFigure(lexeme) && !IsOneSlice(lexeme)).ToList();
-        var means = figures is [var one] && Behind(one).FirstOrDefault(lexeme => !lexeme.MayBeSkipped) is { } next && (next.Is("slice") || next.Is("loaf") || next.Is("ofthese"));
-        if (named.Count == 0 || named.Any(lexeme => TargetClauses.ReadingOf(lexeme).Length == 0) || named.DistinctBy(TargetClauses.ReadingOf).Count() > 1 || figures is not [var figure] || means || lexemes.Any(lexeme => lexeme.Thing is not null || lexeme.Is("free") || lexeme.Is("perword"))
+        var isOfOneReading = named.Count > 0 && named.All(lexeme => TargetClauses.ReadingOf(lexeme).Length > 0) && named.Select(TargetClauses.ReadingOf).Distinct().Count() == 1;
+        if (!isOfOneReading || figures is not [var figure] || IsOfPieces(figure) || lexemes.Any(lexeme => lexeme.Thing is not null || lexeme.Is("free") || lexeme.Is("perword"))
             || clauses.Any(clause => !BesideFigure.Contains(clause.Means)))
         {
             return null;
@@ -106,7 +103,7 @@ internal sealed partial class Reading
         }
 
         read.UnionWith(lexemes.Where(lexeme => lexeme.Thing is not null && IsOneOf(lexeme, lone)));
-        if (lone.Is("standsfor") || (lexemes.Any(lexeme => ForStandIn.Any(lexeme.Is)) && IsOwnOrRole(lone.Thing!)))
+        if (lone.Is("standsfor") || (lexemes.Any(lexeme => ForStandIn.Any(lexeme.Is)) && (meaning.IsOwn(lone.Thing!) || meaning.IsOfRole(lone.Thing!))))
         {
             read.UnionWith(lexemes.Where(lexeme => lexeme.Thing is null && (ForStandIn.Any(lexeme.Is) || OfReplacing.Any(lexeme.Is) || ForGoing.Any(lexeme.Is))));
             taken.Add(sentences.Say("asked-guessed-stand-in", ("words", lone.Text)));
@@ -124,26 +121,21 @@ internal sealed partial class Reading
         return null;
     }
 
-    /// <summary>A word for what stands in for something names that: an egg substitute is one for egg; another sweetener is one for the sweetener.</summary>
-    private static Lexeme Standing(Lexeme lexeme)
-    {
-        if (lexeme.Is("standsfor"))
-        {
-            return lexeme with { Thing = new Thing([lexeme.Means("standsfor")], null, null, null, lexeme.Means("standsfor")) };
-        }
-
-        var last = lexeme.Text[(lexeme.Text.LastIndexOf(' ') + 1)..];
-        return lexeme.Thing is null && lexeme.Is("whatelse") && Roles.Contains(last) ? lexeme with { Thing = new Thing([last], null, null, null, null) } : lexeme;
-    }
+    /// <summary>A word for what stands in for something names that: an egg substitute is one for egg, another sweetener one for the sweetener.</summary>
+    private static Lexeme Standing(Lexeme lexeme) => lexeme.Is("standsfor")
+        ? lexeme with { Thing = new Thing([lexeme.Means("standsfor")], null, null, null, lexeme.Means("standsfor")) }
+        : lexeme;
 
     /// <summary>Whether somebody must not eat what is named: it stays out, whatever comes in for one line of it.</summary>
     private bool IsBodily => lexemes.Any(lexeme => lexeme.Is("allergy") || lexeme.Is("bodily"));
 
-    private bool IsOwnOrRole(Thing thing) => meaning.IsOwn(thing) || (thing.Words is [var word] && Roles.Contains(word));
-
     /// <summary>Whether it counts or measures: the one of 'the one thing' does neither.</summary>
     private bool IsFigure(Lexeme lexeme) =>
         lexeme.Is(Lexeme.Count) && (!lexeme.Is(Lexeme.Filler) || (Behind(lexeme).FirstOrDefault() is { } next && (next.Is("mass") || next.Is("slice") || next.Is("per"))));
+
+    /// <summary>Whether it counts slices or loaves.</summary>
+    private bool IsOfPieces(Lexeme figure) =>
+        Behind(figure).FirstOrDefault(lexeme => !lexeme.MayBeSkipped) is { } next && (next.Is("slice") || next.Is("loaf") || next.Is("ofthese"));
 
     /// <summary>Whether it is the one of one slice.</summary>
     private bool IsOneSlice(Lexeme count) =>

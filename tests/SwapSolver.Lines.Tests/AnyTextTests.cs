@@ -9,14 +9,12 @@ public sealed class AnyTextTests
     /// <summary>Far above what any line takes on a busy machine: what is longer hangs. How long lines take is told by the benchmarks' <c>--any-text</c>.</summary>
     private static readonly TimeSpan Hang = TimeSpan.FromSeconds(10);
 
-    private static readonly string[] Lines = TestLines.Written;
-
     [Theory]
     [InlineData(1)]
     [InlineData(2)]
     public void Fifty_thousand_texts_are_each_answered_and_none_ends_in_a_fault(int seed)
     {
-        var mill = new TextMill(seed, Lines);
+        var mill = new TextMill(seed, TestLines.Written);
         for (var text = 0; text < 25_000; text++)
         {
             Answer(mill.Bytes());
@@ -35,7 +33,7 @@ public sealed class AnyTextTests
     public void The_same_line_is_read_the_same_way_in_capitals_but_for_the_spoons()
     {
         // T and t are two spoons, and marks of web pages are no words; everything else may be written in capitals.
-        Assert.All(Lines.Where(line => !line.Contains('&', StringComparison.Ordinal) && !line.Split(' ').Any(word => word is "t" or "c" or "l" or "L")), line =>
+        Assert.All(TestLines.Written.Where(line => !line.Contains('&', StringComparison.Ordinal) && !line.Split(' ').Any(word => word is "t" or "c" or "l" or "L")), line =>
         {
             var small = TestLines.Reader.Read(line, MeasureSystem.UsCustomary);
             var large = TestLines.Reader.Read(line.ToUpperInvariant(), MeasureSystem.UsCustomary);

@@ -75,9 +75,7 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
     private (Tin Tin, string Assumed) InProportion(Clause clause, double grams)
     {
         var next = words.Tins.MinBy(tin => Math.Abs(Math.Log(grams / tin.Loaf.Value)))!;
-        var (loaf, like) = (next.Loaf.Value, next.Tin);
-        var by = Math.Cbrt(grams / loaf);
-        var tin = TinOf(Math.Round(like.Length.Value * by), Math.Round(like.Width.Value * by), Math.Round(like.Height.Value * by));
+        var tin = TinLike(next.Tin, Math.Cbrt(grams / next.Loaf.Value));
         return (tin, sentences.Say("asked-tin-in-proportion", ("tin", clause.Words), ("size", Words(tin))));
     }
 
@@ -101,8 +99,7 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
     private (Tin Tin, string Assumed) Like(Clause clause, Formula formula, Func<Tin, double> times)
     {
         var like = formula.Shape as Tin ?? words.Tins[^1].Tin;
-        var by = times(like);
-        var tin = TinOf(Math.Round(like.Length.Value * by), Math.Round(like.Width.Value * by), Math.Round(like.Height.Value * by));
+        var tin = TinLike(like, times(like));
         return (tin, sentences.Say(formula.Shape is Tin ? "asked-tin-holds" : "asked-loaf-tin-holds", ("tin", clause.Words), ("size", Words(tin))));
     }
 
@@ -160,6 +157,10 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
     }
 
     private static double Usual(double longest) => longest <= MostInches ? 25.4 : longest <= MostCentimetres ? 10 : 1;
+
+    /// <summary>A tin in the proportions of another, so many times as long, wide and high.</summary>
+    private static Tin TinLike(Tin like, double times) =>
+        TinOf(Math.Round(like.Length.Value * times), Math.Round(like.Width.Value * times), Math.Round(like.Height.Value * times));
 
     private static Tin TinOf(double length, double width, double height) => new(new Millimetres(length), new Millimetres(width), new Millimetres(height));
 

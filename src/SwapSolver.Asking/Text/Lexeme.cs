@@ -35,13 +35,35 @@ internal sealed record Lexeme(string Text, ImmutableDictionary<string, string> C
     public double Number(string @class) => double.Parse(Classes[@class], CultureInfo.InvariantCulture);
 
     /// <summary>Whether a reading may pass over it.</summary>
-    public bool MayBeSkipped => Thing is null && Classes.Keys.Where(one => !Likely.Contains(one)).ToList() is var sure && (sure.Count > 0 || Classes.IsEmpty) && sure.TrueForAll(Idle.Contains);
+    public bool MayBeSkipped => Thing is null && IsIdle(Classes);
 
     /// <summary>Whether it says nothing where no clause reads it.</summary>
     public bool MayBeUnread => Thing is null && (Is(Filler) || Is("soft") || Is("ask") || Is("wish"));
 
+    // Asked of every word many times: it makes no lists.
+    private static bool IsIdle(ImmutableDictionary<string, string> classes)
+    {
+        var isIdle = classes.IsEmpty;
+        foreach (var (name, _) in classes)
+        {
+            if (Likely.Contains(name))
+            {
+                continue;
+            }
+
+            if (!Idle.Contains(name))
+            {
+                return false;
+            }
+
+            isIdle = true;
+        }
+
+        return isIdle;
+    }
+
     /// <summary>Classes that say something only where no clause reads the question: they make no word idle that is not idle without them.</summary>
-    private static readonly ImmutableHashSet<string> Likely = ["likelyother", "likelygoing"];
+    private static readonly ImmutableHashSet<string> Likely = ["likelyother", "likelygoing", "standsfor"];
 
     private static readonly ImmutableHashSet<string> Idle = [Filler, NamedAfter, Stop, "soft", "ask", "please", "how", "wish", "title", "narrow", "article", "welcome", "asis", "what", "whatelse", "allof", "howmuch"];
 }

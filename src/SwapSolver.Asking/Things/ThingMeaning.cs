@@ -72,6 +72,9 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
     /// <summary>The line of the formula that a name means; null where there is none, or several.</summary>
     public Ingredient? LineOf(Lexeme lexeme) => lexeme.Thing!.Ingredient is { } exact && IsInFormula(exact.Id) ? exact : OwnLike(lexeme.Thing);
 
+    /// <summary>Whether a word says what one line of the formula does, as the sweetener.</summary>
+    public bool IsOfRole(Thing thing) => OwnOfRole(thing) is not null;
+
     /// <summary>What goes out; null where that is not sure.</summary>
     /// <param name="lexeme">What is named.</param>
     /// <param name="othersStay">Whether other lines that the name may mean stay, and are told of.</param>

@@ -32,13 +32,13 @@ internal sealed class DeskWords(Phrases phrases)
         return phrases.Say(
             "desk-slice",
             ("grams", Number(Math.Round(slice.MassG))),
-            ("figures", Figures(slice, isWhole: true)),
-            ("before", Figures(nutrition.Per100G, isWhole: false)),
-            ("after", Figures(nutrition.PerLoaf, isWhole: false)));
+            ("figures", Figures(slice, isAll: true)),
+            ("hundred", Figures(nutrition.Per100G, isAll: false)),
+            ("whole", Figures(nutrition.PerLoaf, isAll: false)));
     }
 
     /// <summary>What something has; net carbs and energy alone, or all.</summary>
-    private string Figures(NutritionFacts slice, bool isWhole)
+    private string Figures(NutritionFacts has, bool isAll)
     {
         var figures = new List<string>();
         void Add(string id, bool isKnown, double value, string format)
@@ -49,14 +49,14 @@ internal sealed class DeskWords(Phrases phrases)
             }
         }
 
-        Add("desk-net-carbs", slice.HasNetCarbsG, slice.NetCarbsG, "0.0");
-        Add("desk-carbohydrate", isWhole, slice.CarbohydrateG, "0.0");
-        Add("desk-energy", true, slice.EnergyKcal, "0");
-        Add("desk-fat", isWhole, slice.FatG, "0.0");
-        Add("desk-fibre", isWhole && slice.HasFibreG, slice.FibreG, "0.0");
-        Add("desk-sugars", isWhole && slice.HasSugarsG, slice.SugarsG, "0.0");
-        Add("desk-protein", isWhole, slice.ProteinG, "0.0");
-        Add("desk-sodium", isWhole && slice.HasSodiumMg, slice.SodiumMg, "0");
+        Add("desk-net-carbs", has.HasNetCarbsG, has.NetCarbsG, "0.0");
+        Add("desk-carbohydrate", isAll, has.CarbohydrateG, "0.0");
+        Add("desk-energy", true, has.EnergyKcal, "0");
+        Add("desk-fat", isAll, has.FatG, "0.0");
+        Add("desk-fibre", isAll && has.HasFibreG, has.FibreG, "0.0");
+        Add("desk-sugars", isAll && has.HasSugarsG, has.SugarsG, "0.0");
+        Add("desk-protein", isAll, has.ProteinG, "0.0");
+        Add("desk-sodium", isAll && has.HasSodiumMg, has.SodiumMg, "0");
         return Phrases.List(figures);
     }
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Grpc.Core;
-using SwapSolver.Kitchen.Balances;
 using SwapSolver.Service.Access;
 using SwapSolver.Service.Faults;
 using SwapSolver.Service.Records;
@@ -36,30 +35,9 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
             problems.Add("question", string.Empty, "nothing is asked", "write a 'question' in words, or give 'fields'");
         }
 
-        if (request.Fields is { AlsoFrom.Length: > 0 } two && !AskedForWriter.IsOneForTwo(AskedForWriter.WithKind(two)))
+        if (request.Fields is { } given)
         {
-            problems.Add("fields.also_from", two.AlsoFrom, "goes out beside 'from' only where it is asked whether one thing does for two", "give 'from' and 'to' with it, and no size, diet or 'without'");
-        }
-
-        if (request.Fields is { Kind: Kind.Figures } plain && (plain.From.Length > 0 || plain.Targets.Count > 0 || AskedForWriter.IsSized(plain) || AskedForWriter.IsWithout(plain)))
-        {
-            problems.Add("fields.kind", "FIGURES", "tells what a slice of the formula has as it stands", "leave the other fields away, and ask about what comes of them by itself");
-        }
-
-        if (request.Fields is { Targets.Count: > 0 } beside && AskedForWriter.WithKind(beside).Kind != Kind.Reformulate
-            && beside.Targets.FirstOrDefault(target => target.Name.StartsWith(LineMass.Prefix, StringComparison.Ordinal)) is { } line)
-        {
-            problems.Add("fields.targets", line.Name, "is asked of the loaf as it is, and beside nothing else", "ask for it by itself, of the formula that comes of the rest");
-        }
-
-        if (request.Fields is { AlsoTo.Length: > 0 } both && AskedForWriter.WithKind(both) is not { Kind: Kind.Replace, From.Length: > 0, To.Length: > 0 })
-        {
-            problems.Add("fields.also_to", both.AlsoTo, "comes in beside 'to' only where something is replaced", "give 'from' and 'to' with it, and a kind of REPLACE");
-        }
-
-        if (request.Fields is { AlsoSwaps.Count: > 0 } many && !AskedForWriter.IsOfSwaps(AskedForWriter.WithKind(many)))
-        {
-            problems.Add("fields.also_swaps", many.AlsoSwaps.Count, "swaps are asked about only beside a 'from' and a 'to', with a kind of CHECK", "give up to 9, each with 'from' and 'to', no other kind, and no size, diet, 'also_from' or 'without'");
+            AskedFields.Check(given, problems);
         }
 
         var read = subject.ReadAsGiven(request.Name, request.Formula, problems);

@@ -14,8 +14,8 @@ public sealed partial class PhraseFileTests
     private static readonly HashSet<string> Gaps =
     [
         "after", "aims", "allergens", "balance", "before", "caution", "changes", "count", "factor", "figures", "food", "formula", "from", "goal", "grams", "high",
-        "gone", "ingredient", "ingredients", "like", "limit", "low", "meaning", "minutes", "missed", "names", "reason", "reasons", "size", "slices", "swap", "thing", "tin", "title", "to",
-        "unit", "value", "why", "wish", "wishes", "words",
+        "gone", "hundred", "ingredient", "ingredients", "like", "limit", "low", "meaning", "minutes", "missed", "names", "reason", "reasons", "size", "slices", "swap", "thing", "tin", "title", "to",
+        "unit", "value", "whole", "why", "wish", "wishes", "words",
     ];
 
     private static readonly Phrases OfCards = PhraseFile.ReadCard(TestKitchen.Folder);
