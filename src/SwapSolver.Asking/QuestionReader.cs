@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using SwapSolver.Asking.Grammar;
 using SwapSolver.Asking.Text;
@@ -55,11 +56,25 @@ public sealed partial class QuestionReader
             return new Understanding { Problem = sentences.Say("asked-too-long", ("limit", MostLetters.ToString(System.Globalization.CultureInfo.InvariantCulture))) };
         }
 
+        var whole = ReadWhole(question, formula, isPart: false);
+        return whole.Kind == QuestionKind.NotUnderstood ? ReadPart(question, formula) ?? whole : whole;
+    }
+
+    private Understanding ReadWhole(string question, Formula formula, bool isPart)
+    {
         var (found, spelt) = lexemes.In(LoneDash().Replace(LonePoint().Replace(question, "0."), " ; "));
         var meaning = new ThingMeaning(things, formula, sentences);
-        var (weighed, amounts) = Amounts.TakenOut(meaning.WithOwnNamed(found));
-        var (read, unread) = clauses.Read(weighed);
-        return new Reading(words, dials, sentences, meaning, formula, question, weighed, read, unread, spelt, amounts).Understand();
+        var named = meaning.WithOwnNamed(found);
+        var (whole, shares) = Shares.TakenOut(named);
+        var inPart = shares.IsEmpty ? null : Read(whole, shares);
+        return inPart is { Kind: not QuestionKind.NotUnderstood } ? inPart : Read(named, []);
+
+        Understanding Read(ImmutableArray<Lexeme> said, ImmutableArray<Share> shares)
+        {
+            var (weighed, amounts) = Amounts.TakenOut(said);
+            var (read, unread) = clauses.Read(weighed);
+            return new Reading(words, dials, sentences, new ThingMeaning(things, formula, sentences), formula, question, weighed, read, unread, spelt, amounts, shares).Understand(isPart);
+        }
     }
 
     /// <summary>The point of a figure that has nothing before it: .5 g.</summary>
@@ -67,6 +82,6 @@ public sealed partial class QuestionReader
     private static partial Regex LonePoint();
 
     /// <summary>A dash that stands alone and in no range parts two thoughts: out of butter - ghee?</summary>
-    [GeneratedRegex(@"(?<!\d)\s+[-\u2013\u2014]\s+(?!\d)", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?<!\d)\s+[-\u2013\u2014]\s+|\s+[-\u2013\u2014]\s+(?!\d)", RegexOptions.CultureInvariant)]
     private static partial Regex LoneDash();
 }

@@ -25,7 +25,8 @@ internal sealed partial class Reading
     private static readonly ImmutableArray<string> NotBesideGoing = ["not", "more", "less", "free", "bodily", "allergy", "welcome", Lexeme.Count];
 
     /// <summary>Reads names that stand in no clause by what the formula has of them.</summary>
-    private void ReadGuess()
+    /// <param name="isPart">Whether more was asked than this: then it is not guessed that something goes.</param>
+    private void ReadGuess(bool isPart)
     {
         if (isTurned || told.From.Length > 0 || clauses.Any(clause => clause.IsNegated) || All("REPLACE", "KEEP", "BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any() || lexemes.Any(lexeme => NoGuess.Any(lexeme.Is)))
         {
@@ -45,7 +46,7 @@ internal sealed partial class Reading
         {
             GuessSwap(one, other);
         }
-        else if (named.Count > 0 && named.All(unread.Contains) && told.Without.IsEmpty && told.Diet.Length == 0 && !lexemes.Any(lexeme => NotBesideGoing.Any(lexeme.Is)))
+        else if (!isPart && named.Count > 0 && named.All(unread.Contains) && told.Without.IsEmpty && told.Diet.Length == 0 && !lexemes.Any(lexeme => NotBesideGoing.Any(lexeme.Is)))
         {
             GuessGone(named);
         }

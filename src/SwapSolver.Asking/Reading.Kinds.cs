@@ -11,9 +11,14 @@ internal sealed partial class Reading
     private QuestionKind KindOf()
     {
         // One thing for two is a question by itself.
-        if (told.AlsoFrom.Length > 0 && (isMadeOf || told.IsSized || !told.Without.IsEmpty || told.Diet.Length > 0 || told.AlsoFrom == told.From || told.AlsoFrom == told.To))
+        if (told.AlsoFrom.Length > 0 && (isMadeOf || told.IsSized || !told.Without.IsEmpty || told.Diet.Length > 0 || told.AlsoFrom == told.From || told.AlsoFrom == told.To || told.To.Length == 0))
         {
             return Refused("asked-not-read", Phrases.List(All("REPLACE").SelectMany(clause => clause.All("also")).Select(lexeme => lexeme.Text)));
+        }
+
+        if (told.FromGrams is not null && (told.To.Length == 0 || told.AlsoFrom.Length > 0 || !told.AlsoSwaps.IsEmpty || told.AlsoTo.Length > 0 || told.IsSized || !told.Without.IsEmpty || told.Diet.Length > 0 || isMadeOf))
+        {
+            return Refused("asked-not-read", going!.Words);
         }
 
         if (!told.AlsoSwaps.IsEmpty && (told.AlsoTo.Length > 0 || told.IsSized || !told.Without.IsEmpty || told.Diet.Length > 0))
@@ -26,10 +31,10 @@ internal sealed partial class Reading
             return Refused("asked-unsupported", otherwise);
         }
 
-        if (told.Slices == 1 && All("FIGURES").Any())
+        if (IsOfFigures)
         {
-            // What one roll has is what each has.
-            told = told with { Slices = null };
+            ReadFiguresCut();
+            return QuestionKind.Figures;
         }
 
         if (IsOfMinutes)
@@ -52,7 +57,7 @@ internal sealed partial class Reading
 
         if (told.From.Length > 0)
         {
-            return told.To.Length > 0 && !isMadeOf && told.AlsoTo.Length == 0 && (IsDoubted() || told.AlsoFrom.Length > 0 || !told.AlsoSwaps.IsEmpty) ? QuestionKind.Check : QuestionKind.Replace;
+            return told.To.Length > 0 && !isMadeOf && told.AlsoTo.Length == 0 && (IsDoubted() || told.FromGrams is not null || told.AlsoFrom.Length > 0 || !told.AlsoSwaps.IsEmpty) ? QuestionKind.Check : QuestionKind.Replace;
         }
 
         if (All("TO").FirstOrDefault() is { } only && told.Without.IsEmpty)
@@ -67,6 +72,33 @@ internal sealed partial class Reading
             : All("RISE").Any() ? QuestionKind.Rise
             : All("FIGURES").Any() ? QuestionKind.Figures
             : QuestionKind.NotUnderstood;
+    }
+
+    /// <summary>Whether it is asked what a slice has, and nothing else but how it is cut.</summary>
+    private bool IsOfFigures =>
+        All("FIGURES").Any() && told is { Slices: not null, From: "", Diet: "", Tin: null, MassGrams: null, Factor: null or 1 } && told.Without.IsEmpty && wanted.Count == 0 && !IsTimed;
+
+    /// <summary>What a slice has where the loaf is cut otherwise; of one roll, or of two slices, what each has is told.</summary>
+    private void ReadFiguresCut()
+    {
+        var slices = told.Slices!.Value;
+        if (told.Factor is null && slices < LeastSlices)
+        {
+            told = told with { Slices = null };
+            if (slices > 1)
+            {
+                assumed.Add(sentences.Say("asked-figures-of-one", ("count", Said(slices))));
+            }
+
+            return;
+        }
+
+        if (told.Factor is null)
+        {
+            assumed.Add(sentences.Say("asked-same-cut", ("words", All("SLICES").First().Words), ("count", Said(slices))));
+        }
+
+        told = told with { Factor = null };
     }
 
     /// <summary>Who tells how it was asks for nothing, unless a word of asking goes with it.</summary>
@@ -151,7 +183,7 @@ internal sealed partial class Reading
         }
 
         problems.Add(sentences.Say("asked-bake-besides", ("words", Phrases.List(besides))));
-        told = told with { From = string.Empty, AlsoFrom = string.Empty, AlsoSwaps = [], AlsoTo = string.Empty, To = string.Empty, Without = [], Diet = string.Empty };
+        told = told with { From = string.Empty, FromGrams = null, AlsoFrom = string.Empty, AlsoSwaps = [], AlsoTo = string.Empty, To = string.Empty, Without = [], Diet = string.Empty };
         wanted.Clear();
     }
 

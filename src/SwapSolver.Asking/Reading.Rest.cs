@@ -10,9 +10,16 @@ internal sealed partial class Reading
     /// <summary>Says what was not read, and whether it can turn what is asked.</summary>
     private void ReadRest()
     {
-        if (!amounts.IsEmpty)
+        if (amounts.Where(amount => amount != going).Select(amount => amount.Words).ToList() is { Count: > 0 } doses)
         {
-            problems.Add(sentences.Say("asked-amount", ("words", Phrases.List(amounts))));
+            problems.Add(sentences.Say("asked-amount", ("words", Phrases.List(doses))));
+        }
+
+        if (!shares.IsEmpty && going is null)
+        {
+            // Half of it is no whole.
+            isTurned = true;
+            NotRead(Phrases.List(shares.Select(share => share.Words)));
         }
 
         if (All("KEEP").Any())
@@ -68,7 +75,7 @@ internal sealed partial class Reading
         lexeme.Thing is { } thing && (meaning.IsLine(lexeme, told.From) || (told.To.Length > 0 && thing.Ingredient?.Id == told.To) || IsLeftOutAnyway(lexeme));
 
     private bool IsLeftOutAnyway(Lexeme lexeme) =>
-        meaning.LineOf(lexeme) is { } line && told.Without.Any(wish => wish.Id == line.Id || line.Allergens.Carries(wish.Id))
+        meaning.LineOf(lexeme) is { } line && told.Without.Any(wish => wish.Id == line.Id || line.Allergens.Carries(wish.Id) || line.Groups.Contains(wish.Id))
         || meaning.LeftOut(lexeme, isAllergy: false).ToList() is { Count: > 0 } wishes && wishes.All(wish => told.Without.Any(other => other.Id == wish.Id));
 
     /// <summary>Whether the amount of one line is asked for in another size: the amounts of all are told.</summary>

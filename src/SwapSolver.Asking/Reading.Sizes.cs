@@ -22,6 +22,9 @@ internal sealed partial class Reading
     /// <summary>How many times the formula a smaller loaf is taken to be [1]; our estimate, no source.</summary>
     private const double Smaller = 0.67;
 
+    /// <summary>Fewer of what a loaf is parted into may be loaves [1]; our estimate, no source.</summary>
+    private const int LeastSlices = 4;
+
     private void ReadSizes()
     {
         foreach (var clause in All("SLICES", "MASS", "FACTOR", "NAMED_TIN", "LONG_TIN", "TIN", "SQUARE", "ROUND", "BARE_TIN", "OVEN", "GAS"))
@@ -39,6 +42,7 @@ internal sealed partial class Reading
         ReadBiggerOrSmaller();
         ReadPieces();
         ReadTogether();
+        ReadCut();
         if (new[] { told.Tin is not null, told.MassGrams is not null, told.Factor is not null }.Count(isSaid => isSaid) > 1)
         {
             isTurned = true;
@@ -84,10 +88,13 @@ internal sealed partial class Reading
                 told = told with { Factor = loaves };
                 return true;
             // Just six are six pieces; of a loaf they are not six slices.
-            case "SLICES" when clause.First("slice") is null && clause.First("serves") is null && clause.First("thinslices") is null && formula.Shape is not Pieces:
+            case "SLICES" when clause.First("slice") is null && clause.First("serves") is null && CutOf(clause) is null && formula.Shape is not Pieces:
+                return false;
+            // A loaf split in two is no loaf of two slices, and six small rolls of eight are less dough, or larger.
+            case "SLICES" when SizeReader.SlicesOf(clause) is { } cut && (IsOfFewLoaves(clause, cut) || IsNoSuchCut(clause, cut)):
                 return false;
             case "SLICES" when SizeReader.SlicesOf(clause) is { } slices && (told.Slices is null || told.Slices == slices):
-                if (formula.Shape is not Pieces && clause.First("slice") is { } kind && kind.Is("single"))
+                if (formula.Shape is not Pieces && (clause.First("slice") ?? CutOf(clause)) is { } kind && kind.Is("single"))
                 {
                     assumed.Add(sentences.Say("asked-cut-of-loaf", ("words", clause.Words)));
                 }
@@ -150,6 +157,28 @@ internal sealed partial class Reading
 
     /// <summary>Whether the formula is one for a long tin, of which one length tells the size.</summary>
     private bool IsLoafTin => formula.Shape is Tin own && own.Length.Value > LongBy * own.Width.Value;
+
+    /// <summary>The same loaf cut into more pieces, or fewer: nothing is said of another size.</summary>
+    private void ReadCut()
+    {
+        if (told is { Slices: { } slices, Tin: null, MassGrams: null, Factor: null } && All("SLICES").FirstOrDefault(IsCut) is { } cut)
+        {
+            assumed.Add(sentences.Say("asked-same-cut", ("words", cut.Words), ("count", Said(slices))));
+            told = told with { Factor = 1 };
+        }
+    }
+
+    private static bool IsCut(Clause clause) => CutOf(clause) is not null || clause.First("serves")?.Is("cutinto") is true;
+
+    /// <summary>What is said of the size of slices or pieces: thin slices, six big rolls; null where nothing is.</summary>
+    private static Lexeme? CutOf(Clause clause) => clause.First("smallpieces") ?? clause.First("bigpieces");
+
+    private bool IsOfFewLoaves(Clause clause, int count) =>
+        formula.Shape is not Pieces && count < LeastSlices && clause.First("slice") is null && clause.First("serves")?.Is("cutinto") is true;
+
+    /// <summary>Whether so many of the same dough would not be smaller, or larger, as is said.</summary>
+    private bool IsNoSuchCut(Clause clause, int count) =>
+        told.Factor is null && ((clause.First("smallpieces") is not null && count <= formula.Slices) || (clause.First("bigpieces") is not null && count >= formula.Slices));
 
     private static string Said(double value) => value.ToString(CultureInfo.InvariantCulture);
 

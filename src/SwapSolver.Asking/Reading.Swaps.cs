@@ -42,6 +42,11 @@ internal sealed partial class Reading
             told = told with { Without = All("WITHOUT").Any(IsAllergy) ? told.Without : [] };
         }
 
+        if (swaps.Count == 0 && MixOfTwo() is { } mix)
+        {
+            swaps.Add(mix);
+        }
+
         if (swaps.Count == 0)
         {
             ReadNewcomer();
@@ -84,12 +89,38 @@ internal sealed partial class Reading
 
         isMadeOf = inLexeme?.Thing?.IsMadeOf is true;
         told = told with { From = goesOut?.Id ?? string.Empty, To = comesIn?.Id ?? string.Empty };
-        ReadAlsoComing(first, goesOut);
+        ReadGoing(outLexeme, inLexeme, goesOut);
+        ReadAlsoComing(first.First("to") is null && All("TO").FirstOrDefault() is { } coming ? coming : first, goesOut);
         foreach (var more in swaps.Skip(1).Where(clause => clause.First("to") is not null || !(clause.First("from")!.Thing!.Words.SequenceEqual(outLexeme.Thing!.Words) || meaning.IsLine(clause.First("from")!, goesOut?.Id ?? string.Empty))))
         {
             ReadAlsoSwapped(more);
         }
     }
+
+    /// <summary>Of two things either of which may come in, the first is looked at.</summary>
+    private void ReadEither()
+    {
+        var named = unread.Where(lexeme => lexeme.Thing is not null).ToList();
+        foreach (var (one, other) in named.Zip(named.Skip(1)).Where(pair => IsOr(pair.First, pair.Second)).Take(1).ToList())
+        {
+            unread.Remove(other);
+            TellEither(one, other);
+        }
+
+        foreach (var clause in clauses.Where(clause => clause.First(ClausePattern.OrTo) is not null))
+        {
+            TellEither(clause.First("to")!, clause.First(ClausePattern.OrTo)!);
+        }
+    }
+
+    private void TellEither(Lexeme one, Lexeme other) =>
+        problems.Add(sentences.Say("asked-either", ("words", $"{one.Text} or {other.Text}")));
+
+    /// <summary>Whether there is an 'or' and nothing else between two things that the formula has not.</summary>
+    private bool IsOr(Lexeme one, Lexeme other) =>
+        !meaning.IsOwn(one.Thing!) && !meaning.IsOwn(other.Thing!)
+        && Behind(one).TakeWhile(lexeme => !ReferenceEquals(lexeme, other)).Where(lexeme => !lexeme.Is("article")).ToList() is [] or [{ Text: "or" }]
+        && Behind(one).First().Text == "or";
 
     /// <summary>The second of two things that come in together: an acid and a base for a powder. Other pairs are not dosed here.</summary>
     private void ReadAlsoComing(Clause swap, Ingredient? goesOut)
@@ -153,7 +184,7 @@ internal sealed partial class Reading
     /// null where nothing is.</summary>
     private Clause? InsteadOf(Lexeme gone)
     {
-        if (lexemes.Any(lexeme => lexeme.Is("ask")) && OnlyThingUnread() is { } named && meaning.DoesTheSame(named, gone))
+        if (lexemes.Any(lexeme => lexeme.Is("ask") || lexeme.Is("howmuch")) && OnlyThingUnread() is { } named && meaning.DoesTheSame(named, gone))
         {
             unread.Remove(named);
             return new Clause("REPLACE", [new Filled("from", gone), new Filled("to", named)], IsNegated: false);

@@ -21,7 +21,8 @@ internal sealed partial class Reading(
     ImmutableArray<Clause> clauses,
     ImmutableArray<Lexeme> notRead,
     ImmutableArray<string> spelt,
-    ImmutableArray<string> amounts)
+    ImmutableArray<Share> amounts,
+    ImmutableArray<Share> shares)
 {
     /// <summary>Classes of words that turn what is asked: left unread, nothing is sure.</summary>
     private static readonly ImmutableArray<string> Turning =
@@ -54,8 +55,11 @@ internal sealed partial class Reading(
 
     private Clause? leftAway;
 
+    private Share? going;
+
     /// <summary>How the question is understood.</summary>
-    public Understanding Understand()
+    /// <param name="isPart">Whether more was asked than this: then nothing is taken for likely.</param>
+    public Understanding Understand(bool isPart)
     {
         ReadSizes();
         rescaled = ReadRescale();
@@ -68,6 +72,7 @@ internal sealed partial class Reading(
         }
 
         ReadPraise();
+        ReadEither();
         ReadTargets();
         ReadBareFigures();
         ReadAtOdds();
@@ -83,7 +88,7 @@ internal sealed partial class Reading(
         ReadPartly();
         ReadSwap();
         ReadLoneCount();
-        ReadGuess();
+        ReadGuess(isPart);
         ReadBesidesLines();
         ReadRise();
         var kind = IsMeasure() ? ReadMeasure() : KindOf();
@@ -117,7 +122,7 @@ internal sealed partial class Reading(
 
         var isRefused = isTurned;
         ReadRest();
-        if (!isRefused && (isTurned || kind == QuestionKind.NotUnderstood) && Likely(meaning.Anew()) is { } likely)
+        if (!isPart && !isRefused && (isTurned || kind == QuestionKind.NotUnderstood) && Likely(meaning.Anew()) is { } likely)
         {
             return likely;
         }

@@ -18,6 +18,9 @@ public sealed record Understanding
     /// <summary>Id of what goes out; empty where nothing is named.</summary>
     public string From { get; init; } = string.Empty;
 
+    /// <summary>How much of it goes out [g], where that is not all of it; null where it is, or where nothing is named.</summary>
+    public double? FromGrams { get; init; }
+
     /// <summary>Id of what goes out besides, where one thing comes in the place of two; empty where nothing does.</summary>
     public string AlsoFrom { get; init; } = string.Empty;
 

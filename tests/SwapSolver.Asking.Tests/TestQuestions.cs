@@ -45,6 +45,7 @@ internal static class TestQuestions
         Add(parts, "without", string.Join('+', told.Without.Select(wish => wish.Id)));
         Add(parts, "diet", told.Diet);
         Add(parts, "from", told.From);
+        Add(parts, "part", Number(told.FromGrams));
         Add(parts, "also", told.AlsoFrom);
         Add(parts, "to", told.To);
         Add(parts, "alsoto", told.AlsoTo);

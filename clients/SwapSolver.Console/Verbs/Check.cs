@@ -15,8 +15,8 @@ internal sealed class Check
 
     private readonly Option<Swap[]> swaps = new("--swap")
     {
-        Description = "A proposed swap: GRAMS of Y in place of X, gram for gram without GRAMS; X=nothing leaves X out. May be given again.",
-        HelpName = "X=Y[:GRAMS]",
+        Description = "A proposed swap: GRAMS of Y in place of X, gram for gram without GRAMS; X:GRAMS=Y where only so much of X goes; X=nothing leaves X out. May be given again.",
+        HelpName = "X[:GRAMS]=Y[:GRAMS]",
         Required = true,
         CustomParser = result => OptionText.Each(result, "--swap", SwapText.Read),
     };

@@ -10,8 +10,8 @@ internal static class Amounts
     /// <summary>Classes of words one of which must be there: without a swap an amount is what is asked about.</summary>
     private static readonly ImmutableArray<string> OfASwap = ["swap", "put", "replaces", "standin", "standinafter", "instead", "alone", "arrow"];
 
-    /// <summary>The question without such amounts, and the amounts in words.</summary>
-    public static (ImmutableArray<Lexeme> Lexemes, ImmutableArray<string> Amounts) TakenOut(ImmutableArray<Lexeme> lexemes)
+    /// <summary>The question without such amounts, and the amounts.</summary>
+    public static (ImmutableArray<Lexeme> Lexemes, ImmutableArray<Share> Amounts) TakenOut(ImmutableArray<Lexeme> lexemes)
     {
         if (!lexemes.Any(lexeme => OfASwap.Any(lexeme.Is)))
         {
@@ -19,13 +19,15 @@ internal static class Amounts
         }
 
         var left = ImmutableArray.CreateBuilder<Lexeme>();
-        var amounts = ImmutableArray.CreateBuilder<string>();
+        var amounts = ImmutableArray.CreateBuilder<Share>();
         for (var place = 0; place < lexemes.Length; place++)
         {
             var behind = BehindAmount(lexemes, place);
             if (behind > place)
             {
-                amounts.Add(string.Join(' ', lexemes[place..behind].Where(lexeme => !lexeme.MayBeSkipped).Select(lexeme => lexeme.Text)));
+                var words = string.Join(' ', lexemes[place..behind].Where(lexeme => !lexeme.MayBeSkipped).Select(lexeme => lexeme.Text));
+                var grams = lexemes[place].Is(Lexeme.Count) && lexemes[place + 1].Is("mass") ? lexemes[place].Number(Lexeme.Count) * lexemes[place + 1].Number("mass") : (double?)null;
+                amounts.Add(new Share(lexemes[behind], null, grams, words));
                 place = behind - 1;
             }
             else

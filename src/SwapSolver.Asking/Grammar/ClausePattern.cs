@@ -41,6 +41,14 @@ internal sealed class ClausePattern
     private static readonly TokenListParser<Lexeme, Lexeme> Name =
         Token.Matching<Lexeme>(lexeme => lexeme.Thing is not null, "name").Select(token => token.Kind);
 
+    private const string To = "to";
+
+    /// <summary>The second of two things of which either may come in: xanthan or guar gum.</summary>
+    public const string OrTo = "orto";
+
+    private static readonly TokenListParser<Lexeme, Lexeme> Other =
+        Token.Matching<Lexeme>(lexeme => lexeme.Is(Join) && lexeme.Text == "or", "or").IgnoreThen(Name);
+
     private static readonly ImmutableArray<string> Single = ["from", "also", "to", "alsoto", "thing"];
 
     private static readonly ImmutableArray<string> Lists = ["without", "keep"];
@@ -82,6 +90,7 @@ internal sealed class ClausePattern
         var name = NameOf(part);
         var one = name switch
         {
+            To => Name.Then(first => Other.Select(other => ImmutableArray.Create(new Filled(To, first), new Filled(OrTo, other))).Try().Or(Parse.Return<Lexeme, ImmutableArray<Filled>>([new Filled(To, first)]))),
             _ when Single.Contains(name) => Name.Select(lexeme => ImmutableArray.Create(new Filled(name, lexeme))),
             _ when Lists.Contains(name) => ListOf(name),
             End => NoneBehind(next => !next.Is(Lexeme.Stop) && !next.Is(Join)),

@@ -13,6 +13,8 @@ internal sealed class ClauseReader(QuestionWords words)
 
     private const string Join = "join";
 
+    private const string Instead = "instead";
+
     private const string Narrow = "narrow";
 
     private const string Infinitive = "infinitive";
@@ -115,7 +117,11 @@ internal sealed class ClauseReader(QuestionWords words)
     /// <summary>Whether a name behind an 'and' is the first of a swap like the one before: ghee for butter and allulose for erythritol.</summary>
     private static bool BeginsAnotherSwap(ImmutableArray<Lexeme> lexemes, int place, int next) =>
         lexemes.Skip(next + 1).FirstOrDefault(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop)) is { } between
-        && BetweenTwo.Any(one => between.Is(one) && lexemes.Take(place).Any(before => before.Is(one)));
+        && BetweenTwo.Any(between.Is)
+        && (BetweenTwo.Any(one => between.Is(one) && lexemes.Take(place).Any(before => before.Is(one)))
+            || (lexemes.Take(place).Any(before => before.Is(Instead)) && Following(lexemes, next + 2)?.Thing is not null));
+
+    private static Lexeme? Following(ImmutableArray<Lexeme> lexemes, int from) => lexemes.Skip(from).FirstOrDefault(lexeme => !lexeme.MayBeSkipped);
 
     private static bool IsLastSaid(ImmutableArray<Lexeme> lexemes, int place) =>
         lexemes.Skip(place + 1).FirstOrDefault(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop)) is not { } next || next.Is(Lexeme.Stop) || next.Is(Join);

@@ -22,6 +22,9 @@ internal sealed class LexemeFinder
 
     private const double MostOven = 500;
 
+    /// <summary>Shorter parts of a word are no words [letters].</summary>
+    private const int ShortestPart = 3;
+
     private readonly PhraseTree phrases;
 
     private readonly ThingWords things;
@@ -46,7 +49,7 @@ internal sealed class LexemeFinder
     public (ImmutableArray<Lexeme> Lexemes, ImmutableArray<string> Assumed) In(string text)
     {
         var assumed = new List<string>();
-        var cuts = WithoutHyphens(WordCutter.Of(text)).SelectMany(Parted).Select(cut => Spelt(cut, assumed)).ToList();
+        var cuts = WithoutHyphens(WordCutter.Of(text)).SelectMany(Parted).SelectMany(cut => Unjoined(cut, assumed)).Select(cut => Spelt(cut, assumed)).ToList();
         var words = cuts.Select(cut => cut.Text).ToList();
         var lexemes = new List<Lexeme>();
         for (var place = 0; place < cuts.Count;)
@@ -128,15 +131,37 @@ internal sealed class LexemeFinder
             ? [cut with { Text = cut.Text[..^end.Length] }, cut with { Text = "free" }]
             : [cut];
 
+    /// <summary>Two words of names that were written as one: eggwhites, lemonjuice.</summary>
+    private IEnumerable<Cut> Unjoined(Cut cut, List<string> assumed)
+    {
+        if (cut.Kind != CutKind.Word || IsKnown(cut.Text))
+        {
+            return [cut];
+        }
+
+        bool IsOfName(string part) => part.Length >= ShortestPart && things.AllWords.Contains(names.FormOf(part));
+        var ends = Enumerable.Range(0, cut.Text.Length).Where(end => IsOfName(cut.Text[..end]) && IsOfName(cut.Text[end..])).ToList();
+        if (ends is not [var only])
+        {
+            return [cut];
+        }
+
+        var (first, second) = (cut.Text[..only], cut.Text[only..]);
+        assumed.Add(sentences.Say("asked-spelt", ("from", cut.Text), ("to", $"{first} {second}")));
+        return [cut with { Text = first }, cut with { Text = second }];
+    }
+
+    private bool IsKnown(string word) =>
+        phrases.AllWords.Contains(word) || things.AllWords.Contains(names.FormOf(word)) || names.Describes(word) || names.Of([word]) is not null;
+
     private Cut Spelt(Cut cut, List<string> assumed)
     {
-        var form = names.FormOf(cut.Text);
-        if (cut.Kind != CutKind.Word || phrases.AllWords.Contains(cut.Text) || things.AllWords.Contains(form) || names.Describes(cut.Text) || names.Of([cut.Text]) is not null)
+        if (cut.Kind != CutKind.Word || IsKnown(cut.Text))
         {
             return cut;
         }
 
-        var nearest = spelling.Nearest(cut.Text) ?? spelling.Nearest(form);
+        var nearest = spelling.Nearest(cut.Text) ?? spelling.Nearest(names.FormOf(cut.Text));
         if (nearest is null)
         {
             return cut;

@@ -19,9 +19,9 @@ internal static class AskedFields
             problems.Add("fields.also_from", fields.AlsoFrom, "goes out beside 'from' only where it is asked whether one thing does for two", "give 'from' and 'to' with it, and no size, diet or 'without'");
         }
 
-        if (fields.Kind == Kind.Figures && (fields.From.Length > 0 || fields.Targets.Count > 0 || AskedForWriter.IsSized(fields) || AskedForWriter.IsWithout(fields)))
+        if (fields.Kind == Kind.Figures && (fields.From.Length > 0 || fields.Targets.Count > 0 || fields.HasMassGrams || fields.HasFactor || fields.Tin is not null || AskedForWriter.IsWithout(fields)))
         {
-            problems.Add("fields.kind", "FIGURES", "tells what a slice of the formula has as it stands", "leave the other fields away, and ask about what comes of them by itself");
+            problems.Add("fields.kind", "FIGURES", "tells what a slice of the formula has as it stands, or cut into other slices", "leave the other fields away but 'slices', and ask about what comes of them by itself");
         }
 
         if (asked.Kind != Kind.Reformulate
@@ -33,6 +33,11 @@ internal static class AskedFields
         if (fields.AlsoTo.Length > 0 && asked is not { Kind: Kind.Replace, From.Length: > 0, To.Length: > 0 })
         {
             problems.Add("fields.also_to", fields.AlsoTo, "comes in beside 'to' only where something is replaced", "give 'from' and 'to' with it, and a kind of REPLACE");
+        }
+
+        if (fields.HasFromGrams && !AskedForWriter.IsOfPart(asked))
+        {
+            problems.Add("fields.from_grams", fields.FromGrams, "goes out in part only where one swap is checked", "give 'from' and 'to' with it, a kind of CHECK, and no size, diet, 'also_from', 'also_swaps' or 'without'");
         }
 
         if (fields.AlsoSwaps.Count > 0 && !AskedForWriter.IsOfSwaps(asked))

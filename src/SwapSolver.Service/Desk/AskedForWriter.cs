@@ -44,6 +44,11 @@ internal static class AskedForWriter
         written.Without.AddRange(told.Without.Select(wish => wish.Id));
         written.Targets.AddRange(told.Targets.Select(Write));
         written.Assumed.AddRange(told.Assumed);
+        if (told.FromGrams is { } goes)
+        {
+            written.FromGrams = goes;
+        }
+
         if (told.Slices is { } slices)
         {
             written.Slices = slices;
@@ -101,6 +106,10 @@ internal static class AskedForWriter
     public static bool IsOneForTwo(AskedFor asked) =>
         asked is { Kind: Kind.Check, From.Length: > 0, AlsoFrom.Length: > 0, To.Length: > 0 } && asked.AlsoFrom != asked.From && asked.AlsoFrom != asked.To
         && !IsSized(asked) && !IsWithout(asked);
+
+    /// <summary>Whether it is asked, and nothing else, if one thing does in the place of a part of another.</summary>
+    public static bool IsOfPart(AskedFor asked) =>
+        asked is { Kind: Kind.Check, From.Length: > 0, To.Length: > 0, AlsoFrom.Length: 0, AlsoSwaps.Count: 0 } && !IsSized(asked) && !IsWithout(asked);
 
     /// <summary>Whether it is asked, and nothing else, if several swaps do together.</summary>
     public static bool IsOfSwaps(AskedFor asked) =>

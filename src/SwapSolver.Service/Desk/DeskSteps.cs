@@ -20,6 +20,22 @@ internal sealed class DeskSteps(InnerCalls calls, TargetLimits limits, AskedFor 
     /// <summary>Whether something is to be left out.</summary>
     public bool IsWithout => AskedForWriter.IsWithout(asked);
 
+    /// <summary>The formula as it is, cut into other slices where that is asked for.</summary>
+    public Formula Cut(Formula given)
+    {
+        var cut = given.Clone();
+        if (asked.HasSlices)
+        {
+            cut.Slices = asked.Slices;
+            if (cut.Shape?.Pieces is { } pieces)
+            {
+                pieces.Count = asked.Slices;
+            }
+        }
+
+        return cut;
+    }
+
     /// <summary>The formula in the size that is asked for.</summary>
     public async Task<DeskAnswer> Resize(Formula given, bool withLimits)
     {
@@ -68,6 +84,11 @@ internal sealed class DeskSteps(InnerCalls calls, TargetLimits limits, AskedFor 
     public Task<CheckSwapResponse> Check(Formula given)
     {
         var request = new CheckSwapRequest { Formula = given, Swaps = { new Swap { From = Name(asked.From), To = Name(asked.To) } }, Habits = Habits(withLimits: true) };
+        if (asked.HasFromGrams)
+        {
+            request.Swaps[0].FromGrams = asked.FromGrams;
+        }
+
         if (asked.AlsoFrom.Length > 0)
         {
             request.Swaps.Add(new Swap { From = Name(asked.AlsoFrom) });

@@ -191,8 +191,9 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
 
     private async Task Figures(AnswerQuestionResponse answer, DeskSteps steps, Formula given)
     {
-        var measured = await steps.Balance(given);
-        answer.Formula = given;
+        var cut = steps.Cut(given);
+        var measured = await steps.Balance(cut);
+        answer.Formula = cut;
         answer.Verdict = Verdict.Yes;
         answer.Cautions.AddRange(measured.Cautions);
         answer.Reply = words.Slice(measured.Nutrition);

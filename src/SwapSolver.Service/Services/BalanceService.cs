@@ -94,10 +94,27 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
             problems.Add($"{path}.grams", swap.Grams, "cannot be weighed", $"give 0 to {LineReader.MostGrams} g");
         }
 
+        var goes = from is null || !swap.HasFromGrams ? null : ReadGoing(swap, formula.MassOf(from), path, problems);
+
         // Nothing of something is nothing: the swap leaves out.
         return from is null ? null
-            : swap is { HasGrams: true, Grams: 0 } ? new Swap(from, null, null)
-            : new Swap(from, to, swap.HasGrams ? new Grams(swap.Grams) : null);
+            : swap is { HasGrams: true, Grams: 0 } ? new Swap(from, null, null) { Goes = goes }
+            : new Swap(from, to, swap.HasGrams ? new Grams(swap.Grams) : null) { Goes = goes };
+    }
+
+    /// <summary>How much goes out where that is not all; null where it is.</summary>
+    private static Grams? ReadGoing(V1.Swap swap, Grams has, string path, ProblemList problems)
+    {
+        if (swap.From == swap.To)
+        {
+            problems.Add($"{path}.from_grams", swap.FromGrams, "cannot go out and come in again", "leave it away, and give as 'grams' what is to be in the bowl");
+        }
+        else if (has > Grams.None && !(swap.FromGrams > 0 && swap.FromGrams <= has.Value))
+        {
+            problems.Add($"{path}.from_grams", swap.FromGrams, "cannot go out of this formula", $"give above 0 and at most the {has.Value} g that it has");
+        }
+
+        return swap.FromGrams == has.Value ? null : new Grams(swap.FromGrams);
     }
 
     private static IEnumerable<string> Ids(Domain.Formula formula) =>

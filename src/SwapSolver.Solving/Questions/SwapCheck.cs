@@ -49,10 +49,10 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Immu
     /// <summary>The formula with the swaps made as proposed. Something swapped for itself takes the grams given.</summary>
     internal Formula Swapped(Formula reference)
     {
-        var lines = reference.Lines.Where(line => Swaps.All(swap => !swap.From.Equals(line.Ingredient))).ToList();
+        var lines = reference.Lines.Select(line => Left(line, reference)).Where(line => line.Grams > Grams.None).ToList();
         foreach (var swap in Swaps.Where(swap => swap.To is not null))
         {
-            var grams = swap.Grams ?? reference.MassOf(swap.From);
+            var grams = swap.Grams ?? swap.GoesOutOf(reference);
             var there = lines.FindIndex(line => line.Ingredient.Equals(swap.To));
             if (there >= 0)
             {
@@ -67,12 +67,16 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Immu
         return reference with { Lines = [.. lines] };
     }
 
+    /// <summary>What the swaps leave of a line.</summary>
+    private Line Left(Line line, Formula reference) =>
+        Swaps.FirstOrDefault(swap => swap.From.Equals(line.Ingredient)) is { } swap ? line with { Grams = line.Grams - swap.GoesOutOf(reference) } : line;
+
     /// <summary>What the swapped formula must keep: a swap is not blamed for what the reference does, as long as it makes
     /// nothing worse. Where the dose of an ingredient itself is asked about, leavening is held to its fixed band.</summary>
     internal ImmutableArray<Hold> Holds(BalanceList balances, Formula reference)
     {
         var leftOut = Swaps
-            .Where(swap => Swaps.All(other => !swap.From.Equals(other.To)))
+            .Where(swap => swap.Goes is null && Swaps.All(other => !swap.From.Equals(other.To)))
             .Select(swap => LeavingOut.BySwap(swap.From));
         var holds = HoldList.WithRoomForWater(HoldList.Around(balances, reference, [.. leftOut, .. Wishes]), reference);
         return Swaps.Any(swap => swap.From.Equals(swap.To)) ? Measurement.StrictLeavening(balances, holds) : holds;

@@ -21,7 +21,7 @@ internal sealed class SwapRepairs(
     public ImmutableArray<Way> WithThisDose()
     {
         var doses = swaps
-            .Select(swap => swap.To)
+            .SelectMany(swap => new[] { swap.To, swap.Goes is null ? null : swap.From })
             .OfType<Ingredient>()
             .Distinct()
             .Where(ingredient => swapped.MassOf(ingredient) > Grams.None)
@@ -46,14 +46,19 @@ internal sealed class SwapRepairs(
         var asked = Problem(reference, [.. wanted, .. acids.Where(acid => !wanted.Contains(acid))]) with
         {
             LinesKeepTheirRoom = false,
+            Fixed = StayingInPart,
             Required = wanted,
             Habits = habits with { NewIngredients = wanted.Count + (acids.IsEmpty ? 0 : 1) },
         };
-        var free = Problem(reference, candidates) with { LinesKeepTheirRoom = false };
+        var free = Problem(reference, candidates) with { LinesKeepTheirRoom = false, Fixed = StayingInPart };
         return wanted.IsEmpty
             ? [new Way(free, 0, [])]
             : [new Way(asked, 0, []), new Way(free, Weights.OtherThanAsked, [])];
     }
+
+    /// <summary>What goes out in part, and what stays of it: what was asked for is not undone.</summary>
+    private ImmutableDictionary<Ingredient, Grams> StayingInPart =>
+        swaps.Where(swap => swap.Goes is not null).ToImmutableDictionary(swap => swap.From, swap => swapped.MassOf(swap.From));
 
     /// <summary>Where soda comes in, acid must come with it.</summary>
     private ImmutableArray<Ingredient> AcidsForSoda() => swaps.Any(swap => swap.To?.Role == Role.Base)
@@ -65,7 +70,7 @@ internal sealed class SwapRepairs(
     private bool BringsBackWhatWentOut(Ingredient ingredient)
     {
         var broughtByWish = swaps.Select(swap => swap.To).OfType<Ingredient>().SelectMany(KindsOf).ToHashSet();
-        var gone = swaps.SelectMany(swap => KindsOf(swap.From)).Where(kind => !broughtByWish.Contains(kind));
+        var gone = swaps.Where(swap => swap.Goes is null).SelectMany(swap => KindsOf(swap.From)).Where(kind => !broughtByWish.Contains(kind));
         return KindsOf(ingredient).Intersect(gone).Any();
     }
 

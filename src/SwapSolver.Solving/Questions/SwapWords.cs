@@ -65,8 +65,10 @@ internal sealed record SwapWords(Phrases Phrases, ImmutableArray<Swap> Swaps)
             "swap-for",
             ("grams", swap.Grams is { } grams ? NumberWords.Grams(grams) : Phrases.Say("same-weight")),
             ("to", to.Name),
-            ("from", swap.From.Name))
-        : Phrases.Say("swap-left-out", ("from", swap.From.Name))));
+            ("from", Outgoing(swap)))
+        : Phrases.Say("swap-left-out", ("from", Outgoing(swap)))));
+
+    private string Outgoing(Swap swap) => swap.Goes is { } goes ? Phrases.Say("swap-part", ("grams", NumberWords.Grams(goes)), ("from", swap.From.Name)) : swap.From.Name;
 
     /// <summary>Changes in one breath; those of the swap itself may be left out.</summary>
     public string Changes(ImmutableArray<Change> changes, bool apartFromSwap) => changes.IsEmpty

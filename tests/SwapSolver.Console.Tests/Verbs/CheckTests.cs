@@ -38,8 +38,19 @@ public sealed class CheckTests
     [InlineData("butter=olive-oil:NaN", "NaN", "")]
     [InlineData("butter=olive-oil:1,5", "1,5", "")]
     [InlineData("butter=nothing:5", "left out", "X=Y")]
+    [InlineData("butter:x=olive-oil", "'x'", "12.5")]
+    [InlineData(":5=olive-oil", "is not a swap", "X=Y")]
+    [InlineData("butter:500=olive-oil", "from_grams", "30 g")]
     public async Task What_is_no_swap_is_refused(string swap, string value, string wayOut) =>
         (await BuiltConsole.Run("check", Hazelnut, "--swap", swap)).Refuses(value, wayOut);
+
+    [Fact]
+    public async Task Half_of_a_flour_goes_and_half_stays()
+    {
+        var response = (await BuiltConsole.Run("check", Hazelnut, "--swap", "hazelnut-flour:90=almond-flour-blanched:80", "--json")).Ends(0).Read<CheckSwapResponse>();
+        double Grams(string id) => response.Swapped.Lines.Single(line => line.Ingredient == $"ingredients/{id}").Grams;
+        Assert.Equal((90, 80), (Grams("hazelnut-flour"), Grams("almond-flour-blanched")));
+    }
 
     [Fact]
     public async Task Nothing_can_be_swapped_that_is_not_in_the_bowl() =>

@@ -58,6 +58,53 @@ public sealed class QuestionServiceTests(OpenKitchen kitchen)
     }
 
     [Fact]
+    public async Task Half_the_flour_for_another_is_a_check_and_half_of_it_stays_in_the_bowl()
+    {
+        var has = Bakes.Hazelnut.Lines.Single(line => line.Ingredient == "ingredients/hazelnut-flour").Grams;
+        var answer = await Ask("can I use almond flour for half of the hazelnut flour?");
+        Assert.Equal((Kind.Check, "hazelnut-flour", "almond-flour-blanched", has / 2), (answer.UnderstoodAs.Kind, answer.UnderstoodAs.From, answer.UnderstoodAs.To, answer.UnderstoodAs.FromGrams));
+        Assert.Equal(has / 2, answer.Formula.Lines.Single(line => line.Ingredient == "ingredients/hazelnut-flour").Grams);
+        Assert.Contains(answer.Formula.Lines, line => line.Ingredient == "ingredients/almond-flour-blanched");
+        var fields = await Ask(new AnswerQuestionRequest { Formula = Bakes.Hazelnut, Fields = new AskedFor { Kind = Kind.Check, From = "hazelnut-flour", FromGrams = has / 2, To = "almond-flour-blanched" } });
+        Assert.Equal(answer.Changes, fields.Changes);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-5)]
+    [InlineData(100000)]
+    [InlineData(double.NaN)]
+    public async Task More_than_there_is_or_nothing_cannot_go_out_in_part(double grams)
+    {
+        var fault = await Assert.ThrowsAsync<Grpc.Core.RpcException>(() =>
+            Ask(new AnswerQuestionRequest { Formula = Bakes.Hazelnut, Fields = new AskedFor { Kind = Kind.Check, From = "butter", FromGrams = grams, To = "coconut-oil" } }));
+        Assert.Equal(Grpc.Core.StatusCode.InvalidArgument, fault.StatusCode);
+        Assert.Contains("from_grams", fault.Status.Detail, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_part_beside_another_size_is_refused_by_its_field()
+    {
+        var fault = await Assert.ThrowsAsync<Grpc.Core.RpcException>(() =>
+            Ask(new AnswerQuestionRequest { Formula = Bakes.Hazelnut, Fields = new AskedFor { From = "butter", FromGrams = 10, To = "coconut-oil", Factor = 2 } }));
+        Assert.Equal(Grpc.Core.StatusCode.InvalidArgument, fault.StatusCode);
+        Assert.Contains("fields.from_grams", fault.Status.Detail, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_a_slice_has_of_the_loaf_cut_in_twice_as_many_is_half_of_it()
+    {
+        var slices = Bakes.Hazelnut.Slices;
+        var cut = await Ask($"how many net carbs a slice if I cut it into {2 * slices}?");
+        Assert.Equal((Kind.Figures, 2 * slices), (cut.UnderstoodAs.Kind, cut.Formula.Slices));
+        var whole = await Ask(new AnswerQuestionRequest { Formula = Bakes.Hazelnut, Fields = new AskedFor { Kind = Kind.Figures } });
+        Assert.Equal(whole.Formula.Lines, cut.Formula.Lines);
+        Assert.NotEqual(whole.Reply, cut.Reply);
+        var same = await Ask(new AnswerQuestionRequest { Formula = cut.Formula, Fields = new AskedFor { Kind = Kind.Figures } });
+        Assert.StartsWith(same.Reply[..100], cut.Reply, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task What_goes_out_besides_without_what_comes_in_is_refused_by_its_field()
     {
         var fault = await Assert.ThrowsAsync<Grpc.Core.RpcException>(() =>
@@ -142,7 +189,7 @@ public sealed class QuestionServiceTests(OpenKitchen kitchen)
     }
 
     [Theory]
-    [InlineData("""{ "kind": "FIGURES", "slices": 20 }""", "fields.kind")]
+    [InlineData("""{ "kind": "FIGURES", "mass_grams": 500 }""", "fields.kind")]
     [InlineData("""{ "from": "butter", "to": "ghee", "targets": [{ "name": "ingredients/salt", "high": 4 }] }""", "fields.targets")]
     [InlineData("""{ "kind": "REPLACE", "from": "butter", "to": "ghee", "alsoSwaps": [{ "from": "hazelnut-flour", "to": "almond-meal" }] }""", "fields.also_swaps")]
     [InlineData("""{ "kind": "CHECK", "from": "butter", "to": "ghee", "alsoTo": "coconut-oil" }""", "fields.also_to")]

@@ -32,6 +32,37 @@ public sealed class SwapCheckTests
         Assert.Equal(isUnlikely, measured.Yes(Ask.Search).Reply.Contains("kitchens", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("butter", "coconut-oil", 12.5)]
+    [InlineData("hazelnut-flour", "almond-flour-blanched", 90)]
+    [InlineData("hazelnut-flour", "coconut-flour", 60)]
+    public void Of_what_goes_in_part_the_rest_stays_by_the_gram_with_a_repair_too(string from, string to, double grams)
+    {
+        var verdict = InPart(from, to, grams).Answer(Ask.Search);
+        var (out_, in_) = (TestKitchen.Ingredient(from), TestKitchen.Ingredient(to));
+        Assert.Equal(Hazelnut.MassOf(out_).Value - grams, verdict.Swapped.MassOf(out_).Value, 9);
+        Assert.Equal(grams, verdict.Swapped.MassOf(in_).Value, 9);
+        Assert.Contains(FormattableString.Invariant($"the same weight of {in_.Name} in place of {grams} g of the {out_.Name}"), verdict.Reply, StringComparison.Ordinal);
+        if (verdict.Repair is { } repair)
+        {
+            Assert.Equal(verdict.Swapped.MassOf(out_), repair.Formula.MassOf(out_));
+            Assert.True(repair.Formula.MassOf(in_) > Grams.None);
+        }
+    }
+
+    [Fact]
+    public void Half_of_a_flour_for_one_that_binds_more_water_asks_for_less_than_all_of_it_does()
+    {
+        // Each reads as sums of grams: half a swap moves a sum half as far.
+        var (half, all) = (InPart("hazelnut-flour", "coconut-flour", 90).Measure(Ask.Search), InPart("hazelnut-flour", "coconut-flour", 180).Measure(Ask.Search));
+        double Bound(Formula formula) => formula.Lines.Sum(line => line.Grams.Value * line.Ingredient.RangeOf(Kitchen.Ingredients.Fact.WaterBound)!.Value.Typical);
+        var before = Bound(half.Reference);
+        Assert.Equal((Bound(all.Swapped) - before) / 2, Bound(half.Swapped) - before, 9);
+    }
+
+    private static SwapCheck InPart(string from, string to, double grams) => new(
+        Hazelnut, [new Swap(TestKitchen.Ingredient(from), TestKitchen.Ingredient(to), null) { Goes = new Grams(grams) }], [], Habits.Usual);
+
     [Fact]
     public void What_does_not_balance_is_no_yes()
     {
