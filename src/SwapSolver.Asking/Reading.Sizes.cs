@@ -161,10 +161,20 @@ internal sealed partial class Reading
     /// <summary>The same loaf cut into more pieces, or fewer: nothing is said of another size.</summary>
     private void ReadCut()
     {
-        if (told is { Slices: { } slices, Tin: null, MassGrams: null, Factor: null } && All("SLICES").FirstOrDefault(IsCut) is { } cut)
+        if (told is not { Slices: { } slices, Tin: null, MassGrams: null, Factor: null } || All("SLICES").FirstOrDefault() is not { } said)
+        {
+            return;
+        }
+
+        var cut = All("SLICES").FirstOrDefault(IsCut) ?? (lexemes.Any(lexeme => lexeme.Is("sameamount")) && !lexemes.Any(lexeme => lexeme.Is("aslarge") || lexeme.Is("bigger") || lexeme.Is("person")) ? said : null);
+        if (cut is not null)
         {
             assumed.Add(sentences.Say("asked-same-cut", ("words", cut.Words), ("count", Said(slices))));
             told = told with { Factor = 1 };
+        }
+        else if (formula.Shape is not Pieces && said.First("slice") is { } slice && !slice.Is("person") && !All("FIGURES").Any())
+        {
+            assumed.Add(sentences.Say("asked-as-large", ("count", Said(slices))));
         }
     }
 

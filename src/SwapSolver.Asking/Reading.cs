@@ -66,7 +66,7 @@ internal sealed partial class Reading(
         foreach (var clause in clauses.Where(clause => clause != rescaled).Where(clause => clause.IsNegated || (clause.Means == "UNSUPPORTED" && !IsSaidBySize(clause))))
         {
             // What a word of another subject is about is not answered; what else is asked is, and the reply says so.
-            isTurned |= !clause.IsNegated && clause.First("topic") is null && clause.First("health") is null;
+            isTurned |= !clause.IsNegated && clause.First("topic") is null && clause.First("health") is null && clause.First("aday") is null;
             problems.Add(sentences.Say(clause.IsNegated ? "asked-negated" : "asked-unsupported", ("words", clause.Words)));
             problems.AddRange(Cautioned.Where(care => clause.First(care) is not null).Select(care => sentences.Say($"asked-{care}")));
         }
