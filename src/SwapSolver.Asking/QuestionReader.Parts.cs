@@ -11,10 +11,10 @@ public sealed partial class QuestionReader
 {
     /// <summary>Classes of words that no part may have that is left away: whoever sees no more than the answer could be hurt.</summary>
     private static readonly ImmutableArray<string> NeverLeftAway =
-        ["allergy", "bodily", "free", "diet", "health", "raw", "animals", "claim", "illness", "contains", "praise", "tale"];
+        ["allergy", "bodily", "free", "diet", "raw", "animals", "claim", "illness", "contains", "hurts", "praise", "tale"];
 
-    /// <summary>Classes of words that deny: with the name of something that people must not eat they may say that somebody must not.</summary>
-    private static readonly ImmutableArray<string> Denying = ["not", "out", "lack", "andno", "gonefrom"];
+    /// <summary>Of what holds no more than this nobody is told to keep away by a friend's word; many vinegars do.</summary>
+    private const string Sulphites = "sulphites";
 
     /// <summary>Classes of words with which something is asked for; without one a remark may be all there is.</summary>
     private static readonly ImmutableArray<string> Asking = ["ask", "please", "how", "wish", "out", "what"];
@@ -48,7 +48,7 @@ public sealed partial class QuestionReader
 
         var kept = parts.Where(part => ReadWhole(part, formula, isPart: true).Kind != QuestionKind.NotUnderstood).ToList();
         var away = parts.Except(kept).Where(SaysSomething).ToList();
-        if (kept.Count == 0 || away.Count == 0 || !(question.Contains('?', StringComparison.Ordinal) || lexemes.In(question).Lexemes.Any(lexeme => Asking.Any(lexeme.Is))) || away.Any(part => !MayBeLeftAway(part, isApart)) || (away.Any(IsQuestion) && !kept.Any(IsQuestion) && (isApart || !Reason().IsMatch(away.Last(IsQuestion)))))
+        if (kept.Count == 0 || away.Count == 0 || !(question.Contains('?', StringComparison.Ordinal) || lexemes.In(question).Lexemes.Any(lexeme => Asking.Any(lexeme.Is))) || away.Any(part => !MayBeLeftAway(part, isApart, kept.Any(IsVegan))) || (away.Any(IsQuestion) && !kept.Any(IsQuestion) && (isApart || !Reason().IsMatch(away.Last(IsQuestion)))))
         {
             return null;
         }
@@ -57,20 +57,29 @@ public sealed partial class QuestionReader
         // What a single word beside a swap is of, nobody knows: it may be what is to come in.
         return NeverOfPart.Contains(read.Kind) || (!isApart && read is { Kind: QuestionKind.Replace, To: "" }) ? null : read with
         {
-            Problem = string.Join(' ', away.Select(part => sentences.Say("asked-part-not-read", ("words", part.TrimEnd('.', '!', '?')))).Append(read.Problem).Where(said => said.Length > 0)),
+            Problem = string.Join(
+                ' ',
+                away.Select(part => sentences.Say("asked-part-not-read", ("words", part.TrimEnd('.', '!', '?'))))
+                    .Append(away.Any(IsOfHealth) ? sentences.Say("asked-health") : string.Empty)
+                    .Append(read.Problem)
+                    .Where(said => said.Length > 0)),
         };
     }
 
+    private bool IsVegan(string part) => lexemes.In(part).Lexemes.Any(lexeme => lexeme.Is("diet") && lexeme.Means("diet") == "VEGAN");
+
     private bool SaysSomething(string part) => lexemes.In(part).Lexemes.Any(lexeme => !lexeme.MayBeUnread && !lexeme.MayBeSkipped);
 
-    private bool MayBeLeftAway(string part, bool isApart)
+    private bool MayBeLeftAway(string part, bool isApart, bool isVegan)
     {
         var said = lexemes.In(part).Lexemes;
         return !said.Any(lexeme => NeverLeftAway.Any(lexeme.Is))
-            && !(said.Any(lexeme => Denying.Any(lexeme.Is)) && said.Any(lexeme => lexeme.Thing is { } thing && (thing.LeftOut is not null || thing.Ingredient?.Allergens is { Us.IsEmpty: false } or { Eu.IsEmpty: false })))
+            && !said.Any(lexeme => lexeme.Thing is { } thing && !(isVegan && thing.LeftOut is "egg" or "milk") && (thing.LeftOut is not null || thing.Ingredient?.Allergens is { Us.IsEmpty: false } || thing.Ingredient?.Allergens.Eu.Any(id => id != Sulphites) is true))
             && !Corrections().IsMatch(part)
             && (isApart || !said.Any(lexeme => lexeme.Thing is not null || Turning.Any(lexeme.Is)));
     }
+
+    private bool IsOfHealth(string part) => lexemes.In(part).Lexemes.Any(lexeme => lexeme.Is("health"));
 
     private static bool IsQuestion(string part) => part.EndsWith('?') || Questions().IsMatch(part);
 
@@ -95,6 +104,6 @@ public sealed partial class QuestionReader
     private static partial Regex Questions();
 
     /// <summary>Words with which somebody takes back what was said before.</summary>
-    [GeneratedRegex(@"^\W*(?:no|nope|actually|wait|sorry|scratch that|i mean|rather|or|not)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\W*(?:no|nah|nope|actually|wait|sorry|rather|or|not|ah|oh)\b|\b(?:leave|keep) (?:it|them) in\b|\b(?:scratch that|i mean|meant|typo|correction|oops|forget that|second thoughts?|should have said|never mind)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Corrections();
 }

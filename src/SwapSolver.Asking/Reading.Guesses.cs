@@ -56,7 +56,7 @@ internal sealed partial class Reading
     private void GuessSwap(Lexeme one, Lexeme other)
     {
         var (goes, comes) = meaning.DoesTheSame(other, one, isOwnToo: IsAllOfIt(other)) ? (one, other) : (other, one);
-        if (!meaning.DoesTheSame(comes, goes, isOwnToo: IsAllOfIt(comes)) || IsDenied(comes) || IsBeside(one, other))
+        if (!meaning.DoesTheSame(comes, goes, isOwnToo: IsAllOfIt(comes)) || IsDenied(comes) || IsBeside(one, other) || IsDisliked(comes))
         {
             return;
         }
@@ -101,6 +101,15 @@ internal sealed partial class Reading
         var between = lexemes.SkipWhile(lexeme => !IsEither(lexeme)).Skip(1).TakeWhile(lexeme => !IsEither(lexeme)).ToList();
         return between.Any(Joins) && between.All(lexeme => Joins(lexeme) || lexeme.Is("article"));
     }
+
+    /// <summary>Whether something is said to be disliked, or to hurt: it is not what is to come in. Where nobody knows what, it may be.</summary>
+    private bool IsDisliked(Lexeme name) => lexemes.Where(lexeme => lexeme.Is("dislike") || lexeme.Is("hurts")).Any(word =>
+    {
+        var sentence = lexemes.Where(lexeme => SentenceOf(lexeme) == SentenceOf(word)).ToList();
+        var nearest = sentence.SkipWhile(lexeme => !ReferenceEquals(lexeme, word)).FirstOrDefault(lexeme => lexeme.Thing is not null)
+            ?? sentence.TakeWhile(lexeme => !ReferenceEquals(lexeme, word)).LastOrDefault(lexeme => lexeme.Thing is not null);
+        return nearest is null || IsOneOf(nearest, name);
+    });
 
     /// <summary>Whether a word just before a name says that it is not had, or not wanted.</summary>
     private bool IsDenied(Lexeme name) =>

@@ -31,6 +31,14 @@ internal sealed partial class Reading
             return Refused("asked-unsupported", otherwise);
         }
 
+        if (All("FIGURES").Any() && told is { From: "", Diet: "" } && told.Without.IsEmpty && wanted.Count == 0 && !IsTimed && (told.Factor is not null || told.MassGrams is not null) && told.Slices is null)
+        {
+            // Of half a loaf it is told what a slice has, and the whole.
+            told = told with { Factor = null, MassGrams = null };
+            NotRead(All("FACTOR", "MASS", "PIECES"));
+            return QuestionKind.Figures;
+        }
+
         if (IsOfFigures)
         {
             ReadFiguresCut();
@@ -70,19 +78,34 @@ internal sealed partial class Reading
             : told.IsSized ? QuestionKind.Resize
             : wanted.Count > 0 ? QuestionKind.Reformulate
             : All("RISE").Any() ? QuestionKind.Rise
-            : All("FIGURES").Any() ? QuestionKind.Figures
+            : All("FIGURES").Any() || IsBareReading() ? QuestionKind.Figures
             : QuestionKind.NotUnderstood;
+    }
+
+    /// <summary>Whether nothing is named but a reading, and that is a question: calories per slice?</summary>
+    private bool IsBareReading()
+    {
+        var said = unread.Where(lexeme => !lexeme.MayBeUnread).ToList();
+        if (!question.Contains('?', StringComparison.Ordinal) || clauses.Any(clause => clause.Means != "IDLE") || said.Count == 0 || !said.All(lexeme => lexeme.Is("reading") || lexeme.Is("per") || lexeme.Is("slice") || lexeme.Is("loaf")) || !said.Any(lexeme => lexeme.Is("reading")))
+        {
+            return false;
+        }
+
+        unread.Clear();
+        return true;
     }
 
     /// <summary>Whether it is asked what a slice has, and nothing else but how it is cut.</summary>
     private bool IsOfFigures =>
-        All("FIGURES").Any() && told is { Slices: not null, From: "", Diet: "", Tin: null, MassGrams: null, Factor: null or 1 } && told.Without.IsEmpty && wanted.Count == 0 && !IsTimed;
+        (All("FIGURES").Any() || (question.Contains('?', StringComparison.Ordinal) && unread.Any(lexeme => lexeme.Is("reading")))) && told is { Slices: not null, From: "", Diet: "", Tin: null, MassGrams: null, Factor: null or 1 } && told.Without.IsEmpty && wanted.Count == 0 && !IsTimed;
 
     /// <summary>What a slice has where the loaf is cut otherwise; of one roll, or of two slices, what each has is told.</summary>
     private void ReadFiguresCut()
     {
         var slices = told.Slices!.Value;
-        if (told.Factor is null && slices < LeastSlices)
+        unread.RemoveAll(lexeme => lexeme.Is("reading"));
+        assumed.Remove(AsLarge(slices));
+        if (told.Factor is null && !All("SLICES").Any(clause => clause.First("onlymake") is not null || clause.First("instead") is not null))
         {
             told = told with { Slices = null };
             if (slices > 1)

@@ -20,6 +20,13 @@ internal sealed partial class Reading
             unread.AddRange(inside.All("without"));
         }
 
+        foreach (var amount in goes.Where(clause => clause.First("without") is { } name && Before(name).LastOrDefault(lexeme => lexeme.Text is not ("of" or "the"))?.Is("howmuch") is true).ToList())
+        {
+            // How much of the flour do I need is no question whether it is needed.
+            goes.Remove(amount);
+            unread.AddRange(amount.All("without"));
+        }
+
         ReadLacked(goes);
         told = told with { Without = [.. goes.SelectMany(LeftOutBy).DistinctBy(wish => wish.Id)] };
         foreach (var clause in goes.Where(clause => clause.First("contains") is not null || clause.First("need") is not null || clause.First("needed") is not null || IsOfInside(clause)))

@@ -22,6 +22,9 @@ internal sealed partial class Reading
     /// <summary>How many times the formula a smaller loaf is taken to be [1]; our estimate, no source.</summary>
     private const double Smaller = 0.67;
 
+    /// <summary>A number by itself beside an oven is its heat from this on [1].</summary>
+    private const int LeastDial = 100;
+
     /// <summary>Fewer of what a loaf is parted into may be loaves [1]; our estimate, no source.</summary>
     private const int LeastSlices = 4;
 
@@ -83,7 +86,7 @@ internal sealed partial class Reading
     {
         switch (clause.Means)
         {
-            case "SLICES" when clause.First("ofthese") is not null && formula.Shape is not Pieces && told.Factor is null && SizeReader.SlicesOf(clause) is > 0 and <= MostLoaves and var loaves:
+            case "SLICES" when clause.First("ofthese") is not null && CutOf(clause) is null && formula.Shape is not Pieces && told.Factor is null && SizeReader.SlicesOf(clause) is > 0 and <= MostLoaves and var loaves:
                 assumed.Add(sentences.Say("asked-loaves", ("words", clause.Words)));
                 told = told with { Factor = loaves };
                 return true;
@@ -135,7 +138,7 @@ internal sealed partial class Reading
                 assumed.AddRange(roundTaken);
                 told = told with { Tin = round };
                 return true;
-            case "BARE_TIN" when told.Tin is null && formula.Shape is Tin:
+            case "BARE_TIN" when told.Tin is null && (formula.Shape is Tin || clause.First("tin")?.Text.StartsWith("cake", StringComparison.Ordinal) is true):
                 var (bare, bareTaken) = sizes.RoundTinOf(clause, formula, Depth);
                 assumed.Add(sentences.Say("asked-bare-tin", ("words", clause.Words)));
                 assumed.AddRange(bareTaken);
@@ -166,7 +169,8 @@ internal sealed partial class Reading
             return;
         }
 
-        var cut = All("SLICES").FirstOrDefault(IsCut) ?? (lexemes.Any(lexeme => lexeme.Is("sameamount")) && !lexemes.Any(lexeme => lexeme.Is("aslarge") || lexeme.Is("bigger") || lexeme.Is("person")) ? said : null);
+        var isScaled = lexemes.Any(lexeme => lexeme.Is("aslarge") || lexeme.Is("bigger"));
+        var cut = isScaled ? null : All("SLICES").FirstOrDefault(IsCut) ?? (lexemes.Any(lexeme => lexeme.Is("sameamount")) && !lexemes.Any(lexeme => lexeme.Is("person")) ? said : null);
         if (cut is not null)
         {
             assumed.Add(sentences.Say("asked-same-cut", ("words", cut.Words), ("count", Said(slices))));
@@ -174,9 +178,11 @@ internal sealed partial class Reading
         }
         else if (formula.Shape is not Pieces && said.First("slice") is { } slice && !slice.Is("person") && !All("FIGURES").Any())
         {
-            assumed.Add(sentences.Say("asked-as-large", ("count", Said(slices))));
+            assumed.Add(AsLarge(slices));
         }
     }
+
+    private string AsLarge(int slices) => sentences.Say("asked-as-large", ("count", Said(slices)));
 
     private static bool IsCut(Clause clause) => CutOf(clause) is not null || clause.First("serves")?.Is("cutinto") is true;
 
@@ -184,7 +190,7 @@ internal sealed partial class Reading
     private static Lexeme? CutOf(Clause clause) => clause.First("smallpieces") ?? clause.First("bigpieces");
 
     private bool IsOfFewLoaves(Clause clause, int count) =>
-        formula.Shape is not Pieces && count < LeastSlices && clause.First("slice") is null && clause.First("serves")?.Is("cutinto") is true;
+        (clause.First("slice") is null && CutOf(clause) is null && count >= LeastDial && lexemes.Any(lexeme => lexeme.Text.Contains("oven", StringComparison.Ordinal))) || formula.Shape is not Pieces && count < LeastSlices && clause.First("slice") is null && clause.First("serves")?.Is("cutinto") is true;
 
     /// <summary>Whether so many of the same dough would not be smaller, or larger, as is said.</summary>
     private bool IsNoSuchCut(Clause clause, int count) =>

@@ -75,7 +75,7 @@ internal sealed partial class Reading
         isTurned |= goesOut is null || (inLexeme is not null && comesIn is null);
         ReadDoubt(first, outLexeme, inLexeme, goesOut, comesIn);
         ReadHeld(comesIn);
-        if (All("FACTOR").FirstOrDefault(clause => clause.First("times") is not null || clause.First("factor")?.Is("partfactor") is true) is { } times && told.Factor is not null)
+        if (All("FACTOR").FirstOrDefault(clause => clause.First("times") is not null || clause.First("factor")?.Is("partfactor") is true || IsOfOneThing(clause)) is { } times && told.Factor is not null)
         {
             // Twice as much allulose is no cake of twice the size, nor is half the butter.
             isTurned = true;
@@ -97,78 +97,9 @@ internal sealed partial class Reading
         }
     }
 
-    /// <summary>Of two things either of which may come in, the first is looked at.</summary>
-    private void ReadEither()
-    {
-        var named = unread.Where(lexeme => lexeme.Thing is not null).ToList();
-        foreach (var (one, other) in named.Zip(named.Skip(1)).Where(pair => IsOr(pair.First, pair.Second)).Take(1).ToList())
-        {
-            unread.Remove(other);
-            TellEither(one, other);
-        }
-
-        foreach (var clause in clauses.Where(clause => clause.First(ClausePattern.OrTo) is not null))
-        {
-            TellEither(clause.First("to")!, clause.First(ClausePattern.OrTo)!);
-        }
-    }
-
-    private void TellEither(Lexeme one, Lexeme other) =>
-        problems.Add(sentences.Say("asked-either", ("words", $"{one.Text} or {other.Text}")));
-
-    /// <summary>Whether there is an 'or' and nothing else between two things that the formula has not.</summary>
-    private bool IsOr(Lexeme one, Lexeme other) =>
-        !meaning.IsOwn(one.Thing!) && !meaning.IsOwn(other.Thing!)
-        && Behind(one).TakeWhile(lexeme => !ReferenceEquals(lexeme, other)).Where(lexeme => !lexeme.Is("article")).ToList() is [] or [{ Text: "or" }]
-        && Behind(one).First().Text == "or";
-
-    /// <summary>The second of two things that come in together: an acid and a base for a powder. Other pairs are not dosed here.</summary>
-    private void ReadAlsoComing(Clause swap, Ingredient? goesOut)
-    {
-        if (swap.First("alsoto") is not { } also)
-        {
-            return;
-        }
-
-        if (goesOut?.Role is Role.LeaveningBlend or Role.Acid or Role.Base && meaning.In(also, goesOut) is { } comesToo && comesToo.Id != told.To)
-        {
-            ReadHeld(comesToo);
-            told = told with { AlsoTo = comesToo.Id };
-            return;
-        }
-
-        isTurned = true;
-        NotRead(swap.Words);
-    }
-
-    /// <summary>A swap beside the first. Half of two swaps would be sent out as the whole: one that is not sure turns the question.</summary>
-    private void ReadAlsoSwapped(Clause more)
-    {
-        var (goes, comes) = (more.First("from")!, more.First("to"));
-        if (comes is not null && meaning.IsOwn(comes.Thing!) && !meaning.IsOwn(goes.Thing!))
-        {
-            // Swap butter for ghee and erythritol for xylitol: what the formula has goes out.
-            assumed.Add(sentences.Say("asked-turned-round", ("from", comes.Text), ("to", goes.Text)));
-            (goes, comes) = (comes, goes);
-        }
-
-        if (comes is null || more.First("also") is not null || told.To.Length == 0 || told.AlsoFrom.Length > 0 || isMadeOf || comes.Thing!.IsMadeOf || meaning.Out(goes, newcomer: comes) is not { } goesOut
-            || meaning.In(comes, goesOut) is not { } comesIn || goesOut.Equals(comesIn) || goesOut.Id == told.From || told.AlsoSwaps.Any(swap => swap.From == goesOut.Id))
-        {
-            isTurned = true;
-            NotRead(more.Words);
-            return;
-        }
-
-        ReadHeld(comesIn);
-        ReadDoubt(more, goes, comes, goesOut, comesIn);
-        if (IsOneOfSeveral(goes, goesOut))
-        {
-            assumed.Add(sentences.Say("asked-all-of-it", ("thing", goesOut.Name)));
-        }
-
-        told = told with { AlsoSwaps = told.AlsoSwaps.Add(new AskedSwap(goesOut.Id, comesIn.Id)) };
-    }
+    /// <summary>Whether a factor stands just before a name: double the flax is no loaf of twice the size.</summary>
+    private bool IsOfOneThing(Clause factor) =>
+        Behind(factor.Parts[^1].Lexeme).FirstOrDefault(lexeme => !lexeme.Is("article")) is { Thing: not null };
 
     /// <summary>The one ingredient of the formula that is to be left out; null where there is none, or several, or a whole group.</summary>
     private Lexeme? LoneLeftOut() => LoneNamedOut() is { } lone && meaning.IsOwn(lone.Thing!) ? lone : null;
@@ -184,7 +115,7 @@ internal sealed partial class Reading
     /// null where nothing is.</summary>
     private Clause? InsteadOf(Lexeme gone)
     {
-        if (lexemes.Any(lexeme => lexeme.Is("ask") || lexeme.Is("howmuch")) && OnlyThingUnread() is { } named && meaning.DoesTheSame(named, gone))
+        if (lexemes.Any(lexeme => lexeme.Is("ask") || lexeme.Is("howmuch")) && OnlyThingUnread() is { } named && !IsDisliked(named) && meaning.DoesTheSame(named, gone))
         {
             unread.Remove(named);
             return new Clause("REPLACE", [new Filled("from", gone), new Filled("to", named)], IsNegated: false);
@@ -199,7 +130,7 @@ internal sealed partial class Reading
     /// <summary>Says where it is not sure that one comes in the other's place: who uses ghee and no eggs may mean two things.</summary>
     private void ReadDoubt(Clause swap, Lexeme outLexeme, Lexeme? inLexeme, Ingredient? goesOut, Ingredient? comesIn)
     {
-        if (goesOut is null || comesIn is null)
+        if (goesOut is null || comesIn is null || swap.First("also") is not null)
         {
             return;
         }
@@ -222,48 +153,48 @@ internal sealed partial class Reading
     /// <summary>To whom egg is no food, egg white in place of egg is answered with no, and not with another loaf.</summary>
     private void ReadHeld(Ingredient? comesIn)
     {
-        if (comesIn is not null && told.Without.FirstOrDefault(wish => comesIn.Id == wish.Id || comesIn.Allergens.Carries(wish.Id)) is { } held)
+        if (comesIn is null)
+        {
+            return;
+        }
+
+        if (told.Without.FirstOrDefault(wish => comesIn.Id == wish.Id || comesIn.Allergens.Carries(wish.Id) || comesIn.Groups.Contains(wish.Id)) is { } held)
         {
             isTurned = true;
             problems.Add(sentences.Say("asked-holds", ("to", comesIn.Name), ("wish", held.Word.Replace('-', ' '))));
+        }
+
+        if ((told.Diet == "VEGAN" && !comesIn.Suits.Vegan) || (told.Diet == "VEGETARIAN" && !comesIn.Suits.Vegetarian))
+        {
+            isTurned = true;
+            problems.Add(sentences.Say("asked-not-suits", ("to", comesIn.Name), ("wish", told.Diet.ToLowerInvariant())));
         }
     }
 
     /// <summary>Whether one is named of what the formula has several of: an egg.</summary>
     private bool IsOneOfSeveral(Lexeme named, Ingredient line) =>
         formula.Lines.Any(one => one.Ingredient.Equals(line) && one.Count is > 1)
-        && Before(named).LastOrDefault() is { } before && (before.Text is "an" or "a" || (before.Is(Lexeme.Count) && before.Number(Lexeme.Count) == 1));
-
-    /// <summary>The second of two things in whose place one comes. Only a check can be asked with it.</summary>
-    private void ReadAlso(Clause swap)
-    {
-        if (swap.First("also") is not { } also)
-        {
-            return;
-        }
-
-        var goesToo = meaning.Out(also);
-        isTurned |= goesToo is null;
-        told = told with { AlsoFrom = goesToo?.Id ?? string.Empty };
-    }
+        && Before(named).LastOrDefault(lexeme => lexeme.Text is not ("of" or "the" or "of the")) is { } before && (before.Text is "an" or "a" || (before.Is(Lexeme.Count) && before.Number(Lexeme.Count) == 1));
 
     /// <summary>Something that is to come in, and nobody says in whose place, as in 'would stevia work?': in that of the one line that does
     /// the same, where there is one.</summary>
     private void ReadNewcomer()
     {
         // What is added stands in nobody's place, and a word that is not known may say where it goes.
-        if (!told.Without.IsEmpty || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !(IsDoubted() || lexemes.Any(lexeme => lexeme.Is("use") || lexeme.Is("alone"))) || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
+        if (told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !(IsDoubted() || lexemes.Any(lexeme => lexeme.Is("use") || lexeme.Is("alone"))) || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
             || lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown)))
         {
             return;
         }
 
         var named = All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? OnlyThingUnread();
-        if (named is not null && meaning.OneThatDoesTheSame(named) is var (own, newcomer))
+        // Beside what is left out it can only come in place of something that goes: no dairy, would coconut oil do?
+        if (named is not null && !IsDisliked(named) && meaning.OneThatDoesTheSame(named) is var (own, newcomer) && told.Without.All(wish => own.Allergens.Carries(wish.Id) || own.Groups.Contains(wish.Id)))
         {
             unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use") || lexeme.Is("alone"));
             assumed.Add(sentences.Say(named.Thing!.IsMadeOf ? "asked-made-for" : "asked-in-place-of", ("to", newcomer.Name), ("from", own.Name)));
             told = told with { From = own.Id, To = newcomer.Id };
+            ReadHeld(newcomer);
             isMadeOf = named.Thing.IsMadeOf;
         }
     }
@@ -273,6 +204,11 @@ internal sealed partial class Reading
     private Lexeme? LoneThing(Lexeme goes)
     {
         if (OnlyThingUnread() is not { } only || (only.Thing!.Ingredient is { } known && meaning.IsInFormula(known.Id)))
+        {
+            return null;
+        }
+
+        if (IsDisliked(only))
         {
             return null;
         }

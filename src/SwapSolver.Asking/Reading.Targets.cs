@@ -79,6 +79,9 @@ internal sealed partial class Reading
     }
 
     /// <summary>A figure that stands apart from what it is a figure of, as in 'more fibre: 4 g or better'.</summary>
+    /// <summary>Figures by themselves up to this are grams of net carbs in a slice [g]; our estimate, no source.</summary>
+    private const double MostBareGrams = 15;
+
     private void ReadBareFigures()
     {
         var bare = All("BARE_BELOW", "BARE_ABOVE", "BARE_TO").ToList();
@@ -92,6 +95,14 @@ internal sealed partial class Reading
         var isOne = bare is [_] && readings.Count > 0 && readings.Select(TargetClauses.ReadingOf).Distinct().Count() == 1;
         var isMore = All("MORE").Any() || readings.Any(TargetClauses.IsGreater);
         var means = bare[0].Means == "BARE_TO" ? (isMore ? "BARE_ABOVE" : "BARE_BELOW") : bare[0].Means;
+        if (readings.Count == 0 && bare is [{ Means: "BARE_BELOW", Counts: [<= MostBareGrams] } few] && !lexemes.Any(lexeme => lexeme.Is("reading") || lexeme.Is("goal") || lexeme.Is("perword")) && clauses.All(clause => clause.Means is "BARE_BELOW" or "WITHOUT" or "DIET" or "IDLE" or "REPLACE"))
+        {
+            // At a low-carb table two grams a slice are two of net carbs.
+            assumed.Add(sentences.Say("asked-bare-net", ("words", few.Words)));
+            wanted.Add(new AskedTarget("net-carbohydrate", null, few.Counts[0]));
+            return;
+        }
+
         if (!isOne || targets.Figures(new Clause(means, [.. bare[0].Parts, new Filled("reading", readings[0])], IsNegated: false), formula, told.IsSized, assumed) is not { } target)
         {
             unread.AddRange(bare.SelectMany(clause => clause.Parts).Select(part => part.Lexeme));

@@ -87,8 +87,15 @@ internal sealed partial class Reading(
         told = told with { Diet = All("DIET").Select(clause => clause.First("diet")!.Means("diet")).OrderBy(diet => diet == "VEGAN" ? 0 : 1).FirstOrDefault(string.Empty) };
         ReadPartly();
         ReadSwap();
+        ReadHurt();
         ReadLoneCount();
         ReadGuess(isPart);
+        if (told.From.Length > 0 && All("FACTOR").FirstOrDefault(IsOfOneThing) is { } ofOne)
+        {
+            // Half the butter and olive oil for the rest is no half of the cake.
+            Refused("asked-unsupported", ofOne.Words);
+        }
+
         ReadBesidesLines();
         ReadRise();
         var kind = IsMeasure() ? ReadMeasure() : KindOf();

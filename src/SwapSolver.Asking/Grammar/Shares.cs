@@ -13,6 +13,11 @@ internal static class Shares
     /// <summary>Class of words that are one where they stand behind an 'instead of'.</summary>
     private const string Some = "someof";
 
+    /// <summary>Class of words that part two things evenly.</summary>
+    private const string Fifty = "fifty";
+
+    private const double Half = 0.5;
+
     /// <summary>Classes of words one of which must be there: half the butter is no swap.</summary>
     private static readonly ImmutableArray<string> OfASwap = ["swap", "swapped", "subbed", "put", "replaces", "standin", "instead", "arrow", "for", "by", "use", "where"];
 
@@ -30,12 +35,24 @@ internal static class Shares
             var name = lexemes[place].Is(Some) && place > 0 && lexemes[place - 1].Is("instead") ? Some : Share;
             if (lexemes[place].Is(name) && ThingOf(lexemes, place) is { } thing)
             {
+                // Only half of it is half of it.
+                while (left.Count > 0 && (left[^1].Is("only") || left[^1].Is("narrow")) && left[^1].Thing is null)
+                {
+                    left.RemoveAt(left.Count - 1);
+                }
+
                 shares.Add(new Share(thing, lexemes[place].Number(name), null, $"{lexemes[place].Text} {thing.Text}"));
             }
             else
             {
                 left.Add(lexemes[place]);
             }
+        }
+
+        if (shares.Count == 0 && lexemes.Any(lexeme => lexeme.Is(Fifty)) && lexemes.Where(lexeme => lexeme.Thing is not null).ToList() is [var one, var other])
+        {
+            var words = lexemes.First(lexeme => lexeme.Is(Fifty)).Text;
+            return ([.. lexemes.Where(lexeme => !lexeme.Is(Fifty))], [new Share(one, Half, null, $"{words} {one.Text}"), new Share(other, Half, null, $"{words} {other.Text}")]);
         }
 
         var isSwap = lexemes.Where(lexeme => lexeme.Thing is not null).Skip(1).Any() && (shares.Count == 2 || lexemes.Any(lexeme => OfASwap.Any(lexeme.Is)));

@@ -6,6 +6,9 @@ namespace SwapSolver.Asking.Things;
 /// <content>In whose place something comes that the formula lacks.</content>
 internal sealed partial class ThingMeaning
 {
+    /// <summary>A powder with so much of it is called a protein [g/100 g]; common practice, no source.</summary>
+    private const double LeastProtein = 60;
+
     /// <summary>The one line that does in this formula what something does that is not in it; null where there is none, or several, or the
     /// name is not sure.</summary>
     public (Ingredient Own, Ingredient Newcomer)? OneThatDoesTheSame(Lexeme lexeme)
@@ -28,7 +31,9 @@ internal sealed partial class ThingMeaning
         var telling = words.WordsOf(newcomer.Id).Where(words.Tells).ToList();
         var same = Ingredients.Where(one => one.Role == newcomer.Role).ToList();
         var kin = same.Where(one => words.WordsOf(one.Id).Intersect(telling).Any()).ToList();
-        if ((kin.Count > 0 || !isAnyAsGood ? kin : same) is not [var own])
+        // The one flour of a loaf is what another flour comes in place of.
+        var isOnlyFlour = newcomer.Role == Role.Flour && same.Count == 1;
+        if ((kin.Count > 0 || !(isAnyAsGood || isOnlyFlour) ? kin : same) is not [var own])
         {
             return null;
         }
@@ -49,7 +54,9 @@ internal sealed partial class ThingMeaning
     }
 
     /// <summary>Whether one does what the other does, in whole or in part: soda is the base of baking powder.</summary>
-    public static bool IsAlike(Ingredient one, Ingredient other) => one.Role == other.Role || (Frees(one) && Frees(other));
+    public static bool IsAlike(Ingredient one, Ingredient other) => one.Role == other.Role || (Frees(one) && Frees(other)) || (IsProtein(one) && IsProtein(other));
+
+    private static bool IsProtein(Ingredient ingredient) => ingredient.RangeOf(Fact.Protein)?.Typical >= LeastProtein;
 
     private static bool Frees(Ingredient ingredient) => ingredient.Role is Role.Base or Role.LeaveningBlend;
 

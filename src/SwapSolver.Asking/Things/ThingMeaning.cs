@@ -153,7 +153,7 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
 
         if (likely.Count == 0)
         {
-            likely = all;
+            likely = words.ShortFor(thing) is { } known && all.FirstOrDefault(one => one.Id == known) is { } named ? [named] : all;
         }
 
         if (likely is [var only])
@@ -216,7 +216,9 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
     /// <summary>What is named, or what a short name usually stands for; null where that is not one thing.</summary>
     private Ingredient? Named(Thing thing) => thing.Ingredient ?? (words.ShortFor(thing) is { } usual ? Found(usual) : null);
 
-    private Ingredient Found(string id) => words.Pantry.TryGet(id, out var found) ? found : throw new ArgumentException($"no ingredient '{id}'", nameof(id));
+    /// <summary>The ingredient of an id.</summary>
+    /// <exception cref="ArgumentException">There is none.</exception>
+    public Ingredient Found(string id) => words.Pantry.TryGet(id, out var found) ? found : throw new ArgumentException($"no ingredient '{id}'", nameof(id));
 
     private string IdOf(string word) =>
         words.Pantry.Allergens.FirstOrDefault(one => one.Id == word || one.Also.Contains(word))?.Id
