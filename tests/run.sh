@@ -42,14 +42,23 @@ results="$(mktemp -d)"
 trap 'rm -rf "$results"' EXIT
 broken=0
 
-dotnet build SwapSolver.sln --nologo -v quiet || { echo "0 passed, 1 failed, 0 skipped"; exit 1; }
+# One compiler for all projects, which is warm after the first; it is sent home behind the build.
+dotnet build SwapSolver.sln --nologo -v quiet -p:UseSharedCompilation=true || { echo "0 passed, 1 failed, 0 skipped"; exit 1; }
+dotnet build-server shutdown --vbcscompiler >/dev/null 2>&1
+
+# Hundreds of short-lived processes are started below: counting what code does, to make it quicker later, is lost on them.
+export DOTNET_TieredPGO=0
 
 # The format, the journeys through the pages and what computes for itself, two at a time; what watches the clock or starts many processes
 # has the machine to itself afterwards.
 alone=(Console Service)
 export results
+# What analyzers and rules of style find is an error of the build above; left are white space and the order of imports. The two together
+# say what 'dotnet format --verify-no-changes' does, in a third of the time.
 check_format() {
-    dotnet format SwapSolver.sln --verify-no-changes --no-restore >"$results/format.log" 2>&1 || touch "$results/format.broken"
+    { dotnet format whitespace SwapSolver.sln --verify-no-changes --no-restore \
+        && dotnet format style SwapSolver.sln --diagnostics IMPORTS --verify-no-changes --no-restore; } >"$results/format.log" 2>&1 \
+        || touch "$results/format.broken"
 }
 run_tests() {
     local name

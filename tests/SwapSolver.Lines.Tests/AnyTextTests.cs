@@ -9,13 +9,14 @@ public sealed class AnyTextTests
     /// <summary>Far above what any line takes on a busy machine: what is longer hangs. How long lines take is told by the benchmarks' <c>--any-text</c>.</summary>
     private static readonly TimeSpan Hang = TimeSpan.FromSeconds(10);
 
+    /// <summary>Ten times as many go through the benchmarks' <c>--any-text 100000</c>.</summary>
     [Theory]
     [InlineData(1)]
     [InlineData(2)]
-    public void Fifty_thousand_texts_are_each_answered_and_none_ends_in_a_fault(int seed)
+    public void Ten_thousand_texts_are_each_answered_and_none_ends_in_a_fault(int seed)
     {
         var mill = new TextMill(seed, TestLines.Written);
-        for (var text = 0; text < 25_000; text++)
+        for (var text = 0; text < 5_000; text++)
         {
             Answer(mill.Bytes());
             Answer(mill.Mutated());

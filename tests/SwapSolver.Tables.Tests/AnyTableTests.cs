@@ -6,7 +6,7 @@ namespace SwapSolver.Tables.Tests;
 /// <summary>Kitchens import anything. No text may end in a fault or a long wait, and what goes in can be true.</summary>
 public sealed class AnyTableTests
 {
-    private const int Cases = 100_000;
+    private const int Cases = 20_000;
 
     /// <summary>Far above what any text takes on a busy machine: what is longer hangs. How long texts take is told by the benchmarks' <c>--any-text</c>.</summary>
     private static readonly TimeSpan Hang = TimeSpan.FromSeconds(10);
