@@ -29,9 +29,9 @@ public sealed partial class QuestionReader
     /// <summary>Reads a question without the sentences, or without the reasons or remarks within them, that are not understood by themselves; null
     /// where nothing is understood so either.</summary>
     private Understanding? ReadPart(string question, Formula formula) =>
-        ReadWithout(question, Sentences(), isApart: true, formula)
-        ?? ReadWithout(question, Reasons(), isApart: true, formula)
-        ?? ReadWithout(question, Remarks(), isApart: false, formula);
+        ReadWithout(question, parts.Sentences, isApart: true, formula)
+        ?? ReadWithout(question, parts.Reasons, isApart: true, formula)
+        ?? ReadWithout(question, parts.Remarks, isApart: false, formula);
 
     /// <summary>Reads a question without some of its parts.</summary>
     /// <param name="question">The question.</param>
@@ -40,15 +40,18 @@ public sealed partial class QuestionReader
     /// <param name="formula">The formula.</param>
     private Understanding? ReadWithout(string question, Regex cuts, bool isApart, Formula formula)
     {
-        var parts = cuts.Split(question).Select(part => part.Trim()).Where(part => part.Length > 0).ToList();
-        if (parts.Count < 2)
+        var said = cuts.Split(question).Select(part => part.Trim()).Where(part => part.Length > 0).ToList();
+        if (said.Count < 2)
         {
             return null;
         }
 
-        var kept = parts.Where(part => ReadWhole(part, formula, isPart: true).Kind != QuestionKind.NotUnderstood).ToList();
-        var away = parts.Except(kept).Where(SaysSomething).ToList();
-        if (kept.Count == 0 || away.Count == 0 || !(question.Contains('?', StringComparison.Ordinal) || lexemes.In(question).Lexemes.Any(lexeme => Asking.Any(lexeme.Is))) || away.Any(part => !MayBeLeftAway(part, isApart, kept.Any(IsVegan))) || (away.Any(IsQuestion) && !kept.Any(IsQuestion) && (isApart || !Reason().IsMatch(away.Last(IsQuestion)))))
+        var kept = said.Where(part => ReadWhole(part, formula, isPart: true).Kind != QuestionKind.NotUnderstood).ToList();
+        var away = said.Except(kept).Where(SaysSomething).ToList();
+        var isAsked = question.Contains('?', StringComparison.Ordinal) || lexemes.In(question).Lexemes.Any(lexeme => Asking.Any(lexeme.Is));
+        // Where what is left away is the question, what is kept is none; the question mark behind a reason is that of the whole sentence.
+        var isLost = away.Any(parts.IsQuestion) && !kept.Any(parts.IsQuestion) && (isApart || !parts.IsReason(away.Last(parts.IsQuestion)));
+        if (kept.Count == 0 || away.Count == 0 || !isAsked || isLost || away.Any(part => !MayBeLeftAway(part, isApart, kept.Any(IsVegan))))
         {
             return null;
         }
@@ -62,7 +65,7 @@ public sealed partial class QuestionReader
                 away.Select(part => sentences.Say("asked-part-not-read", ("words", part.TrimEnd('.', '!', '?'))))
                     .Append(away.Any(IsOfHealth) ? sentences.Say("asked-health") : string.Empty)
                     .Append(read.Problem)
-                    .Where(said => said.Length > 0)),
+                    .Where(problem => problem.Length > 0)),
         };
     }
 
@@ -75,35 +78,9 @@ public sealed partial class QuestionReader
         var said = lexemes.In(part).Lexemes;
         return !said.Any(lexeme => NeverLeftAway.Any(lexeme.Is))
             && !said.Any(lexeme => lexeme.Thing is { } thing && !(isVegan && thing.LeftOut is "egg" or "milk") && (thing.LeftOut is not null || thing.Ingredient?.Allergens is { Us.IsEmpty: false } || thing.Ingredient?.Allergens.Eu.Any(id => id != Sulphites) is true))
-            && !Corrections().IsMatch(part)
+            && !parts.IsTakingBack(part)
             && (isApart || !said.Any(lexeme => lexeme.Thing is not null || Turning.Any(lexeme.Is)));
     }
 
     private bool IsOfHealth(string part) => lexemes.In(part).Lexemes.Any(lexeme => lexeme.Is("health"));
-
-    private static bool IsQuestion(string part) => part.EndsWith('?') || Questions().IsMatch(part);
-
-    /// <summary>Where sentences end. What stands in brackets is a sentence of its own.</summary>
-    [GeneratedRegex(@"(?<=[.!?])\s+|[;\n()]+|(?<!\d)\s+[-\u2013\u2014]+\s+|\s+[-\u2013\u2014]+\s+(?!\d)|\.\.+|\u2026|,?\s+(?=and\s+(?:do|does|can|could|should|will|would|is|are|how|what|which)\s)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex Sentences();
-
-    /// <summary>Where sentences end, or a reason begins.</summary>
-    [GeneratedRegex(@"(?<=[.!?])\s+|[;\n()]+|(?<!\d)\s+[-\u2013\u2014]+\s+|\s+[-\u2013\u2014]+\s+(?!\d)|\.\.+|\u2026|,?\s+(?=(?:because|cause|cos|since|seeing|so that|now that)\s)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex Reasons();
-
-    /// <summary>Where sentences end, or a remark may begin or end.</summary>
-    [GeneratedRegex(@"(?<=[.!?])\s+|[;\n()]+|(?<!\d)\s+[-\u2013\u2014]+\s+|\s+[-\u2013\u2014]+\s+(?!\d)|\.\.+|\u2026|,\s+|\s+(?=(?:because|cause|cos|since|seeing|so|but)\s)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex Remarks();
-
-    /// <summary>Words that a reason begins with.</summary>
-    [GeneratedRegex(@"^(?:because|cause|cos|since|seeing|so that|now that)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex Reason();
-
-    /// <summary>Words that a question begins with.</summary>
-    [GeneratedRegex(@"^(?:and\s+)?(?:do|does|did|can|could|should|shall|will|would|may|might|must|is|are|how|what|which|any)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex Questions();
-
-    /// <summary>Words with which somebody takes back what was said before.</summary>
-    [GeneratedRegex(@"^\W*(?:no|nah|nope|actually|wait|sorry|rather|or|not|ah|oh)\b|\b(?:leave|keep) (?:it|them) in\b|\b(?:scratch that|i mean|meant|typo|correction|oops|forget that|second thoughts?|should have said|never mind)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex Corrections();
 }

@@ -22,6 +22,8 @@ public sealed partial class QuestionReader
 
     private readonly ClauseReader clauses;
 
+    private readonly PartCutter parts;
+
     private readonly ThingWords things;
 
     private readonly QuestionWords words;
@@ -44,6 +46,7 @@ public sealed partial class QuestionReader
         things = new ThingWords(words, names, pantry);
         lexemes = new LexemeFinder(words, things, names, sentences);
         clauses = new ClauseReader(words);
+        parts = new PartCutter(words);
     }
 
     /// <summary>How a question is understood.</summary>

@@ -15,7 +15,7 @@ internal sealed class QuestionTable : IDisposable
 {
     /// <summary>What the columns may be called.</summary>
     public static readonly IReadOnlyList<string> Columns =
-        ["formula", "question", "without", "diet", "from", "also_from", "to", "slices", "mass_grams", "factor", "tin", "target"];
+        ["formula", "question", "without", "diet", "from", "from_grams", "also_from", "to", "slices", "mass_grams", "factor", "tin", "target"];
 
     /// <summary>Formulas that are kept read, so that a table of one formula reads its file once.</summary>
     private const int MostKept = 200;
@@ -133,6 +133,13 @@ internal sealed class QuestionTable : IDisposable
             {
                 problems.Add($"slices: '{Cell("slices")}' is no whole number");
             }
+        }
+
+        if (Number("from_grams", problems) is { } goes)
+        {
+            fields.FromGrams = goes;
+            // A part goes only where a swap is checked.
+            fields.Kind = AskedFor.Types.Kind.Check;
         }
 
         if (Number("mass_grams", problems) is { } mass)

@@ -38,7 +38,7 @@ internal sealed class LexemeFinder
     /// <summary>Finds these words.</summary>
     public LexemeFinder(QuestionWords words, ThingWords things, SpokenNames names, Phrases sentences)
     {
-        phrases = new PhraseTree(words.Words);
+        phrases = new PhraseTree(words.Words.Where(word => !PartCutter.Classes.Contains(word.Class)));
         this.things = things;
         this.names = names;
         this.sentences = sentences;

@@ -1,4 +1,5 @@
 using SwapSolver.Console.Tests.Running;
+using SwapSolver.V1;
 
 namespace SwapSolver.Console.Tests.Verbs;
 
@@ -35,6 +36,17 @@ public sealed class AnswerTests : IDisposable
     {
         (await BuiltConsole.Run("answer", Write("bad.csv", "recipe,question\nx,y\n"))).Refuses("recipe", "formula");
         (await BuiltConsole.Run("answer", Path.Combine(folder.FullName, "none.csv"))).Refuses("none.csv", "columns");
+    }
+
+    [Fact]
+    public async Task A_part_of_a_line_is_asked_in_a_column_as_in_words()
+    {
+        var answers = Path.Combine(folder.FullName, "parts.jsonl");
+        var asked = Write("parts.csv", "formula,question,from,from_grams,to\nformulas/hazelnut-tin-loaf,almond flour for half of the hazelnut flour?,,,\nformulas/hazelnut-tin-loaf,,hazelnut-flour,90,almond-flour-blanched\n");
+        (await BuiltConsole.Run("answer", asked, "--out", answers)).Ends(0);
+        var rows = (await File.ReadAllLinesAsync(answers)).Select(AnswerQuestionResponse.Parser.ParseJson).ToList();
+        Assert.Equal(90, rows[0].UnderstoodAs.FromGrams);
+        Assert.Equal(rows[0].Formula, rows[1].Formula);
     }
 
     public void Dispose() => folder.Delete(recursive: true);

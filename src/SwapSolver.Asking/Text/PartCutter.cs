@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using SwapSolver.Kitchen.Wording;
+
+namespace SwapSolver.Asking.Text;
+
+/// <summary>Cuts a question into sentences, reasons and remarks, by the words that begin them.</summary>
+internal sealed class PartCutter
+{
+    private const string Reason = "partreason";
+
+    private const string Remark = "partremark";
+
+    private const string Asks = "partasks";
+
+    private const string TakenBack = "parttakenback";
+
+    private const string TakenBackAnywhere = "parttakenbackanywhere";
+
+    /// <summary>Where sentences end. What stands in brackets is a sentence of its own, and so is what stands behind a lone dash, but for a range.</summary>
+    private const string Ends = @"(?<=[.!?])\s+|[;\n()]+|(?<!\d)\s+[-\u2013\u2014]+\s+|\s+[-\u2013\u2014]+\s+(?!\d)|\.\.+|\u2026";
+
+    private readonly Regex reason;
+
+    private readonly Regex asks;
+
+    private readonly Regex takenBack;
+
+    /// <summary>Finds these words.</summary>
+    public PartCutter(QuestionWords words)
+    {
+        string Of(params ReadOnlySpan<string> classes)
+        {
+            var wanted = classes.ToArray();
+            return $"(?:{string.Join('|', words.Words.Where(word => wanted.Contains(word.Class)).Select(word => Regex.Escape(word.Phrase)))})";
+        }
+
+        Sentences = Made($@"{Ends}|,?\s+(?=and\s+{Of(Asks)}\s)");
+        Reasons = Made($@"{Ends}|,?\s+(?={Of(Reason)}\s)");
+        Remarks = Made($@"{Ends}|,\s+|\s+(?={Of(Reason, Remark)}\s)");
+        reason = Made($@"^{Of(Reason)}\b");
+        asks = Made($@"^(?:and\s+)?{Of(Asks)}\b");
+        takenBack = Made($@"^\W*{Of(TakenBack)}\b|\b{Of(TakenBackAnywhere)}\b");
+    }
+
+    /// <summary>Classes of words that say where a question may be cut, and nothing of what is asked.</summary>
+    public static ImmutableArray<string> Classes { get; } = [Reason, Remark, Asks, TakenBack, TakenBackAnywhere];
+
+    /// <summary>Where sentences end.</summary>
+    public Regex Sentences { get; }
+
+    /// <summary>Where sentences end, or a reason begins.</summary>
+    public Regex Reasons { get; }
+
+    /// <summary>Where sentences end, or a remark may begin or end.</summary>
+    public Regex Remarks { get; }
+
+    /// <summary>Whether a part gives a reason.</summary>
+    public bool IsReason(string part) => reason.IsMatch(part);
+
+    /// <summary>Whether a part asks something.</summary>
+    public bool IsQuestion(string part) => part.EndsWith('?') || asks.IsMatch(part);
+
+    /// <summary>Whether a part takes back what was said before it.</summary>
+    public bool IsTakingBack(string part) => takenBack.IsMatch(part);
+
+    private static Regex Made(string pattern) => new(pattern, RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
+}
