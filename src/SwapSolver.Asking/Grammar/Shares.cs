@@ -13,9 +13,6 @@ internal static class Shares
     /// <summary>Class of words that are one where they stand behind an 'instead of'.</summary>
     private const string Some = "someof";
 
-    /// <summary>Class of words that part two things evenly.</summary>
-    private const string Fifty = "fifty";
-
     private const double Half = 0.5;
 
     /// <summary>Classes of words one of which must be there: half the butter is no swap.</summary>
@@ -49,10 +46,10 @@ internal static class Shares
             }
         }
 
-        if (shares.Count == 0 && lexemes.Any(lexeme => lexeme.Is(Fifty)) && lexemes.Where(lexeme => lexeme.Thing is not null).ToList() is [var one, var other])
+        if (shares.Count == 0 && lexemes.Any(lexeme => lexeme.Is(LexemeFinder.Fifty)) && lexemes.Where(lexeme => lexeme.Thing is not null).ToList() is [var one, var other])
         {
-            var words = lexemes.First(lexeme => lexeme.Is(Fifty)).Text;
-            return ([.. lexemes.Where(lexeme => !lexeme.Is(Fifty))], [new Share(one, Half, null, $"{words} {one.Text}"), new Share(other, Half, null, $"{words} {other.Text}")]);
+            var words = lexemes.First(lexeme => lexeme.Is(LexemeFinder.Fifty)).Text;
+            return ([.. lexemes.Where(lexeme => !lexeme.Is(LexemeFinder.Fifty))], [new Share(one, Half, null, $"{words} {one.Text}"), new Share(other, Half, null, $"{words} {other.Text}")]);
         }
 
         var isSwap = lexemes.Where(lexeme => lexeme.Thing is not null).Skip(1).Any() && (shares.Count == 2 || lexemes.Any(lexeme => OfASwap.Any(lexeme.Is)));

@@ -22,6 +22,9 @@ internal sealed class LexemeFinder
 
     private const double MostOven = 500;
 
+    /// <summary>Class of words that part two things evenly.</summary>
+    public const string Fifty = "fifty";
+
     /// <summary>Shorter parts of a word are no words [letters].</summary>
     private const int ShortestPart = 3;
 
@@ -65,7 +68,8 @@ internal sealed class LexemeFinder
     private (Lexeme Lexeme, int Length) At(List<Cut> cuts, List<string> words, int place)
     {
         var (length, classes) = PhraseAt(words, place);
-        if (NumberFinder.At(cuts, place) is { } number && number.Length >= length)
+        // 50/50 is no whole of two halves.
+        if (NumberFinder.At(cuts, place) is { } number && number.Length >= length && !classes.ContainsKey(Fifty))
         {
             return (NumberOf(string.Join(' ', words.Skip(place).Take(number.Length)), number.Value), number.Length);
         }
