@@ -45,9 +45,11 @@ trap 'rm -rf "$results"' EXIT
 broken=0
 
 # One compiler for all projects, which is warm after the first; it is sent home behind the build.
-dotnet build SwapSolver.sln --nologo -v quiet -p:UseSharedCompilation=true || { echo "0 passed, 1 failed, 0 skipped"; exit 1; }
+dotnet build SwapSolver.sln --nologo -v quiet -p:UseSharedCompilation=true
+built=$?
 dotnet build-server shutdown --vbcscompiler >/dev/null 2>&1
 wait "$fetching"
+[ "$built" -eq 0 ] || { echo "0 passed, 1 failed, 0 skipped"; exit 1; }
 
 # Hundreds of short-lived processes are started below: counting what code does, to make it quicker later, is lost on them.
 export DOTNET_TieredPGO=0

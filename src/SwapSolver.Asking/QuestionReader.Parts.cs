@@ -40,47 +40,52 @@ public sealed partial class QuestionReader
     /// <param name="formula">The formula.</param>
     private Understanding? ReadWithout(string question, Regex cuts, bool isApart, Formula formula)
     {
-        var said = cuts.Split(question).Select(part => part.Trim()).Where(part => part.Length > 0).ToList();
-        if (said.Count < 2)
-        {
-            return null;
-        }
-
-        var kept = said.Where(part => ReadWhole(part, formula, isPart: true).Kind != QuestionKind.NotUnderstood).ToList();
-        var away = said.Except(kept).Where(SaysSomething).ToList();
-        var isAsked = question.Contains('?', StringComparison.Ordinal) || lexemes.In(question).Lexemes.Any(lexeme => Asking.Any(lexeme.Is));
+        var said = cuts.Split(question).Select(part => part.Trim()).Where(part => part.Length > 0).Select(part => PartOf(part, formula)).ToList();
+        var (kept, away) = (said.Where(part => part.IsUnderstood).ToList(), said.Where(part => !part.IsUnderstood && part.SaysSomething).ToList());
+        var isAsked = question.Contains('?', StringComparison.Ordinal) || said.Any(part => Asking.Any(part.Has));
         // Where what is left away is the question, what is kept is none; the question mark behind a reason is that of the whole sentence.
-        var isLost = away.Any(parts.IsQuestion) && !kept.Any(parts.IsQuestion) && (isApart || !parts.IsReason(away.Last(parts.IsQuestion)));
-        if (kept.Count == 0 || away.Count == 0 || !isAsked || isLost || away.Any(part => !MayBeLeftAway(part, isApart, kept.Any(IsVegan))))
+        var isLost = away.LastOrDefault(part => parts.IsQuestion(part.Text)) is { } lost && !kept.Any(part => parts.IsQuestion(part.Text)) && (isApart || !parts.IsReason(lost.Text));
+        var isVegan = kept.Any(part => part.Lexemes.Any(lexeme => lexeme.Is("diet") && lexeme.Means("diet") == "VEGAN"));
+        if (kept.Count == 0 || away.Count == 0 || !isAsked || isLost || away.Any(part => !MayBeLeftAway(part, isApart, isVegan)))
         {
             return null;
         }
 
-        var read = ReadWhole(string.Join(" ; ", kept), formula, isPart: true);
+        var read = ReadWhole(string.Join(" ; ", kept.Select(part => part.Text)), formula, isPart: true);
         // What a single word beside a swap is of, nobody knows: it may be what is to come in.
         return NeverOfPart.Contains(read.Kind) || (!isApart && read is { Kind: QuestionKind.Replace, To: "" }) ? null : read with
         {
             Problem = string.Join(
                 ' ',
-                away.Select(part => sentences.Say("asked-part-not-read", ("words", part.TrimEnd('.', '!', '?'))))
-                    .Append(away.Any(IsOfHealth) ? sentences.Say("asked-health") : string.Empty)
+                away.Select(part => sentences.Say("asked-part-not-read", ("words", part.Text.TrimEnd('.', '!', '?'))))
+                    .Append(away.Any(part => part.Has("health")) ? sentences.Say("asked-health") : string.Empty)
                     .Append(read.Problem)
                     .Where(problem => problem.Length > 0)),
         };
     }
 
-    private bool IsVegan(string part) => lexemes.In(part).Lexemes.Any(lexeme => lexeme.Is("diet") && lexeme.Means("diet") == "VEGAN");
+    private Part PartOf(string text, Formula formula) =>
+        new(text, lexemes.In(text).Lexemes, ReadWhole(text, formula, isPart: true).Kind != QuestionKind.NotUnderstood);
 
-    private bool SaysSomething(string part) => lexemes.In(part).Lexemes.Any(lexeme => !lexeme.MayBeUnread && !lexeme.MayBeSkipped);
+    private bool MayBeLeftAway(Part part, bool isApart, bool isVegan) =>
+        !NeverLeftAway.Any(part.Has)
+        && !part.Lexemes.Any(lexeme => lexeme.Thing is { } thing && MayHurt(thing, isVegan))
+        && !parts.IsTakingBack(part.Text)
+        && (isApart || !(part.Lexemes.Any(lexeme => lexeme.Thing is not null) || Turning.Any(part.Has)));
 
-    private bool MayBeLeftAway(string part, bool isApart, bool isVegan)
+    /// <summary>Whether somebody may have to keep away from what is named. A vegan loaf keeps away from egg and milk by itself.</summary>
+    private static bool MayHurt(Thing thing, bool isVegan) =>
+        !(isVegan && thing.LeftOut is "egg" or "milk")
+        && (thing.LeftOut is not null || (thing.Ingredient is { Allergens: var carried } && carried.Us.Concat(carried.Eu).Any(id => id != Sulphites)));
+
+    /// <summary>A part of a question.</summary>
+    /// <param name="Text">It as it was written.</param>
+    /// <param name="Lexemes">Its words.</param>
+    /// <param name="IsUnderstood">Whether it is understood by itself.</param>
+    private sealed record Part(string Text, ImmutableArray<Lexeme> Lexemes, bool IsUnderstood)
     {
-        var said = lexemes.In(part).Lexemes;
-        return !said.Any(lexeme => NeverLeftAway.Any(lexeme.Is))
-            && !said.Any(lexeme => lexeme.Thing is { } thing && !(isVegan && thing.LeftOut is "egg" or "milk") && (thing.LeftOut is not null || thing.Ingredient?.Allergens is { Us.IsEmpty: false } || thing.Ingredient?.Allergens.Eu.Any(id => id != Sulphites) is true))
-            && !parts.IsTakingBack(part)
-            && (isApart || !said.Any(lexeme => lexeme.Thing is not null || Turning.Any(lexeme.Is)));
-    }
+        public bool SaysSomething => Lexemes.Any(lexeme => !lexeme.MayBeUnread && !lexeme.MayBeSkipped);
 
-    private bool IsOfHealth(string part) => lexemes.In(part).Lexemes.Any(lexeme => lexeme.Is("health"));
+        public bool Has(string @class) => Lexemes.Any(lexeme => lexeme.Is(@class));
+    }
 }

@@ -76,7 +76,7 @@ public sealed partial class QuestionReader
         {
             var (weighed, amounts) = Amounts.TakenOut(said);
             var (read, unread) = clauses.Read(weighed);
-            return new Reading(words, dials, sentences, new ThingMeaning(things, formula, sentences), formula, question, weighed, read, unread, spelt, amounts, shares).Understand(isPart);
+            return new Reading(words, dials, sentences, meaning.Anew(), formula, question, weighed, read, unread, spelt, amounts, shares).Understand(isPart);
         }
     }
 

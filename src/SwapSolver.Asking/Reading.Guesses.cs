@@ -104,12 +104,7 @@ internal sealed partial class Reading
 
     /// <summary>Whether something is said to be disliked, or to hurt: it is not what is to come in. Where nobody knows what, it may be.</summary>
     private bool IsDisliked(Lexeme name) => lexemes.Where(lexeme => lexeme.Is("dislike") || lexeme.Is("hurts")).Any(word =>
-    {
-        var sentence = lexemes.Where(lexeme => SentenceOf(lexeme) == SentenceOf(word)).ToList();
-        var nearest = sentence.SkipWhile(lexeme => !ReferenceEquals(lexeme, word)).FirstOrDefault(lexeme => lexeme.Thing is not null)
-            ?? sentence.TakeWhile(lexeme => !ReferenceEquals(lexeme, word)).LastOrDefault(lexeme => lexeme.Thing is not null);
-        return nearest is null || IsOneOf(nearest, name);
-    });
+        NamesBeside(word) is var (before, behind) && ((behind ?? before) is not { } nearest || IsOneOf(nearest, name)));
 
     /// <summary>Whether a word just before a name says that it is not had, or not wanted.</summary>
     private bool IsDenied(Lexeme name) =>

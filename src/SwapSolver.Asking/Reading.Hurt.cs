@@ -5,14 +5,11 @@ namespace SwapSolver.Asking;
 /// <content>What makes somebody ill stays out, whatever is to come in: my son is allergic to them; hazelnuts make her wheeze.</content>
 internal sealed partial class Reading
 {
-    /// <summary>Last words of what is said of somebody before the thing is named, as in 'gets hives from'.</summary>
-    private static readonly string[] NamedBehind = [" to", " from", " after", " of", "reacts", "react"];
-
     private void ReadHurt()
     {
         foreach (var hurt in lexemes.Where(lexeme => lexeme.Is("hurts") || (lexeme.Is("bodily") && lexeme.Is(Lexeme.Filler))).ToList())
         {
-            var subject = Hurting(hurt) ?? (told.To.Length > 0 ? All("REPLACE", "LACK", "WITHOUT").Select(clause => clause.First("from") ?? clause.First("without")).FirstOrDefault(name => name is not null) : null);
+            var subject = Hurting(hurt) ?? (told.To.Length > 0 ? NamedOut : null);
             if (subject is null || (told.From.Length > 0 && told.To.Length == 0 && meaning.IsLine(subject, told.From)))
             {
                 // What goes out and is replaced by whatever can be does not come back.
@@ -39,12 +36,20 @@ internal sealed partial class Reading
         }
     }
 
+    /// <summary>What is first named to go; null where nothing is.</summary>
+    private Lexeme? NamedOut => All("REPLACE", "LACK", "WITHOUT").Select(clause => clause.First("from") ?? clause.First("without")).FirstOrDefault(name => name is not null);
+
     /// <summary>What is said to make ill: the name next to that in its sentence; null where none is.</summary>
     private Lexeme? Hurting(Lexeme hurt)
     {
-        var sentence = lexemes.Where(lexeme => SentenceOf(lexeme) == SentenceOf(hurt)).ToList();
-        var behind = sentence.SkipWhile(lexeme => !ReferenceEquals(lexeme, hurt)).Skip(1).FirstOrDefault(lexeme => lexeme.Thing is not null);
-        var before = sentence.TakeWhile(lexeme => !ReferenceEquals(lexeme, hurt)).LastOrDefault(lexeme => lexeme.Thing is not null);
-        return NamedBehind.Any(end => hurt.Text.EndsWith(end, StringComparison.Ordinal)) ? behind ?? before : before;
+        var (before, behind) = NamesBeside(hurt);
+        return hurt.Is("namedbehind") ? behind ?? before : before;
+    }
+
+    /// <summary>The names next to a word in its sentence; null where none stands on that side.</summary>
+    private (Lexeme? Before, Lexeme? Behind) NamesBeside(Lexeme word)
+    {
+        bool IsNameBeside(Lexeme lexeme) => lexeme.Thing is not null && SentenceOf(lexeme) == SentenceOf(word);
+        return (Before(word).LastOrDefault(IsNameBeside), Behind(word).FirstOrDefault(IsNameBeside));
     }
 }

@@ -31,17 +31,9 @@ internal sealed partial class Reading
             return Refused("asked-unsupported", otherwise);
         }
 
-        if (All("FIGURES").Any() && told is { From: "", Diet: "" } && told.Without.IsEmpty && wanted.Count == 0 && !IsTimed && (told.Factor is not null || told.MassGrams is not null) && told.Slices is null)
-        {
-            // Of half a loaf it is told what a slice has, and the whole.
-            told = told with { Factor = null, MassGrams = null };
-            NotRead(All("FACTOR", "MASS", "PIECES"));
-            return QuestionKind.Figures;
-        }
-
         if (IsOfFigures)
         {
-            ReadFiguresCut();
+            ReadFiguresOfSize();
             return QuestionKind.Figures;
         }
 
@@ -78,50 +70,61 @@ internal sealed partial class Reading
             : told.IsSized ? QuestionKind.Resize
             : wanted.Count > 0 ? QuestionKind.Reformulate
             : All("RISE").Any() ? QuestionKind.Rise
-            : All("FIGURES").Any() || IsBareReading() ? QuestionKind.Figures
+            : All("FIGURES").Any() || ReadBareReading() ? QuestionKind.Figures
             : QuestionKind.NotUnderstood;
     }
 
     /// <summary>Whether nothing is named but a reading, and that is a question: calories per slice?</summary>
-    private bool IsBareReading()
+    private bool ReadBareReading()
     {
         var said = unread.Where(lexeme => !lexeme.MayBeUnread).ToList();
-        if (!question.Contains('?', StringComparison.Ordinal) || clauses.Any(clause => clause.Means != "IDLE") || said.Count == 0 || !said.All(lexeme => lexeme.Is("reading") || lexeme.Is("per") || lexeme.Is("slice") || lexeme.Is("loaf")) || !said.Any(lexeme => lexeme.Is("reading")))
+        var isBare = IsAsked && clauses.All(clause => clause.Means == "IDLE") && said.Any(lexeme => lexeme.Is("reading"))
+            && said.All(lexeme => lexeme.Is("reading") || lexeme.Is("per") || lexeme.Is("slice") || lexeme.Is("loaf"));
+        if (isBare)
         {
-            return false;
+            unread.Clear();
         }
 
-        unread.Clear();
-        return true;
+        return isBare;
     }
 
-    /// <summary>Whether it is asked what a slice has, and nothing else but how it is cut.</summary>
+    /// <summary>Whether it is asked what a slice has, and nothing else but of how much or how it is cut.</summary>
     private bool IsOfFigures =>
-        (All("FIGURES").Any() || (question.Contains('?', StringComparison.Ordinal) && unread.Any(lexeme => lexeme.Is("reading")))) && told is { Slices: not null, From: "", Diet: "", Tin: null, MassGrams: null, Factor: null or 1 } && told.Without.IsEmpty && wanted.Count == 0 && !IsTimed;
+        told is { From: "", Diet: "", Tin: null } && told.Without.IsEmpty && told.IsSized && wanted.Count == 0 && !IsTimed
+        && (All("FIGURES").Any() || (told is { Slices: not null, MassGrams: null, Factor: null or 1 } && IsAsked && unread.Any(lexeme => lexeme.Is("reading"))));
 
-    /// <summary>What a slice has where the loaf is cut otherwise; of one roll, or of two slices, what each has is told.</summary>
-    private void ReadFiguresCut()
+    private bool IsAsked => question.Contains('?', StringComparison.Ordinal);
+
+    /// <summary>What a slice has where the loaf is cut otherwise; of one roll, of two slices, or of half a loaf what each slice has, and the whole, is told.</summary>
+    private void ReadFiguresOfSize()
     {
-        var slices = told.Slices!.Value;
         unread.RemoveAll(lexeme => lexeme.Is("reading"));
-        assumed.Remove(AsLarge(slices));
-        if (told.Factor is null && !All("SLICES").Any(clause => clause.First("onlymake") is not null || clause.First("instead") is not null))
+        if (told is not { Slices: { } slices, MassGrams: null, Factor: null or 1 })
         {
-            told = told with { Slices = null };
-            if (slices > 1)
-            {
-                assumed.Add(sentences.Say("asked-figures-of-one", ("count", Said(slices))));
-            }
-
+            told = told with { Slices = null, Factor = null, MassGrams = null };
+            NotRead(All("SLICES", "FACTOR", "MASS", "PIECES"));
             return;
         }
 
-        if (told.Factor is null)
+        assumed.Remove(AsLarge(slices));
+        var isCut = told.Factor is not null;
+        told = told with { Factor = null };
+        if (isCut)
         {
-            assumed.Add(sentences.Say("asked-same-cut", ("words", All("SLICES").First().Words), ("count", Said(slices))));
+            return;
         }
 
-        told = told with { Factor = null };
+        if (All("SLICES").FirstOrDefault(clause => clause.First("onlymake") is not null || clause.First("instead") is not null) is { } other)
+        {
+            assumed.Add(sentences.Say("asked-same-cut", ("words", other.Words), ("count", Said(slices))));
+            return;
+        }
+
+        told = told with { Slices = null };
+        if (slices > 1)
+        {
+            assumed.Add(sentences.Say("asked-figures-of-one", ("count", Said(slices))));
+        }
     }
 
     /// <summary>Who tells how it was asks for nothing, unless a word of asking goes with it.</summary>

@@ -20,7 +20,7 @@ internal sealed partial class Reading
             unread.AddRange(inside.All("without"));
         }
 
-        foreach (var amount in goes.Where(clause => clause.First("without") is { } name && Before(name).LastOrDefault(lexeme => lexeme.Text is not ("of" or "the"))?.Is("howmuch") is true).ToList())
+        foreach (var amount in goes.Where(clause => clause.First("without") is { } name && JustBefore(name)?.Is("howmuch") is true).ToList())
         {
             // How much of the flour do I need is no question whether it is needed.
             goes.Remove(amount);

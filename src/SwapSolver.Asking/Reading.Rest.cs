@@ -83,5 +83,5 @@ internal sealed partial class Reading
     /// <summary>Whether the amount of one line is asked for in another size: the amounts of all are told.</summary>
     private bool IsAmountOfSize(Lexeme lexeme) =>
         told.IsSized && lexeme.Thing is not null && meaning.IsOwn(lexeme.Thing)
-        && Before(lexeme).LastOrDefault(other => other.Text is not ("of" or "the"))?.Is("howmuch") is true;
+        && JustBefore(lexeme)?.Is("howmuch") is true;
 }

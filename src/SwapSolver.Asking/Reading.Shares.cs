@@ -39,21 +39,14 @@ internal sealed partial class Reading
 
         var share = shares.FirstOrDefault(one => ReferenceEquals(one.Of, comes)) ?? shares.FirstOrDefault(one => ReferenceEquals(one.Of, goes));
         var weighed = amounts.FirstOrDefault(amount => ReferenceEquals(amount.Of, goes) && amount.Grams is not null);
-        going = share ?? weighed;
-        if (share is not null && IsOneOfSeveral(goes, goesOut!))
-        {
-            // Half an egg is not half of the eggs.
-            going = null;
-            return;
-        }
-
         var grams = share is { Part: { } part } ? Math.Round(all * part, 1) : weighed?.Grams;
-        if (grams > all)
+        // Half an egg is not half of the eggs.
+        if (grams > all || (share is not null && IsOneOfSeveral(goes, goesOut!)))
         {
-            going = null;
             return;
         }
 
+        going = share ?? weighed;
         if (grams is { } some && some < all)
         {
             told = told with { FromGrams = some };

@@ -22,7 +22,7 @@ internal sealed partial class Reading
     /// <summary>How many times the formula a smaller loaf is taken to be [1]; our estimate, no source.</summary>
     private const double Smaller = 0.67;
 
-    /// <summary>A number by itself beside an oven is its heat from this on [1].</summary>
+    /// <summary>A number by itself beside an oven is its heat from this on [degrees]; our estimate, no source.</summary>
     private const int LeastDial = 100;
 
     /// <summary>Fewer of what a loaf is parted into may be loaves [1]; our estimate, no source.</summary>
@@ -94,7 +94,7 @@ internal sealed partial class Reading
             case "SLICES" when clause.First("slice") is null && clause.First("serves") is null && CutOf(clause) is null && formula.Shape is not Pieces:
                 return false;
             // A loaf split in two is no loaf of two slices, and six small rolls of eight are less dough, or larger.
-            case "SLICES" when SizeReader.SlicesOf(clause) is { } cut && (IsOfFewLoaves(clause, cut) || IsNoSuchCut(clause, cut)):
+            case "SLICES" when SizeReader.SlicesOf(clause) is { } cut && (IsOfFewLoaves(clause, cut) || IsDial(clause, cut) || IsNoSuchCut(clause, cut)):
                 return false;
             case "SLICES" when SizeReader.SlicesOf(clause) is { } slices && (told.Slices is null || told.Slices == slices):
                 if (formula.Shape is not Pieces && (clause.First("slice") ?? CutOf(clause)) is { } kind && kind.Is("single"))
@@ -138,7 +138,7 @@ internal sealed partial class Reading
                 assumed.AddRange(roundTaken);
                 told = told with { Tin = round };
                 return true;
-            case "BARE_TIN" when told.Tin is null && (formula.Shape is Tin || clause.First("tin")?.Text.StartsWith("cake", StringComparison.Ordinal) is true):
+            case "BARE_TIN" when told.Tin is null && (formula.Shape is Tin || clause.First("tin")?.Is("caketin") is true):
                 var (bare, bareTaken) = sizes.RoundTinOf(clause, formula, Depth);
                 assumed.Add(sentences.Say("asked-bare-tin", ("words", clause.Words)));
                 assumed.AddRange(bareTaken);
@@ -190,7 +190,11 @@ internal sealed partial class Reading
     private static Lexeme? CutOf(Clause clause) => clause.First("smallpieces") ?? clause.First("bigpieces");
 
     private bool IsOfFewLoaves(Clause clause, int count) =>
-        (clause.First("slice") is null && CutOf(clause) is null && count >= LeastDial && lexemes.Any(lexeme => lexeme.Text.Contains("oven", StringComparison.Ordinal))) || formula.Shape is not Pieces && count < LeastSlices && clause.First("slice") is null && clause.First("serves")?.Is("cutinto") is true;
+        formula.Shape is not Pieces && count < LeastSlices && clause.First("slice") is null && clause.First("serves")?.Is("cutinto") is true;
+
+    /// <summary>Whether a number is the heat of an oven: mine only does 160.</summary>
+    private bool IsDial(Clause clause, int count) =>
+        clause.First("only") is not null && clause.First("slice") is null && count >= LeastDial && lexemes.Any(lexeme => lexeme.Is("bakeword"));
 
     /// <summary>Whether so many of the same dough would not be smaller, or larger, as is said.</summary>
     private bool IsNoSuchCut(Clause clause, int count) =>

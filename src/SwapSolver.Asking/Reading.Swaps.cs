@@ -150,7 +150,7 @@ internal sealed partial class Reading
     private static bool IsImplied(Clause swap) =>
         Implied.Any(part => swap.First(part) is not null) || (swap.First("not") is not null && swap.First("only") is null && swap.First("use") is null);
 
-    /// <summary>To whom egg is no food, egg white in place of egg is answered with no, and not with another loaf.</summary>
+    /// <summary>To whom egg is no food, egg white in place of egg is answered with no, and not with another loaf; nor is lard for a vegetarian.</summary>
     private void ReadHeld(Ingredient? comesIn)
     {
         if (comesIn is null)
@@ -174,7 +174,7 @@ internal sealed partial class Reading
     /// <summary>Whether one is named of what the formula has several of: an egg.</summary>
     private bool IsOneOfSeveral(Lexeme named, Ingredient line) =>
         formula.Lines.Any(one => one.Ingredient.Equals(line) && one.Count is > 1)
-        && Before(named).LastOrDefault(lexeme => lexeme.Text is not ("of" or "the" or "of the")) is { } before && (before.Text is "an" or "a" || (before.Is(Lexeme.Count) && before.Number(Lexeme.Count) == 1));
+        && JustBefore(named) is { } before && (before.Text is "an" or "a" || (before.Is(Lexeme.Count) && before.Number(Lexeme.Count) == 1));
 
     /// <summary>Something that is to come in, and nobody says in whose place, as in 'would stevia work?': in that of the one line that does
     /// the same, where there is one.</summary>

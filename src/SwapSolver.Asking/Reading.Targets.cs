@@ -78,10 +78,13 @@ internal sealed partial class Reading
         }
     }
 
-    /// <summary>A figure that stands apart from what it is a figure of, as in 'more fibre: 4 g or better'.</summary>
     /// <summary>Figures by themselves up to this are grams of net carbs in a slice [g]; our estimate, no source.</summary>
     private const double MostBareGrams = 15;
 
+    /// <summary>The reading that a bare figure is of.</summary>
+    private static readonly Lexeme NetCarbs = new("net carbs", ImmutableDictionary.Create<string, string>(StringComparer.Ordinal).Add("reading", "net-carbohydrate"), null);
+
+    /// <summary>A figure that stands apart from what it is a figure of, as in 'more fibre: 4 g or better'.</summary>
     private void ReadBareFigures()
     {
         var bare = All("BARE_BELOW", "BARE_ABOVE", "BARE_TO").ToList();
@@ -92,17 +95,15 @@ internal sealed partial class Reading
 
         var loose = unread.Where(lexeme => lexeme.Is("reading")).ToList();
         var readings = All("LESS", "MORE", "GOAL", "BARE_TO").SelectMany(clause => clause.All("reading").Concat(clause.All("goal")).Concat(clause.All("figured"))).Concat(loose).Where(lexeme => TargetClauses.ReadingOf(lexeme).Length > 0).ToList();
+        if (readings.Count == 0 && IsOfNetCarbs(bare))
+        {
+            assumed.Add(sentences.Say("asked-bare-net", ("words", bare[0].Words)));
+            readings.Add(NetCarbs);
+        }
+
         var isOne = bare is [_] && readings.Count > 0 && readings.Select(TargetClauses.ReadingOf).Distinct().Count() == 1;
         var isMore = All("MORE").Any() || readings.Any(TargetClauses.IsGreater);
         var means = bare[0].Means == "BARE_TO" ? (isMore ? "BARE_ABOVE" : "BARE_BELOW") : bare[0].Means;
-        if (readings.Count == 0 && bare is [{ Means: "BARE_BELOW", Counts: [<= MostBareGrams] } few] && !lexemes.Any(lexeme => lexeme.Is("reading") || lexeme.Is("goal") || lexeme.Is("perword")) && clauses.All(clause => clause.Means is "BARE_BELOW" or "WITHOUT" or "DIET" or "IDLE" or "REPLACE"))
-        {
-            // At a low-carb table two grams a slice are two of net carbs.
-            assumed.Add(sentences.Say("asked-bare-net", ("words", few.Words)));
-            wanted.Add(new AskedTarget("net-carbohydrate", null, few.Counts[0]));
-            return;
-        }
-
         if (!isOne || targets.Figures(new Clause(means, [.. bare[0].Parts, new Filled("reading", readings[0])], IsNegated: false), formula, told.IsSized, assumed) is not { } target)
         {
             unread.AddRange(bare.SelectMany(clause => clause.Parts).Select(part => part.Lexeme));
@@ -112,6 +113,12 @@ internal sealed partial class Reading
         unread.RemoveAll(loose.Contains);
         wanted.Add(target);
     }
+
+    /// <summary>Whether a figure stands with nothing that it could be a figure of: at a low-carb table two grams are two of net carbs.</summary>
+    private bool IsOfNetCarbs(List<Clause> bare) =>
+        bare is [{ Means: "BARE_BELOW" } figure] && figure.Counts[0] * (figure.First("mass")?.Number("mass") ?? 1) <= MostBareGrams
+        && !lexemes.Any(lexeme => lexeme.Is("reading") || lexeme.Is("goal") || lexeme.Is("perword"))
+        && clauses.All(clause => clause.Means is "BARE_BELOW" or "WITHOUT" or "DIET" or "IDLE" or "REPLACE");
 
     /// <summary>What a figure is for where it is not sure: two slices under 3 g may be two slices together, and the whole loaf is not a slice.</summary>
     private void ReadWhatFor()

@@ -158,6 +158,9 @@ internal sealed partial class Reading(
 
     private IEnumerable<Lexeme> Before(Lexeme word) => lexemes.TakeWhile(lexeme => !ReferenceEquals(lexeme, word));
 
+    /// <summary>The word before a name, without 'of the' between; null where it stands first.</summary>
+    private Lexeme? JustBefore(Lexeme name) => Before(name).LastOrDefault(lexeme => lexeme.Text is not ("of" or "the" or "of the"));
+
     private IEnumerable<Lexeme> Behind(Lexeme word) => lexemes.SkipWhile(lexeme => !ReferenceEquals(lexeme, word)).Skip(1);
 
     private IEnumerable<Clause> All(params ReadOnlySpan<string> means)

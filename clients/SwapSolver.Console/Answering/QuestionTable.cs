@@ -138,8 +138,6 @@ internal sealed class QuestionTable : IDisposable
         if (Number("from_grams", problems) is { } goes)
         {
             fields.FromGrams = goes;
-            // A part goes only where a swap is checked.
-            fields.Kind = AskedFor.Types.Kind.Check;
         }
 
         if (Number("mass_grams", problems) is { } mass)

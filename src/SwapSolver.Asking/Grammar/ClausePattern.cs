@@ -90,7 +90,7 @@ internal sealed class ClausePattern
         var name = NameOf(part);
         var one = name switch
         {
-            To => Name.Then(first => Other.Select(other => ImmutableArray.Create(new Filled(To, first), new Filled(OrTo, other))).Try().Or(Parse.Return<Lexeme, ImmutableArray<Filled>>([new Filled(To, first)]))),
+            To => Name.Then(first => Other.Select(other => new[] { new Filled(OrTo, other) }).Try().OptionalOrDefault([]).Select(other => ImmutableArray.Create([new Filled(To, first), .. other]))),
             _ when Single.Contains(name) => Name.Select(lexeme => ImmutableArray.Create(new Filled(name, lexeme))),
             _ when Lists.Contains(name) => ListOf(name),
             End => NoneBehind(next => !next.Is(Lexeme.Stop) && !next.Is(Join)),

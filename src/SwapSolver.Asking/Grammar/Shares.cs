@@ -46,10 +46,10 @@ internal static class Shares
             }
         }
 
-        if (shares.Count == 0 && lexemes.Any(lexeme => lexeme.Is(LexemeFinder.Fifty)) && lexemes.Where(lexeme => lexeme.Thing is not null).ToList() is [var one, var other])
+        if (shares.Count == 0 && lexemes.Any(lexeme => lexeme.Is(Lexeme.Fifty)) && lexemes.Where(lexeme => lexeme.Thing is not null).ToList() is [var one, var other])
         {
-            var words = lexemes.First(lexeme => lexeme.Is(LexemeFinder.Fifty)).Text;
-            return ([.. lexemes.Where(lexeme => !lexeme.Is(LexemeFinder.Fifty))], [new Share(one, Half, null, $"{words} {one.Text}"), new Share(other, Half, null, $"{words} {other.Text}")]);
+            var words = lexemes.First(lexeme => lexeme.Is(Lexeme.Fifty)).Text;
+            return ([.. lexemes.Where(lexeme => !lexeme.Is(Lexeme.Fifty))], [new Share(one, Half, null, $"{words} {one.Text}"), new Share(other, Half, null, $"{words} {other.Text}")]);
         }
 
         var isSwap = lexemes.Where(lexeme => lexeme.Thing is not null).Skip(1).Any() && (shares.Count == 2 || lexemes.Any(lexeme => OfASwap.Any(lexeme.Is)));

@@ -22,6 +22,9 @@ internal sealed record Lexeme(string Text, ImmutableDictionary<string, string> C
     /// <summary>Class of what a loaf is called after, as hazelnut loaf; it stands for the words of its name.</summary>
     public const string NamedAfter = "namedafter";
 
+    /// <summary>Class of words that part two things evenly, as 50/50.</summary>
+    public const string Fifty = "fifty";
+
     /// <summary>Class of a word that is not known.</summary>
     public const string Unknown = "unknown";
 

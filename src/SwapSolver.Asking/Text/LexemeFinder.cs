@@ -22,9 +22,6 @@ internal sealed class LexemeFinder
 
     private const double MostOven = 500;
 
-    /// <summary>Class of words that part two things evenly.</summary>
-    public const string Fifty = "fifty";
-
     /// <summary>Shorter parts of a word are no words [letters].</summary>
     private const int ShortestPart = 3;
 
@@ -69,7 +66,7 @@ internal sealed class LexemeFinder
     {
         var (length, classes) = PhraseAt(words, place);
         // 50/50 is no whole of two halves.
-        if (NumberFinder.At(cuts, place) is { } number && number.Length >= length && !classes.ContainsKey(Fifty))
+        if (NumberFinder.At(cuts, place) is { } number && number.Length >= length && !classes.ContainsKey(Lexeme.Fifty))
         {
             return (NumberOf(string.Join(' ', words.Skip(place).Take(number.Length)), number.Value), number.Length);
         }

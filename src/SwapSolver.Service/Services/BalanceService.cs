@@ -94,7 +94,7 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
             problems.Add($"{path}.grams", swap.Grams, "cannot be weighed", $"give 0 to {LineReader.MostGrams} g");
         }
 
-        var goes = from is null || !swap.HasFromGrams ? null : ReadGoing(swap, formula.MassOf(from), path, problems);
+        var goes = from is null || !swap.HasFromGrams ? null : ReadGoing(swap.FromGrams, formula.MassOf(from), isForItself: from.Equals(to), path, problems);
 
         // Nothing of something is nothing: the swap leaves out.
         return from is null ? null
@@ -103,18 +103,18 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
     }
 
     /// <summary>How much goes out where that is not all; null where it is.</summary>
-    private static Grams? ReadGoing(V1.Swap swap, Grams has, string path, ProblemList problems)
+    private static Grams? ReadGoing(double goes, Grams has, bool isForItself, string path, ProblemList problems)
     {
-        if (swap.From == swap.To)
+        if (isForItself)
         {
-            problems.Add($"{path}.from_grams", swap.FromGrams, "cannot go out and come in again", "leave it away, and give as 'grams' what is to be in the bowl");
+            problems.Add($"{path}.from_grams", goes, "cannot go out and come in again", "leave it away, and give as 'grams' what is to be in the bowl");
         }
-        else if (has > Grams.None && !(swap.FromGrams > 0 && swap.FromGrams <= has.Value))
+        else if (has > Grams.None && !(goes > 0 && goes <= has.Value))
         {
-            problems.Add($"{path}.from_grams", swap.FromGrams, "cannot go out of this formula", $"give above 0 and at most the {has.Value} g that it has");
+            problems.Add($"{path}.from_grams", goes, "cannot go out of this formula", $"give above 0 and at most the {has.Value} g that it has");
         }
 
-        return swap.FromGrams == has.Value ? null : new Grams(swap.FromGrams);
+        return goes == has.Value ? null : new Grams(goes);
     }
 
     private static IEnumerable<string> Ids(Domain.Formula formula) =>

@@ -21,11 +21,12 @@ internal sealed class SwapRepairs(
     public ImmutableArray<Way> WithThisDose()
     {
         var doses = swaps
-            .SelectMany(swap => new[] { swap.To, swap.Goes is null ? null : swap.From })
+            .Select(swap => swap.To)
             .OfType<Ingredient>()
             .Distinct()
             .Where(ingredient => swapped.MassOf(ingredient) > Grams.None)
-            .ToImmutableDictionary(ingredient => ingredient, swapped.MassOf);
+            .ToImmutableDictionary(ingredient => ingredient, swapped.MassOf)
+            .SetItems(StayingInPart);
         var water = new Candidates(bakehouse).Water(reference, swapped, holds);
         var strict = Problem(swapped, [.. water.Union(AcidsForSoda())]) with { Fixed = doses, Habits = habits with { NewIngredients = 1 } };
         return [new Way(strict, 0, []), new Way(strict with { LinesKeepTheirRoom = false }, Weights.RoomOutgrown, [])];

@@ -36,17 +36,17 @@ public sealed class SwapCheckTests
     [InlineData("butter", "coconut-oil", 12.5)]
     [InlineData("hazelnut-flour", "almond-flour-blanched", 90)]
     [InlineData("hazelnut-flour", "coconut-flour", 60)]
-    public void Of_what_goes_in_part_the_rest_stays_by_the_gram_with_a_repair_too(string from, string to, double grams)
+    public void Of_what_goes_comespart_the_rest_stays_by_the_gram_with_a_repair_too(string from, string to, double grams)
     {
         var verdict = InPart(from, to, grams).Answer(Ask.Search);
-        var (out_, in_) = (TestKitchen.Ingredient(from), TestKitchen.Ingredient(to));
-        Assert.Equal(Hazelnut.MassOf(out_).Value - grams, verdict.Swapped.MassOf(out_).Value, 9);
-        Assert.Equal(grams, verdict.Swapped.MassOf(in_).Value, 9);
-        Assert.Contains(FormattableString.Invariant($"the same weight of {in_.Name} in place of {grams} g of the {out_.Name}"), verdict.Reply, StringComparison.Ordinal);
+        var (goes, comes) = (TestKitchen.Ingredient(from), TestKitchen.Ingredient(to));
+        Assert.Equal(Hazelnut.MassOf(goes).Value - grams, verdict.Swapped.MassOf(goes).Value, 9);
+        Assert.Equal(grams, verdict.Swapped.MassOf(comes).Value, 9);
+        Assert.Contains(FormattableString.Invariant($"the same weight of {comes.Name} in place of {grams} g of the {goes.Name}"), verdict.Reply, StringComparison.Ordinal);
         if (verdict.Repair is { } repair)
         {
-            Assert.Equal(verdict.Swapped.MassOf(out_), repair.Formula.MassOf(out_));
-            Assert.True(repair.Formula.MassOf(in_) > Grams.None);
+            Assert.Equal(verdict.Swapped.MassOf(goes), repair.Formula.MassOf(goes));
+            Assert.True(repair.Formula.MassOf(comes) > Grams.None);
         }
     }
 
@@ -93,7 +93,7 @@ public sealed class SwapCheckTests
     }
 
     [Fact]
-    public void Leaving_the_dry_acid_out_leaves_soda_over()
+    public void Leaving_the_dry_acid_goesleaves_soda_over()
     {
         var verdict = Ask.Check(Loaf.Walnut, "cream-of-tartar", null);
         Assert.Equal(Verdict.DoesNotBalance, verdict.Verdict);
