@@ -1,6 +1,7 @@
 using SwapSolver.Asking.Grammar;
 using SwapSolver.Asking.Sizes;
 using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 
 namespace SwapSolver.Asking;
@@ -128,6 +129,36 @@ internal sealed partial class Reading
         unread.RemoveAll(lexeme => lexeme.Is("rescale") || (isHad && (lexeme.Is("only") || lexeme.Is("left"))));
         return had;
     }
+
+    /// <summary>So much of one line as somebody has, beside another wish: at most that goes in, whatever else changes.</summary>
+    private Clause? ReadHad()
+    {
+        // Where another weight is named, who knows which is had.
+        if (told.MassGrams is not null || All("UNSUPPORTED", "EGGS_MOST").Where(IsHad).ToList() is not [var had] || meaning.Out(had.First("thing")!) is not { } own)
+        {
+            return null;
+        }
+
+        var lines = formula.Lines.Where(line => line.Ingredient.Equals(own)).ToList();
+        var has = lines.Sum(line => line.Grams.Value);
+        if ((had.First("mass")?.Number("mass") ?? (lines is [{ Count: > 0 and var count }] ? has / count : null)) is not { } each)
+        {
+            return null;
+        }
+
+        var grams = Math.Round(had.Counts[0] * each, 1);
+        hadAtMost = new AskedTarget(LineMass.Prefix + own.Id, null, grams);
+        wanted.Add(hadAtMost);
+        unread.RemoveAll(lexeme => ReferenceEquals(lexeme, JustBefore(had.Parts[0].Lexeme)) || lexeme.Is("left"));
+        assumed.Add(sentences.Say("asked-line-less", ("words", had.Words), ("ingredient", own.Name), ("grams", Said(grams)), ("value", Said(Math.Round(has, 1)))));
+        return had;
+    }
+
+    private bool IsHad(Clause clause) =>
+        clause is { Counts: [_] } && clause.First("thing") is { Thing: { } thing } name && meaning.IsOwn(thing)
+        && clause.Parts.All(part => part.Part is "thing" or "mass" or "only" or Lexeme.Count)
+        && (clause.First("mass") is not null || TargetClauses.EggsOf(clause) is null)
+        && (clause.First("only") is not null || JustBefore(clause.Parts[0].Lexeme)?.Is("contrasting") is true || Behind(name).FirstOrDefault()?.Is("left") is true);
 
     /// <summary>A number that stands alone where a formula is made of pieces, as in 'I need 36 for a party'.</summary>
     private void ReadLoneCount()

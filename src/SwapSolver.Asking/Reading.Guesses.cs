@@ -19,7 +19,7 @@ internal sealed partial class Reading
 
     /// <summary>Classes of words beside which nothing is guessed: they may turn what is asked.</summary>
     private static readonly ImmutableArray<string> NoGuess =
-        ["addto", "hold", "howmuch", "amountof", "hard", "raw", "animals", "claim"];
+        ["addto", "hold", "howmuch", "amountof", "hard", "raw", "animals", "claim", "reported"];
 
     /// <summary>Classes of words beside which it is not guessed that something goes.</summary>
     private static readonly ImmutableArray<string> NotBesideGoing = ["not", "more", "less", "free", "bodily", "allergy", "welcome", Lexeme.Count];
@@ -91,7 +91,7 @@ internal sealed partial class Reading
 
     /// <summary>Whether all is to be of one thing, which the formula may have already: all sunflower, no pumpkin.</summary>
     private bool IsAllOfIt(Lexeme name) =>
-        Before(name).LastOrDefault() is { } before && (before.Is("allof") || before.Is("only"));
+        Before(name).LastOrDefault() is { } before && (before.Is("allof") || before.Is("only") || before.Is("narrow"));
 
     /// <summary>Whether one is had with the other: sunflower seed flour with the hazelnut flour, butter and coconut oil.</summary>
     private bool IsBeside(Lexeme one, Lexeme other)

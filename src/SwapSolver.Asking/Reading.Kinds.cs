@@ -78,7 +78,7 @@ internal sealed partial class Reading
     private bool ReadBareReading()
     {
         var said = unread.Where(lexeme => !lexeme.MayBeUnread).ToList();
-        var isBare = IsAsked && clauses.All(clause => clause.Means == "IDLE") && said.Any(lexeme => lexeme.Is("reading"))
+        var isBare = (IsAsked || lexemes.Any(lexeme => lexeme.Is("please"))) && clauses.All(clause => clause.Means == "IDLE") && said.Any(lexeme => lexeme.Is("reading"))
             && said.All(lexeme => lexeme.Is("reading") || lexeme.Is("per") || lexeme.Is("slice") || lexeme.Is("loaf"));
         if (isBare)
         {
@@ -189,9 +189,25 @@ internal sealed partial class Reading
             return whole.Text;
         }
 
+        ReadFreeFormPieces();
         // Rolls made of a loaf's dough are no loaf, and twice the batter shared among tins is not one of twice the size.
-        return (formula.Shape is Pieces ? null : lexemes.FirstOrDefault(lexeme => lexeme.Is("single"))?.Text)
+        return (formula.Shape is Pieces || isOfPieces ? null : lexemes.FirstOrDefault(lexeme => lexeme.Is("single"))?.Text)
             ?? (told.Factor is > 1 ? lexemes.FirstOrDefault(lexeme => lexeme.Is("eachone"))?.Text : null);
+    }
+
+    /// <summary>Buns of a free-form loaf's dough are free-form loaves of so much less.</summary>
+    private void ReadFreeFormPieces()
+    {
+        if (formula.Shape is FreeForm && told is { Slices: > 1 and var count, Tin: null, MassGrams: null, Factor: null or 1 }
+            && All("SLICES").FirstOrDefault(clause => clause.First("slice")?.Is("single") is true || CutOf(clause)?.Is("single") is true || IsOfSingles(clause)) is { } pieces)
+        {
+            var share = Math.Round(1.0 / count, 4);
+            assumed.Add(sentences.Say("asked-small-loaves", ("words", pieces.Words), ("count", Said(count)), ("factor", Said(share))));
+            assumed.Remove(AsLarge(count));
+            assumed.Remove(sentences.Say("asked-cut-of-loaf", ("words", pieces.Words)));
+            told = told with { Slices = null, Factor = share };
+            isOfPieces = true;
+        }
     }
 
     /// <summary>A time to bake is told of the loaf in its size, and of no other change.</summary>

@@ -81,7 +81,7 @@ internal sealed partial class Reading
             var behind = lexemes.Skip(place + 1).Where(lexeme => !lexeme.MayBeSkipped).Take(2).ToList();
             var next = behind.FirstOrDefault();
             var isPart = said.Is("partly") && (said.Is("factor") || told.IsSized) && next is not null && (next.Is("out") || next.Is("diet") || (next.Thing is not null && behind[^1].Is("free")));
-            var isEither = said.Is("factor") && place > 0 && lexemes[place - 1].Text is "or" or "with" && !told.Without.IsEmpty;
+            var isEither = said.Is("factor") && place > 0 && lexemes[place - 1].Text is "or" or "with" && (!told.Without.IsEmpty || All("REPLACE").Any());
             if (isPart || isEither)
             {
                 isTurned = true;

@@ -11,7 +11,7 @@ internal sealed partial class Reading
 {
     /// <summary>Classes of words beside which nothing is likely: they may turn what is asked.</summary>
     private static readonly ImmutableArray<string> Unlikely =
-        ["hard", "raw", "animals", "claim", "health", "topic", "praise", "tale", "states", "howmuch", "amountof", "bigger", "addto", "keep", "howlong", "diet", "between", "byword", "factor", "times", "measure", "tin", "length", "alittle", "riseask"];
+        ["hard", "raw", "animals", "claim", "health", "topic", "praise", "tale", "reported", "states", "howmuch", "amountof", "bigger", "addto", "keep", "howlong", "diet", "between", "byword", "factor", "times", "measure", "tin", "length", "alittle", "riseask"];
 
     /// <summary>What a clause may mean beside which a figure is likely one of a slice.</summary>
     private static readonly ImmutableArray<string> BesideFigure = ["LESS", "MORE", "GOAL", "TARGET_BELOW", "TARGET_ABOVE", "TARGET_PLAIN", "BARE_BELOW", "BARE_ABOVE", "BARE_TO", "IDLE", "SLICES", "PIECES"];

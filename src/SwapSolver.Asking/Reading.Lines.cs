@@ -16,12 +16,17 @@ internal sealed partial class Reading
     /// <summary>What wets moves by so much of itself [1]: a tenth of the water is another dough; common practice, no source.</summary>
     private const double OfLiquid = 0.05;
 
+    private const string By = "by ";
+
     /// <summary>What is asked of one line; null where the line is not sure, and then a problem was added.</summary>
     private AskedTarget? LineTarget(Clause clause)
     {
-        var named = clause.First("thing") ?? clause.First("reading")!;
-        var part = clause.First("partfactor") ?? clause.First("factor");
-        var times = part?.Is("factor") is true ? part.Number("factor") : (double?)null;
+        if ((clause.First("thing") ?? clause.First("reading")) is not { } named)
+        {
+            return SaltTarget(clause);
+        }
+
+        var times = PartOf(clause);
         if (times < 1 && clause.First("less") is not null && clause.First("by")?.Text is not ("to" or "into"))
         {
             // Less by a third are two thirds.
@@ -48,18 +53,39 @@ internal sealed partial class Reading
         return new AskedTarget(LineMass.Prefix + own.Id, isMore ? grams : null, isMore ? null : grams);
     }
 
-    /// <summary>So much of a line is asked of the loaf as it is, and of no other.</summary>
+    /// <summary>The part of a line, or of a reading, that a clause tells [1]; null where it tells none.</summary>
+    private static double? PartOf(Clause clause) =>
+        (clause.First("partfactor") ?? clause.First("factor")) is { } word ? (word.Is("factor") ? word.Number("factor") : null)
+        : clause.First("share")?.Number("share");
+
+    /// <summary>Salt cut by so much: of the words that name what is to be less, those for salt alone mean one line; null for others.</summary>
+    private AskedTarget? SaltTarget(Clause clause)
+    {
+        // Less salt in a half batch is no half of the salt.
+        var isBy = clause.First("by") is not null || clause.First("factor")?.Text.StartsWith(By, StringComparison.Ordinal) is true;
+        if (clause.First("goal")!.Means("goal") != "less-salt" || !isBy || PartOf(clause) is not (< 1 and var part)
+            || formula.Lines.Where(line => line.Ingredient.Role == Role.Salt).ToList() is not [{ Grams: var has, Ingredient: var salt }])
+        {
+            return null;
+        }
+
+        var grams = Math.Round(has.Value * (clause.First("by")?.Text is "to" or "into" ? part : 1 - part), 1);
+        assumed.Add(sentences.Say("asked-line-less", ("words", clause.Words), ("ingredient", salt.Name), ("grams", Said(grams)), ("value", Said(Math.Round(has.Value, 1)))));
+        return new AskedTarget(LineMass.Prefix + salt.Id, null, grams);
+    }
+
+    /// <summary>So much of a line is asked of the loaf in the size that it has, and of no line that goes or comes.</summary>
     private void ReadBesidesLines()
     {
-        if (All("LINE_TIMES").Count() > 1)
+        if (All("LINE_TIMES").Count() > 1 || (All("LINE_TIMES").Any() && told.From.Length > 0 && !All("REPLACE").Any()))
         {
-            // Half butter, half oil is a swap of half of it.
+            // Half butter, half oil is a swap of half of it, and half an egg replaced no wish for half of it.
             isTurned = true;
             problems.Add(sentences.Say("asked-unsupported", ("words", string.Join(", ", All("LINE_TIMES").Select(clause => clause.Words)))));
         }
 
-        if (wanted.Any(target => target.Name.StartsWith(LineMass.Prefix, StringComparison.Ordinal))
-            && (told.IsSized || told.From.Length > 0 || told.Diet.Length > 0 || !told.Without.IsEmpty))
+        if (All("LINE_LESS", "LINE_MORE", "LINE_TIMES", "LESS", "MORE").Any() && wanted.Any(target => target.Name.StartsWith(LineMass.Prefix, StringComparison.Ordinal) && target != hadAtMost)
+            && (told.IsSized || wanted.Any(target => target.Name == LineMass.Prefix + told.From || target.Name == LineMass.Prefix + told.To)))
         {
             isTurned = true;
             problems.Add(sentences.Say("asked-unsupported", ("words", string.Join(", ", All("LINE_LESS", "LINE_MORE", "LINE_TIMES").Select(clause => clause.Words)))));

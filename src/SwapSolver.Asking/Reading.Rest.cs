@@ -22,7 +22,13 @@ internal sealed partial class Reading
             NotRead(Phrases.List(shares.Select(share => share.Words)));
         }
 
-        if (All("KEEP").Any())
+        if (All("KEEP").FirstOrDefault(clause => clause.All("keep").Any(IsNamedOut)) is { } kept)
+        {
+            // Leave out the vanilla; actually no, keep it.
+            isTurned = true;
+            problems.Add(sentences.Say("asked-at-odds", ("words", Phrases.List(All("WITHOUT").Append(kept).Select(clause => $"'{clause.Words}'")))));
+        }
+        else if (All("KEEP").Any())
         {
             problems.Add(sentences.Say("asked-keep", ("words", Phrases.List(All("KEEP").Select(clause => clause.Words)))));
         }
@@ -76,8 +82,11 @@ internal sealed partial class Reading
     private bool IsSaidAlready(Lexeme lexeme) =>
         lexeme.Thing is { } thing && (meaning.IsLine(lexeme, told.From) || (told.To.Length > 0 && thing.Ingredient?.Id == told.To) || IsLeftOutAnyway(lexeme));
 
+    private bool IsNamedOut(Lexeme kept) => All("WITHOUT").SelectMany(clause => clause.All("without")).Any(name => IsOneOf(name, kept));
+
     private bool IsLeftOutAnyway(Lexeme lexeme) =>
-        meaning.LineOf(lexeme) is { } line && told.Without.Any(wish => wish.Id == line.Id || line.Allergens.Carries(wish.Id) || line.Groups.Contains(wish.Id))
+        (told.Diet == "VEGAN" && meaning.LineOf(lexeme) is { Suits.Vegan: false })
+        || meaning.LineOf(lexeme) is { } line && told.Without.Any(wish => wish.Id == line.Id || line.Allergens.Carries(wish.Id) || line.Groups.Contains(wish.Id))
         || meaning.LeftOut(lexeme, isAllergy: false).ToList() is { Count: > 0 } wishes && wishes.All(wish => told.Without.Any(other => other.Id == wish.Id));
 
     /// <summary>Whether the amount of one line is asked for in another size: the amounts of all are told.</summary>

@@ -23,6 +23,19 @@ internal sealed partial class Reading
         }
     }
 
+    /// <summary>So many of one thing for so many of another are a swap, and no number of eggs: two whole eggs in place of four whites.</summary>
+    private void ReadCounted()
+    {
+        foreach (var clause in All("EGGS").ToList())
+        {
+            if (clause.All("thing").ToList() is [var comes, var goes] && !IsOneOf(comes, goes) && meaning.IsOwn(goes.Thing!))
+            {
+                clauses = clauses.Replace(clause, new Clause("REPLACE", [new Filled("to", comes), new Filled("instead", (clause.First("instead") ?? clause.First("standin") ?? clause.First("replaces"))!), new Filled("from", goes)], IsNegated: false));
+                problems.Add(sentences.Say("asked-amount", ("words", $"{clause.Counts[0].ToString(System.Globalization.CultureInfo.InvariantCulture)} {comes.Text}")));
+            }
+        }
+    }
+
     private void TellEither(Lexeme one, Lexeme other) =>
         problems.Add(sentences.Say("asked-either", ("words", $"{one.Text} or {other.Text}")));
 

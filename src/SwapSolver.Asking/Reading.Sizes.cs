@@ -28,6 +28,9 @@ internal sealed partial class Reading
     /// <summary>Fewer of what a loaf is parted into may be loaves [1]; our estimate, no source.</summary>
     private const int LeastSlices = 4;
 
+    /// <summary>More small loaves of one batch would be rolls [1]; our estimate, no source.</summary>
+    private const int MostSmallLoaves = 6;
+
     private void ReadSizes()
     {
         foreach (var clause in All("SLICES", "MASS", "FACTOR", "NAMED_TIN", "LONG_TIN", "TIN", "SQUARE", "ROUND", "BARE_TIN", "OVEN", "GAS"))
@@ -42,6 +45,7 @@ internal sealed partial class Reading
             }
         }
 
+        ReadSmallLoaves();
         ReadBiggerOrSmaller();
         ReadPieces();
         ReadTogether();
@@ -78,6 +82,23 @@ internal sealed partial class Reading
         }
     }
 
+    /// <summary>Two small loaves are two of half: the weights and the time are those of one.</summary>
+    private void ReadSmallLoaves()
+    {
+        foreach (var clause in All("SMALL_LOAVES"))
+        {
+            if (formula.Shape is Pieces || told.IsSized || SizeReader.SlicesOf(clause) is not (> 1 and <= MostSmallLoaves and var count))
+            {
+                unread.AddRange(clause.Parts.Select(part => part.Lexeme));
+                continue;
+            }
+
+            var share = Math.Round(1.0 / count, 4);
+            assumed.Add(sentences.Say("asked-small-loaves", ("words", clause.Words), ("count", Said(count)), ("factor", Said(share))));
+            told = told with { Factor = share };
+        }
+    }
+
     /// <summary>Whether a number is of what somebody baked or ate, and asks for nothing: I've baked it twice.</summary>
     private bool IsTale(Clause clause) =>
         Before(clause.Parts[0].Lexeme).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && lexeme.Text != ",").Any(lexeme => lexeme.Is("tale"));
@@ -86,18 +107,18 @@ internal sealed partial class Reading
     {
         switch (clause.Means)
         {
-            case "SLICES" when clause.First("ofthese") is not null && CutOf(clause) is null && formula.Shape is not Pieces && told.Factor is null && SizeReader.SlicesOf(clause) is > 0 and <= MostLoaves and var loaves:
+            case "SLICES" when clause.First("ofthese") is not null && CutOf(clause) is null && !IsOfSingles(clause) && formula.Shape is not Pieces && told.Factor is null && SizeReader.SlicesOf(clause) is > 0 and <= MostLoaves and var loaves:
                 assumed.Add(sentences.Say("asked-loaves", ("words", clause.Words)));
                 told = told with { Factor = loaves };
                 return true;
             // Just six are six pieces; of a loaf they are not six slices.
-            case "SLICES" when clause.First("slice") is null && clause.First("serves") is null && CutOf(clause) is null && formula.Shape is not Pieces:
+            case "SLICES" when clause.First("slice") is null && clause.First("serves") is null && CutOf(clause) is null && !IsOfSingles(clause) && formula.Shape is not Pieces:
                 return false;
             // A loaf split in two is no loaf of two slices, and six small rolls of eight are less dough, or larger.
             case "SLICES" when SizeReader.SlicesOf(clause) is { } cut && (IsOfFewLoaves(clause, cut) || IsDial(clause, cut) || IsNoSuchCut(clause, cut)):
                 return false;
             case "SLICES" when SizeReader.SlicesOf(clause) is { } slices && (told.Slices is null || told.Slices == slices):
-                if (formula.Shape is not Pieces && (clause.First("slice") ?? CutOf(clause)) is { } kind && kind.Is("single"))
+                if (formula.Shape is not Pieces && ((clause.First("slice") ?? CutOf(clause))?.Is("single") is true || IsOfSingles(clause)))
                 {
                     assumed.Add(sentences.Say("asked-cut-of-loaf", ("words", clause.Words)));
                 }
@@ -181,6 +202,10 @@ internal sealed partial class Reading
             assumed.Add(AsLarge(slices));
         }
     }
+
+    /// <summary>Whether rolls are named before, and counted here: rolls out of it, ten of them.</summary>
+    private bool IsOfSingles(Clause clause) =>
+        clause.First("ofthese") is not null && (clause.First("slice")?.Is("single") is true || Before(clause.Parts[0].Lexeme).Any(lexeme => lexeme.Is("single")));
 
     private string AsLarge(int slices) => sentences.Say("asked-as-large", ("count", Said(slices)));
 

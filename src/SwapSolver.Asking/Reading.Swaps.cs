@@ -142,6 +142,13 @@ internal sealed partial class Reading
         }
         else if ((!ThingMeaning.IsAlike(goesOut, comesIn) || (meaning.IsInFormula(comesIn.Id) && swap.First("only") is null && swap.First("use") is null)) && swap.First("to") is not null && swap.First("alone") is null && IsImplied(swap))
         {
+            if (swap.Parts[0].Part == "out" && swap.First("use") is not null && !meaning.IsInFormula(comesIn.Id))
+            {
+                // Drop the one and use the other says it nearly; use the one and drop the other may be two wishes.
+                assumed.Add(sentences.Say("asked-made-for", ("from", goesOut.Name), ("to", comesIn.Name)));
+                return;
+            }
+
             isTurned = true;
             problems.Add(sentences.Say("asked-unsure-swap", ("from", goesOut.Name), ("to", comesIn.Name)));
         }
@@ -173,15 +180,15 @@ internal sealed partial class Reading
 
     /// <summary>Whether one is named of what the formula has several of: an egg.</summary>
     private bool IsOneOfSeveral(Lexeme named, Ingredient line) =>
-        formula.Lines.Any(one => one.Ingredient.Equals(line) && one.Count is > 1)
-        && JustBefore(named) is { } before && (before.Text is "an" or "a" || (before.Is(Lexeme.Count) && before.Number(Lexeme.Count) == 1));
+        formula.Lines.FirstOrDefault(one => one.Ingredient.Equals(line)) is { Count: > 1 and var count }
+        && JustBefore(named) is { } before && (before.Text is "an" or "a" || (before.Is(Lexeme.Count) && before.Number(Lexeme.Count) < count));
 
     /// <summary>Something that is to come in, and nobody says in whose place, as in 'would stevia work?': in that of the one line that does
     /// the same, where there is one.</summary>
     private void ReadNewcomer()
     {
         // What is added stands in nobody's place, and a word that is not known may say where it goes.
-        if (told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !(IsDoubted() || lexemes.Any(lexeme => lexeme.Is("use") || lexeme.Is("alone"))) || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
+        if (told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !(IsDoubted() || lexemes.Any(lexeme => lexeme.Is("use") || lexeme.Is("alone")) || (OnlyThingUnread() is { } all && IsAllOfIt(all))) || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
             || lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown)))
         {
             return;
@@ -189,7 +196,7 @@ internal sealed partial class Reading
 
         var named = All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? OnlyThingUnread();
         // Beside what is left out it can only come in place of something that goes: no dairy, would coconut oil do?
-        if (named is not null && !IsDisliked(named) && meaning.OneThatDoesTheSame(named) is var (own, newcomer) && told.Without.All(wish => own.Allergens.Carries(wish.Id) || own.Groups.Contains(wish.Id)))
+        if (named is not null && !IsDisliked(named) && (meaning.OneThatDoesTheSame(named) ?? (IsAllOfIt(named) && !clauses.Any(clause => clause.IsNegated) && told.Without.IsEmpty ? meaning.OtherLike(named) : null)) is var (own, newcomer) && told.Without.All(wish => own.Allergens.Carries(wish.Id) || own.Groups.Contains(wish.Id)))
         {
             unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use") || lexeme.Is("alone"));
             assumed.Add(sentences.Say(named.Thing!.IsMadeOf ? "asked-made-for" : "asked-in-place-of", ("to", newcomer.Name), ("from", own.Name)));

@@ -26,9 +26,16 @@ internal sealed partial class Reading
                 continue;
             }
 
+            if (clause.Means == "GOAL" && IsForetold(clause))
+            {
+                // Whether it will be softer is no wish that it be.
+                NotRead(clause.Words);
+                continue;
+            }
+
             var target = clause.Means switch
             {
-                "GOAL" => new AskedTarget(clause.First("goal")!.Means("goal"), null, null),
+                "GOAL" => GoalOf(clause.First("goal")!),
                 "LESS" or "MORE" => TargetClauses.Word(clause) ?? LineTarget(clause),
                 "LINE_LESS" or "LINE_MORE" or "LINE_TIMES" => LineTarget(clause),
                 "EGGS" or "EGGS_MOST" => TargetClauses.EggsOf(clause),
@@ -60,6 +67,24 @@ internal sealed partial class Reading
             }
         }
     }
+
+    /// <summary>What is wished for by a word; its contrary where less of it is, as in 'a bit less moist'; null where that has no name.</summary>
+    private AskedTarget? GoalOf(Lexeme goal)
+    {
+        var means = goal.Means("goal");
+        if (JustBefore(goal) is not { } before || !before.Is("less") || !unread.Any(lexeme => ReferenceEquals(lexeme, before)))
+        {
+            return new AskedTarget(means, null, null);
+        }
+
+        unread.RemoveAll(lexeme => ReferenceEquals(lexeme, before));
+        return AtOdds.Where(pair => pair.One == means || pair.Other == means).Select(pair => new AskedTarget(pair.One == means ? pair.Other : pair.One, null, null)).FirstOrDefault();
+    }
+
+    /// <summary>Whether it is asked if a change makes it so: will it be softer without the egg?</summary>
+    private bool IsForetold(Clause goal) =>
+        Before(goal.Parts[0].Lexeme).LastOrDefault() is { } before && before.Is("foretold")
+        && All("WITHOUT", "REPLACE", "LACK", "DIET", "FACTOR", "SLICES").Any();
 
     /// <summary>Whether a word says of what kind a thing is that comes in, as in 'low-fat yoghurt for sour cream', and not what the loaf is to be.</summary>
     private bool IsKindOf(Lexeme word) =>

@@ -51,18 +51,22 @@ internal sealed partial class Reading(
 
     private bool isOffered;
 
+    private bool isOfPieces;
+
     private Clause? rescaled;
 
     private Clause? leftAway;
 
     private Share? going;
 
+    private AskedTarget? hadAtMost;
+
     /// <summary>How the question is understood.</summary>
     /// <param name="isPart">Whether more was asked than this: then nothing is taken for likely.</param>
     public Understanding Understand(bool isPart)
     {
         ReadSizes();
-        rescaled = ReadRescale();
+        rescaled = ReadRescale() ?? ReadHad();
         foreach (var clause in clauses.Where(clause => clause != rescaled).Where(clause => clause.IsNegated || (clause.Means == "UNSUPPORTED" && !IsSaidBySize(clause))))
         {
             // What a word of another subject is about is not answered; what else is asked is, and the reply says so.
@@ -71,6 +75,8 @@ internal sealed partial class Reading(
             problems.AddRange(Cautioned.Where(care => clause.First(care) is not null).Select(care => sentences.Say($"asked-{care}")));
         }
 
+        ReadReported();
+        ReadCounted();
         ReadPraise();
         ReadEither();
         ReadTargets();
@@ -148,7 +154,8 @@ internal sealed partial class Reading(
     /// <summary>Whether a size says it: who says how large has said what a bigger one is, and who names the tin that it is one loaf; of another
     /// size all amounts are told, that of the flour too.</summary>
     private bool IsSaidBySize(Clause clause) =>
-        (told.IsSized && (clause.First("bigger") is not null || clause.First("amountof") is not null)) || (told.Tin is not null && clause.First("asone") is not null);
+        (told.IsSized && (clause.First("bigger") is not null || clause.First("amountof") is not null))
+        || (told.Slices is not null && (clause.First("smallpieces") ?? clause.First("bigpieces")) is not null) || (told.Tin is not null && clause.First("asone") is not null);
 
     private Understanding NotUnderstood()
     {

@@ -92,6 +92,7 @@ internal static class TestQuestions
         var said = root.GetProperty("shape");
         Shape? shape = said.TryGetProperty("tin", out var tin) ? new Tin(Side(tin, "lengthMm"), Side(tin, "widthMm"), Side(tin, "heightMm"))
             : said.TryGetProperty("pieces", out var pieces) ? new Pieces(pieces.GetProperty("count").GetInt32())
+            : said.TryGetProperty("freeForm", out var free) ? new FreeForm(Side(free, "lengthMm"), Side(free, "widthMm"))
             : null;
         return new Formula(root.GetProperty("displayName").GetString()!, [.. lines], root.GetProperty("slices").GetInt32(), shape, null, null);
     }

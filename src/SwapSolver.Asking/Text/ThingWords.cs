@@ -97,7 +97,8 @@ internal sealed class ThingWords
     /// <summary>The words of an id, in their one form.</summary>
     public IEnumerable<string> WordsOf(string id) => id.Split('-').Select(names.FormOf);
 
-    private Thing? Of(ImmutableArray<string> words)
+    /// <summary>What some words together name; null where they name nothing.</summary>
+    public Thing? Of(ImmutableArray<string> words)
     {
         ImmutableArray<string> forms = [.. words.Select(names.FormOf)];
         var group = leftOut.GetValueOrDefault(string.Join(' ', forms));

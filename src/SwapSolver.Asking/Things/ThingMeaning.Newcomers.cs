@@ -31,15 +31,19 @@ internal sealed partial class ThingMeaning
         var telling = words.WordsOf(newcomer.Id).Where(words.Tells).ToList();
         var same = Ingredients.Where(one => one.Role == newcomer.Role).ToList();
         var kin = same.Where(one => words.WordsOf(one.Id).Intersect(telling).Any()).ToList();
-        // The one flour of a loaf is what another flour comes in place of.
-        var isOnlyFlour = newcomer.Role == Role.Flour && same.Count == 1;
-        if ((kin.Count > 0 || !(isAnyAsGood || isOnlyFlour) ? kin : same) is not [var own])
+        // The one flour of a loaf is what another flour comes in place of, and its one liquid what another liquid does.
+        var isOnlyOne = newcomer.Role is Role.Flour or Role.Liquid && same.Count == 1;
+        if ((kin.Count > 0 || !(isAnyAsGood || isOnlyOne) ? kin : same) is not [var own])
         {
             return null;
         }
 
         return Noted(lexeme, thing, own, newcomer);
     }
+
+    /// <summary>The one other line that does what a line does, where all is to be of that: just whole eggs, no whites; null where there is none, or several.</summary>
+    public (Ingredient Own, Ingredient Newcomer)? OtherLike(Lexeme lexeme) =>
+        LineOf(lexeme) is { } all && Ingredients.Where(one => !one.Equals(all) && one.Role == all.Role).ToList() is [var other] ? Noted(lexeme, lexeme.Thing!, other, all) : null;
 
     /// <summary>Whether something that the formula lacks has the role of a line of it.</summary>
     /// <param name="newcomer">What is named.</param>

@@ -47,9 +47,11 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
         for (var place = 1; place < named.Count; place++)
         {
             var before = named.Take(place).LastOrDefault(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop));
-            var isOneWord = named[place].Thing is null && words.IsPlain(named[place].Text)
-                && (place + 1 == named.Count || (named[place + 1].Thing is null && !words.IsPlain(named[place + 1].Text)));
-            if (isOneWord && before is not null && named.Any(lexeme => lexeme.Thing is not null) && BeforeOwn.Any(before.Is) && OwnBearing(named[place].Text) is { } own)
+            // White is that of an egg, but where vinegar was named before it.
+            var ofKind = named[place].Text.Contains(' ', StringComparison.Ordinal) ? null : OwnOfKind(named[place].Text, named.Take(place));
+            var isOneWord = (named[place].Thing is null || ofKind is not null) && words.IsPlain(named[place].Text)
+                && (ofKind is not null || place + 1 == named.Count || (named[place + 1].Thing is null && !words.IsPlain(named[place + 1].Text)));
+            if (isOneWord && before is not null && named.Any(lexeme => lexeme.Thing is not null) && BeforeOwn.Any(before.Is) && (ofKind ?? OwnBearing(named[place].Text)) is { } own)
             {
                 named[place] = named[place] with { Thing = new Thing([.. words.WordsOf(named[place].Text)], own, own.Name, null, null), Classes = ImmutableDictionary<string, string>.Empty };
             }
@@ -176,6 +178,11 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
 
     /// <summary>The one line of the formula that a name is likely to mean which nothing there bears; null where there is none, or several.</summary>
     private Ingredient? OwnLike(Thing thing) => Own(thing).ToList() is [var only] ? only : null;
+
+    /// <summary>The line that a word names of the kind that was named before it: cider vinegar rather than white means white vinegar, and not the white of
+    /// an egg; null where there is none.</summary>
+    private Ingredient? OwnOfKind(string word, IEnumerable<Lexeme> before) =>
+        before.LastOrDefault(lexeme => lexeme.Thing is not null) is { Thing.Words: [.., var kind] } && words.Of([word, kind])?.Ingredient is { } one && IsInFormula(one.Id) ? one : null;
 
     private Ingredient? OwnBearing(string word) =>
         Ingredients.Where(one => words.WordsOf(one.Id).Contains(words.WordsOf(word).First())).ToList() is [var only] ? only : null;

@@ -37,9 +37,13 @@ internal sealed class DeskSteps(InnerCalls calls, TargetLimits limits, AskedFor 
     }
 
     /// <summary>The formula in the size that is asked for.</summary>
-    public async Task<DeskAnswer> Resize(Formula given, bool withLimits)
+    /// <param name="given">The formula.</param>
+    /// <param name="withLimits">Whether the targets that are asked for limit it.</param>
+    /// <param name="weighedEgg">Whether eggs are weighed, and need not come whole.</param>
+    public async Task<DeskAnswer> Resize(Formula given, bool withLimits, bool weighedEgg = false)
     {
         var request = new ResizeFormulaRequest { Formula = given, Habits = Habits(withLimits) };
+        request.Habits.WeighedEgg = weighedEgg;
         if (asked.Tin is { } tin)
         {
             request.Tin = tin;

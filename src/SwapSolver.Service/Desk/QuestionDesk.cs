@@ -162,6 +162,12 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
     private async Task Bake(AnswerQuestionResponse answer, DeskSteps steps, Formula given)
     {
         var done = steps.IsSized ? await steps.Resize(given, withLimits: true) : new DeskAnswer(given, [], [], []);
+        if (done.Formula is null)
+        {
+            // A batch shared among small loaves has its eggs whole, and each of them has not.
+            done = await steps.Resize(given, withLimits: true, weighedEgg: true);
+        }
+
         Write(answer, done with { Changes = Together(given, done.Formula, done.Changes) });
         if (done.Formula is not { } formula)
         {

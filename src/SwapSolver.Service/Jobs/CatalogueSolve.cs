@@ -46,7 +46,7 @@ internal sealed class CatalogueSolve : IDisposable
             KnownFacts.Require(search.Bakehouse.Balances, read?.Formula, problems);
             if (read is not null)
             {
-                habits = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems).Read(new V1.Habits { Answers = 1 }, read.Formula);
+                habits = new HabitsReader(search.Bakehouse, problems).Read(new V1.Habits { Answers = 1 }, read.Formula);
             }
 
             problems.ThrowIfAny();

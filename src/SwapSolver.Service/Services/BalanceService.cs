@@ -46,7 +46,7 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
         var formula = read?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
         var swaps = formula is null ? [] : ReadSwaps(request, formula, problems);
-        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
+        var reader = new HabitsReader(search.Bakehouse, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         var limits = reader.ReadLimits(request.Habits);
         KnownFacts.RequireLimits(limits, formula, swaps.Select(swap => swap.To).OfType<Kitchen.Ingredients.Ingredient>(), problems);

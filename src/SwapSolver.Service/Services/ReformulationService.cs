@@ -39,7 +39,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var formula = read?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
         problems.ThrowIfAny();
-        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
+        var reader = new HabitsReader(search.Bakehouse, problems);
         var habits = reader.Read(request.Habits, formula!);
         var limits = reader.ReadLimits(request.Habits);
         var size = ReadSize(request, formula!, problems);
@@ -72,7 +72,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var read = subject.Read(request.Name, request.Formula, problems);
         var formula = read?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
-        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
+        var reader = new HabitsReader(search.Bakehouse, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         var limits = reader.ReadLimits(request.Habits);
         KnownFacts.RequireLimits(limits, formula, [], problems);
@@ -93,7 +93,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var problems = new ProblemList();
         var formula = subject.Read(request.Name, request.Formula, problems)?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
-        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
+        var reader = new HabitsReader(search.Bakehouse, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         var limits = reader.ReadLimits(request.Habits);
         KnownFacts.RequireLimits(limits, formula, [], problems);

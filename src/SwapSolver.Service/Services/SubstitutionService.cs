@@ -26,7 +26,7 @@ internal sealed class SubstitutionService(AnswerSearch search, Subject subject, 
         var read = subject.Read(request.Name, request.Formula, problems);
         var formula = read?.Formula;
         KnownFacts.Require(search.Bakehouse.Balances, formula, problems);
-        var reader = new HabitsReader(search.Bakehouse.Balances, search.Bakehouse.Pantry, problems);
+        var reader = new HabitsReader(search.Bakehouse, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         var wishes = ReadWithout(request, problems).AddRange(reader.ReadLimits(request.Habits));
         if (request.Without.Count == 0 && wishes.IsEmpty)

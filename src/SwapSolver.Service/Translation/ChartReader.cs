@@ -22,7 +22,7 @@ internal sealed class ChartReader(Bakehouse bakehouse, Subject subject, ProblemL
         var formula = read?.Formula;
         LinesRead = read?.LinesRead ?? [];
         KnownFacts.Require(bakehouse.Balances, formula, problems);
-        var reader = new HabitsReader(bakehouse.Balances, bakehouse.Pantry, problems);
+        var reader = new HabitsReader(bakehouse, problems);
         var habits = formula is null ? null : reader.Read(request.Habits, formula);
         reader.RefuseLimits(request.Habits);
         reader.RefuseRanking(request.Habits);

@@ -3,13 +3,14 @@ using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
 using SwapSolver.Service.Faults;
+using SwapSolver.Solving;
 using SwapSolver.Solving.Wishes;
 using Domain = SwapSolver.Kitchen.Formulas;
 
 namespace SwapSolver.Service.Translation;
 
 /// <summary>Reads how a kitchen wants its answers, and its limits on readings.</summary>
-internal sealed class HabitsReader(BalanceList balances, Pantry pantry, ProblemList problems)
+internal sealed class HabitsReader(Bakehouse bakehouse, ProblemList problems)
 {
     private const string Path = "habits";
 
@@ -49,11 +50,11 @@ internal sealed class HabitsReader(BalanceList balances, Pantry pantry, ProblemL
             return [];
         }
 
-        var lines = new LineReader(pantry, problems);
+        var lines = new LineReader(bakehouse.Pantry, problems);
         var named = habits.Allow.Select((name, index) => lines.IngredientOf(name, $"{Path}.allow[{index}]")).OfType<Ingredient>().Distinct().ToImmutableArray();
         foreach (var ingredient in named)
         {
-            KnownFacts.Require(balances, ingredient, $"{Path}.allow", problems);
+            KnownFacts.Require(bakehouse.Balances, ingredient, $"{Path}.allow", problems);
         }
 
         return named;
@@ -102,15 +103,31 @@ internal sealed class HabitsReader(BalanceList balances, Pantry pantry, ProblemL
 
     private Hold? ReadLimit(BandReader bands, V1.ReadingLimit limit, string path)
     {
-        if (balances.Find(limit.Balance) is not { } balance)
+        if (RuleOf(limit, path) is not { } balance)
         {
-            problems.Add($"{path}.balance", limit.Balance, "is not a balance", NearestNames.WayOut(limit.Balance, balances.Targetable.Select(known => known.Id)));
             return null;
         }
 
         return bands.Read(limit.Balance, limit.HasLow ? limit.Low : null, limit.HasHigh ? limit.High : null, path) is { } band
             ? new Hold(balance.Id, balance, band, FromCaller: true)
             : null;
+    }
+
+    /// <summary>The balance that a limit is on: a reading, or the grams of one ingredient; null where a problem was added.</summary>
+    private Balance? RuleOf(V1.ReadingLimit limit, string path)
+    {
+        if (limit.Balance.StartsWith(LineMass.Prefix, StringComparison.Ordinal))
+        {
+            return new LineReader(bakehouse.Pantry, problems).IngredientOf(limit.Balance, $"{path}.balance") is { } ingredient ? Targets.OfLine(ingredient, bakehouse.Phrases) : null;
+        }
+
+        if (bakehouse.Balances.Find(limit.Balance) is { } balance)
+        {
+            return balance;
+        }
+
+        problems.Add($"{path}.balance", limit.Balance, "is not a balance", NearestNames.WayOut(limit.Balance, bakehouse.Balances.Targetable.Select(known => known.Id)));
+        return null;
     }
 
     private int Whole(bool isSaid, int value, int usual, int least, int most, string field)

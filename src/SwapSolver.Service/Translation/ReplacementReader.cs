@@ -42,7 +42,7 @@ internal sealed class ReplacementReader(Bakehouse bakehouse, Subject subject, Pr
         KnownFacts.Require(bakehouse.Balances, from, "ingredient", problems);
         var dose = isBare ? ReadDose(request, from) : InFormula(request, from, formula!);
         var stock = ReadStock(request, from, isBare ? dose : null);
-        var reader = new HabitsReader(bakehouse.Balances, bakehouse.Pantry, problems);
+        var reader = new HabitsReader(bakehouse, problems);
         var habits = reader.Read(request.Habits, formula ?? new Domain.Formula(string.Empty, [], 1, null, null, null), LeaveningKits.Leavens(from) ? MostOfLeavening : MostOfOthers);
         var limits = reader.ReadLimits(request.Habits);
         KnownFacts.RequireLimits(limits, formula, with, problems);

@@ -105,6 +105,19 @@ public sealed class QuestionServiceTests(OpenKitchen kitchen)
     }
 
     [Fact]
+    public async Task Buns_of_a_free_form_loaf_are_done_sooner_than_the_loaf()
+    {
+        var buns = await Ask(new AnswerQuestionRequest { Formula = Bakes.Seeded, Question = "how long do 8 buns bake?" });
+        Assert.Equal((Kind.Bake, 0.125), (buns.UnderstoodAs.Kind, buns.UnderstoodAs.Factor));
+        Assert.InRange(buns.Formula.Lines.Sum(line => line.Grams), 0.95 / 8 * Bakes.Seeded.Lines.Sum(Grams), 1.05 / 8 * Bakes.Seeded.Lines.Sum(Grams));
+        var whole = await Ask(new AnswerQuestionRequest { Formula = Bakes.Seeded, Question = "how long does it bake?" });
+        Assert.True(Minutes(buns) < Minutes(whole));
+
+        static double Grams(Line line) => line.HasCount ? line.Count * (line.Ingredient == "ingredients/egg-white" ? 33 : 50) : line.Grams;
+        static int Minutes(AnswerQuestionResponse answer) => int.Parse(System.Text.RegularExpressions.Regex.Match(answer.Reply, @"about (\d+) minutes").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
     public async Task What_goes_out_besides_without_what_comes_in_is_refused_by_its_field()
     {
         var fault = await Assert.ThrowsAsync<Grpc.Core.RpcException>(() =>

@@ -18,6 +18,13 @@ public sealed class SubstitutionServiceRefusalTests(StrictKitchen kitchen)
     }
 
     [Fact]
+    public async Task No_limit_is_on_an_ingredient_that_is_not_known()
+    {
+        var request = new VaryFormulaRequest { Formula = Bakes.Hazelnut, Without = { "egg" }, Habits = new Habits { Limits = { new ReadingLimit { Balance = "ingredients/flaxseed-grund", High = 40 } } } };
+        (await kitchen.Refuses(service => service.Substitutions.VaryFormulaAsync(request))).Names("habits.limits[0].balance", "ingredients/flaxseed-grund", "flaxseed-ground");
+    }
+
+    [Fact]
     public async Task A_variant_without_a_wish_is_refused()
     {
         var request = new VaryFormulaRequest { Formula = Bakes.Hazelnut };

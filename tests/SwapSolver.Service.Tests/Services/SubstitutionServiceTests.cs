@@ -116,6 +116,17 @@ public sealed class SubstitutionServiceTests(OpenKitchen kitchen)
         Assert.Contains(response.Conflict, conflict => conflict.Wish == "salt");
     }
 
+    [Fact]
+    public async Task No_more_of_a_flour_goes_in_than_the_kitchen_has_of_it()
+    {
+        const string Flax = "ingredients/flaxseed-ground";
+        var has = Bakes.Hazelnut.Lines.Single(line => line.Ingredient == Flax).Grams * 0.8;
+        var habits = new Habits { Limits = { new ReadingLimit { Balance = Flax, High = has } } };
+        var response = await kitchen.Service.Substitutions.VaryFormulaAsync(new VaryFormulaRequest { Formula = Bakes.Hazelnut, Without = { "ingredients/butter" }, Habits = habits });
+        Assert.NotEmpty(response.Answers);
+        Assert.All(response.Answers, answer => Assert.InRange(answer.Formula.Lines.Where(line => line.Ingredient == Flax).Sum(line => line.Grams), 0, has));
+    }
+
     [Theory]
     [InlineData("hazelnut-tin-loaf")]
     [InlineData("seeded-free-form-loaf")]

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using SwapSolver.Asking.Grammar;
+using SwapSolver.Asking.Text;
+
+namespace SwapSolver.Asking;
+
+/// <content>What somebody did, which is no wish: I left out the psyllium and got a brick.</content>
+internal sealed partial class Reading
+{
+    private static readonly ImmutableArray<string> MayHurtSomebody = ["allergy", "bodily", "hurts", "illness"];
+
+    /// <summary>Takes away what is only told of. What was done may be what is asked about, as in 'I left out the salt, will it rise?', where nothing
+    /// else is.</summary>
+    private void ReadReported()
+    {
+        var reported = clauses.Where(IsReported).ToList();
+        var asks = clauses.Where(clause => !clause.IsNegated && clause.Means != "IDLE" && !reported.Contains(clause)).ToList();
+        foreach (var clause in reported.Where(clause => asks.Count > 0 || !(IsAskedAbout(clause) || IsAllThatIsSaid(clause))))
+        {
+            clauses = clauses.Remove(clause);
+            var mayHurt = lexemes.Any(lexeme => MayHurtSomebody.Any(lexeme.Is));
+            if (asks.Count > 0 && !mayHurt)
+            {
+                NotRead(clause.Words);
+            }
+            else
+            {
+                unread.AddRange(clause.Parts.Select(part => part.Lexeme));
+            }
+        }
+    }
+
+    /// <summary>Whether a clause tells what was done: its own words do, or words before it in its part of the sentence.</summary>
+    private bool IsReported(Clause clause) =>
+        !clause.IsNegated && clause.Means != "IDLE"
+        && (clause.Parts.Any(part => part.Lexeme.Is("reported"))
+            || Before(clause.Parts[0].Lexeme).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && !lexeme.Is("ask") && !lexeme.Is("how") && !lexeme.Is("what") && lexeme.Text != ",").Any(lexeme => lexeme.Is("reported")));
+
+    /// <summary>Whether a swap is told of and nothing else is said: what else should it be but the question?</summary>
+    private bool IsAllThatIsSaid(Clause clause) =>
+        clause is { Means: "REPLACE" } && clause.First("to") is not null && clause.Parts[0].Lexeme.Is("reported") && unread.All(lexeme => lexeme.MayBeUnread);
+
+    /// <summary>Whether the sentence of a clause ends as a question, or asks behind it.</summary>
+    private bool IsAskedAbout(Clause clause)
+    {
+        var rest = Behind(clause.Parts[^1].Lexeme).ToList();
+        var sentence = rest.TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop)).ToList();
+        return sentence.Any(lexeme => lexeme.Is("ask")) || (sentence.Count < rest.Count ? rest[sentence.Count].Text == "?" : IsAsked);
+    }
+}
