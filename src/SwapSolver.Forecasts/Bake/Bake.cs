@@ -37,6 +37,10 @@ public sealed record Bake(BakePractice Practice, Phrases Phrases)
     /// <exception cref="ArgumentOutOfRangeException">The height cannot be.</exception>
     public Celsius TargetOf(Formula formula, BakeConditions conditions) => Target(formula, conditions).Core;
 
+    /// <summary>Batter that fills a tin well [g], for a formula that has no tin of its own to be compared with.</summary>
+    /// <param name="tin">The tin.</param>
+    public Grams WellFilling(Tin tin) => new TinFilling(Practice).Well(tin);
+
     /// <summary>The forecast for a formula.</summary>
     /// <param name="formula">The formula; where it states no oven or shape, usual ones are taken and said.</param>
     /// <param name="conditions">How it is baked.</param>

@@ -32,6 +32,9 @@ internal sealed record TinFilling(BakePractice Practice)
             [.. Choices(formula).Take(MostNamed)]);
     }
 
+    /// <summary>Batter that fills a tin well [g]: baked, it stands as high in it as a loaf should.</summary>
+    public Grams Well(Tin tin) => new(Practice.FullPercent.Range.Typical / 100 * Practice.Crumb.BakedDensityKgPerM3.Range.Typical * CubicMillimetres(tin) / 1e6);
+
     /// <summary>Tins that shops sell and that a formula would fill well, the best first.</summary>
     public IEnumerable<TinChoice> Choices(Formula formula)
     {

@@ -67,6 +67,7 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
             return answer;
         }
 
+        answer.UnderstoodAs.Assumed.AddRange(TinWords.Of(kitchen.Search.Bakehouse, formula, answer.UnderstoodAs.Tin));
         var steps = new DeskSteps(new InnerCalls(scopes, caller), new TargetLimits(kitchen.Search.Bakehouse), answer.UnderstoodAs, formula, context);
         // Names and counts of the formula's own lines as they were weighed.
         await Fill(answer, steps, FormulaWriter.Write(formula), without);

@@ -49,7 +49,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         var own = conditions.Known is null ? ownBakes.For(request.Name, formula!, conditions) : null;
         subject.Remember(own?.Trial);
         conditions = own is null ? conditions : conditions with { Known = own.Bake };
-        var resize = new Resize(formula!, size!, limits, habits);
+        var resize = new Resize(formula!, size!, limits, habits) { Notes = [.. TinWords.Of(search.Bakehouse, formula!, request.Tin)] };
         return cache.Get(request, context, async () =>
         {
             var (outcomes, change) = await room.Run(context, (clock, cancel) =>
@@ -132,7 +132,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
             ? Bake.Compare(formula, outcomes.Answers[0].Formula, conditions, Draws.Typical)
             : null;
 
-    private static NewSize? ReadSize(ResizeFormulaRequest request, Domain.Formula formula, ProblemList problems)
+    private NewSize? ReadSize(ResizeFormulaRequest request, Domain.Formula formula, ProblemList problems)
     {
         if (request.HasSlices && request.Slices is < 1 or > FormulaReader.MostSlices)
         {
@@ -149,7 +149,7 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
         return request.HasSlices ? size?.CutInto(request.Slices) : size;
     }
 
-    private static (string Field, string Value, NewSize? Size) ReadKind(
+    private (string Field, string Value, NewSize? Size) ReadKind(
         ResizeFormulaRequest request, Domain.Formula formula, ProblemList problems)
     {
         switch (request.SizeCase)
@@ -160,13 +160,10 @@ internal sealed class ReformulationService(AnswerSearch search, Subject subject,
                 return ("factor", Plain(request.Factor), NewSize.Times(formula, request.Factor));
             case ResizeFormulaRequest.SizeOneofCase.Tin:
                 var tin = ShapeReader.ReadTin(request.Tin, "tin", problems);
-                if (formula.Shape is Domain.Tin own)
-                {
-                    return ("tin", $"{Plain(tin.Length.Value)} x {Plain(tin.Width.Value)} x {Plain(tin.Height.Value)} mm", NewSize.OfTin(formula, own, tin));
-                }
-
-                problems.Add("tin", string.Empty, "the formula's own tin is not known, so nothing says how full the new one is to be", "give the formula a tin as its shape, or ask by mass, factor or slices");
-                return ("tin", string.Empty, null);
+                return (
+                    "tin",
+                    $"{Plain(tin.Length.Value)} x {Plain(tin.Width.Value)} x {Plain(tin.Height.Value)} mm",
+                    formula.Shape is Domain.Tin own ? NewSize.OfTin(formula, own, tin) : NewSize.OfFirstTin(formula, tin, Bake.WellFilling(tin)));
             default:
                 if (request.HasSlices)
                 {

@@ -29,6 +29,12 @@ public sealed record NewSize(double Factor, int Slices, Shape? Shape)
     /// <summary>Another tin, filled as full as the formula fills its own.</summary>
     public static NewSize OfTin(Formula formula, Tin own, Tin tin) => Times(formula, tin.VolumeBy(own)) with { Shape = tin };
 
+    /// <summary>A tin for a formula that has none of its own.</summary>
+    /// <param name="formula">The formula.</param>
+    /// <param name="tin">The tin.</param>
+    /// <param name="batter">What fills it [g].</param>
+    public static NewSize OfFirstTin(Formula formula, Tin tin, Grams batter) => OfMass(formula, batter) with { Shape = tin };
+
     /// <summary>The same size in so many slices; of pieces, there are as many.</summary>
     public NewSize CutInto(int slices) =>
         this with { Slices = slices, Shape = Shape is Pieces ? new Pieces(slices) : Shape };

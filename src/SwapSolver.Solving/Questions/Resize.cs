@@ -15,6 +15,9 @@ namespace SwapSolver.Solving.Questions;
 /// <param name="Habits">How the kitchen wants its answers.</param>
 public sealed record Resize(Formula Formula, NewSize Size, ImmutableArray<Hold> Wishes, Habits Habits)
 {
+    /// <summary>What was taken for granted of the size.</summary>
+    public ImmutableArray<string> Notes { get; init; } = [];
+
     /// <summary>Answers the question.</summary>
     /// <param name="search">The solving.</param>
     /// <param name="clock">Time left.</param>
@@ -22,7 +25,7 @@ public sealed record Resize(Formula Formula, NewSize Size, ImmutableArray<Hold> 
     public Outcomes Answer(AnswerSearch search, Deadline clock, CancellationToken cancel)
     {
         var slices = Size.Slices.ToString(System.Globalization.CultureInfo.InvariantCulture);
-        ImmutableArray<string> notes = [search.Bakehouse.Phrases.Say("note-slices", ("slices", slices))];
+        ImmutableArray<string> notes = [search.Bakehouse.Phrases.Say("note-slices", ("slices", slices)), .. Notes];
         if (!Wishes.IsEmpty)
         {
             var limited = Problem(search.Bakehouse, [Role.Flour, Role.Egg, Role.Liquid, Role.Gel, .. Variant.SweetenerOf(Formula)]);

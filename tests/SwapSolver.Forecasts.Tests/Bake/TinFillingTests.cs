@@ -22,6 +22,15 @@ public sealed class TinFillingTests
     }
 
     [Fact]
+    public void What_fills_a_tin_well_fills_it_to_six_sevenths()
+    {
+        var well = new TinFilling(BakeKitchen.Practice).Well(Usual);
+        // 1,537 mL; 85 % of it at 0.7 g/mL.
+        Assert.Equal(914.7, well.Value, 0.1);
+        Assert.Equal(85, Fill(well.Value).Full.Value.Value, 1e-9);
+    }
+
+    [Fact]
     public void Twice_the_batter_runs_over_and_a_larger_tin_is_named()
     {
         var fill = Fill(1550);

@@ -30,11 +30,4 @@ public sealed class ReformulationServiceRefusalTests(StrictKitchen kitchen)
         request.Formula = Bakes.Hazelnut;
         (await kitchen.Refuses(service => service.Reformulations.ResizeFormulaAsync(request))).Names(field, value, wayOut);
     }
-
-    [Fact]
-    public async Task A_loaf_without_a_tin_of_its_own_cannot_say_how_full_the_new_one_is()
-    {
-        var request = new ResizeFormulaRequest { Formula = Bakes.Seeded, Tin = new Tin { LengthMm = 200, WidthMm = 100, HeightMm = 60 } };
-        (await kitchen.Refuses(service => service.Reformulations.ResizeFormulaAsync(request))).Names("tin", "own tin is not known", "mass, factor or slices");
-    }
 }

@@ -11,6 +11,19 @@ public sealed class ReformulationServiceTests(OpenKitchen kitchen)
     private const double SizeTolerance = 0.02;
 
     [Fact]
+    public async Task A_loaf_without_a_tin_of_its_own_fills_one_as_tins_are_filled_and_says_so()
+    {
+        // 200 x 100 x 60 mm are 1.2 L; 85 % of that at 0.7 g/mL baked are 714 g, by data/forecasts/bake.json.
+        var request = new ResizeFormulaRequest { Formula = Bakes.Seeded, Tin = new Tin { LengthMm = 200, WidthMm = 100, HeightMm = 60 } };
+        var response = await kitchen.Service.Reformulations.ResizeFormulaAsync(request);
+        Assert.NotEmpty(response.Answers);
+        Assert.All(response.Answers, answer => Assert.InRange(answer.Formula.Lines.Sum(line => line.Grams), 0.98 * 714, 1.02 * 714));
+        Assert.All(response.Answers, answer => Assert.Equal(200, answer.Formula.Shape.Tin.LengthMm));
+        Assert.Contains(response.Answers[0].Notes, note => note.Contains("no tin of its own", StringComparison.Ordinal));
+        Assert.InRange(response.Bake.Fill.FullPercent.Value, 80, 90);
+    }
+
+    [Fact]
     public async Task A_loaf_of_half_as_much_again_has_six_eggs_for_four()
     {
         var response = await Resize(new ResizeFormulaRequest { Factor = 1.5 });
