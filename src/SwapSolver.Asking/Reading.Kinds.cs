@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using SwapSolver.Asking.Text;
 using SwapSolver.Kitchen.Formulas;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Wording;
 
 namespace SwapSolver.Asking;
@@ -57,7 +58,7 @@ internal sealed partial class Reading
 
         if (told.From.Length > 0)
         {
-            return told.To.Length > 0 && !isMadeOf && told.AlsoTo.Length == 0 && (IsDoubted() || told.FromGrams is not null || told.AlsoFrom.Length > 0 || !told.AlsoSwaps.IsEmpty) ? QuestionKind.Check : QuestionKind.Replace;
+            return told.To.Length > 0 && !isMadeOf && told.AlsoTo.Length == 0 && (IsDoubted() || IsForAnotherUse() || told.FromGrams is not null || told.AlsoFrom.Length > 0 || !told.AlsoSwaps.IsEmpty) ? QuestionKind.Check : QuestionKind.Replace;
         }
 
         if (All("TO").FirstOrDefault() is { } only && told.Without.IsEmpty)
@@ -73,6 +74,11 @@ internal sealed partial class Reading
             : All("FIGURES").Any() || ReadBareReading() ? QuestionKind.Figures
             : QuestionKind.NotUnderstood;
     }
+
+    /// <summary>Whether what comes in does not sour or raise as that does which goes out: whether it does is checked, a dose of it is none.</summary>
+    private bool IsForAnotherUse() => Raises(meaning.Found(told.From)) && !Raises(meaning.Found(told.To));
+
+    private static bool Raises(Ingredient ingredient) => ingredient.Role is Role.Acid or Role.Base or Role.LeaveningBlend;
 
     /// <summary>Whether nothing is named but a reading, and that is a question: calories per slice?</summary>
     private bool ReadBareReading()

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using SwapSolver.Data.Files;
 using SwapSolver.Kitchen.Acids;
@@ -20,7 +21,8 @@ public static class AcidFiles
         var (buffers, guess) = new BufferFile(figures, pantry).Read(folder.Read("chemistry/buffers.json"));
         var constants = ConstantsOf(folder.Read("chemistry/solution.json"), figures);
         var leaveners = LeavenersOf(folder, new AcidFile(figures, ions, dissociations), pantry);
-        return new LeaveningChemistry(constants, ions, dissociations, leaveners, buffers, guess);
+        // Looked up thousands of times a forecast, and never changed.
+        return new LeaveningChemistry(constants, Frozen(ions), Frozen(dissociations), Frozen(leaveners), Frozen(buffers), guess);
     }
 
     private static ImmutableDictionary<string, Leavener> LeavenersOf(DataFolder folder, AcidFile reader, Pantry pantry)
@@ -49,6 +51,8 @@ public static class AcidFiles
 
         return made.ToImmutableDictionary(StringComparer.Ordinal);
     }
+
+    private static FrozenDictionary<string, T> Frozen<T>(ImmutableDictionary<string, T> made) => made.ToFrozenDictionary(StringComparer.Ordinal);
 
     private static WaterChemistry ConstantsOf(JsonPlace root, FigureReader figures)
     {

@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using System.Collections.Frozen;
 using System.Diagnostics.CodeAnalysis;
 using SwapSolver.Kitchen.Ingredients;
 
@@ -13,10 +13,10 @@ namespace SwapSolver.Kitchen.Acids;
 /// <param name="Guess">What is taken for a food without a row.</param>
 public sealed record LeaveningChemistry(
     WaterChemistry Constants,
-    ImmutableDictionary<string, Ion> Ions,
-    ImmutableDictionary<string, Dissociation> Dissociations,
-    ImmutableDictionary<string, Leavener> Leaveners,
-    ImmutableDictionary<string, FoodBuffer> Buffers,
+    FrozenDictionary<string, Ion> Ions,
+    FrozenDictionary<string, Dissociation> Dissociations,
+    FrozenDictionary<string, Leavener> Leaveners,
+    FrozenDictionary<string, FoodBuffer> Buffers,
     BufferGuess Guess)
 {
     /// <summary>Finds what is known of an ingredient as an acid, a base or a powder.</summary>
