@@ -156,9 +156,9 @@ internal sealed partial class Reading
 
     private bool IsHad(Clause clause) =>
         clause is { Counts: [_] } && clause.First("thing") is { Thing: { } thing } name && meaning.IsOwn(thing)
-        && clause.Parts.All(part => part.Part is "thing" or "mass" or "only" or Lexeme.Count)
+        && clause.Parts.All(part => part.Part is "thing" or "mass" or "only" or "below" or Lexeme.Count)
         && (clause.First("mass") is not null || TargetClauses.EggsOf(clause) is null)
-        && (clause.First("only") is not null || JustBefore(clause.Parts[0].Lexeme)?.Is("contrasting") is true || Behind(name).FirstOrDefault()?.Is("left") is true);
+        && (clause.First("only") is not null || clause.First("below") is not null || JustBefore(clause.Parts[0].Lexeme)?.Is("contrasting") is true || Behind(name).FirstOrDefault()?.Is("left") is true);
 
     /// <summary>A number that stands alone where a formula is made of pieces, as in 'I need 36 for a party'.</summary>
     private void ReadLoneCount()

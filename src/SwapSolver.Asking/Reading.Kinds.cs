@@ -44,7 +44,8 @@ internal sealed partial class Reading
             return QuestionKind.Bake;
         }
 
-        if (All("BAKE").Any() || (All("HOW_LONG").Any() && (All("HOW_LONG").Any(clause => clause.First("bakeword") is not null) || All("BAKE_WORD").Any() || told.OvenCelsius is not null || told.IsSized || unread.Any(lexeme => lexeme.Is("fan")))))
+        if (All("BAKE").Any() || (All("HOW_LONG").Any() && (All("HOW_LONG").Any(clause => clause.First("bakeword") is not null) || All("BAKE_WORD").Any() || told.OvenCelsius is not null || told.IsSized || unread.Any(lexeme => lexeme.Is("fan"))))
+            || IsOfHeat)
         {
             return QuestionKind.Bake;
         }
@@ -161,7 +162,10 @@ internal sealed partial class Reading
         unread.RemoveAll(lexeme => lexeme.Thing is { } thing && meaning.IsOwn(thing));
     }
 
-    private bool IsTimed => All("BAKE", "HOW_LONG").Any() || IsOfMinutes;
+    private bool IsTimed => All("BAKE", "HOW_LONG").Any() || IsOfMinutes || IsOfHeat;
+
+    /// <summary>Whether an oven's heat is named and minutes are asked for: fan oven at 155, minutes?</summary>
+    private bool IsOfHeat => told.OvenCelsius is not null && IsAsked && lexemes.Any(lexeme => lexeme.Is("minutes")) && clauses.All(clause => clause.Means is "OVEN" or "GAS" or "BAKE_WORD" or "IDLE");
 
     /// <summary>Whether minutes are named, and nothing else is asked: would 18 minutes be long enough?</summary>
     private bool IsOfMinutes =>

@@ -49,6 +49,7 @@ internal sealed partial class Reading
 
         if (swaps.Count == 0)
         {
+            ReadSweetenedWith();
             ReadNewcomer();
             return;
         }
@@ -183,12 +184,24 @@ internal sealed partial class Reading
         formula.Lines.FirstOrDefault(one => one.Ingredient.Equals(line)) is { Count: > 1 and var count }
         && JustBefore(named) is { } before && (before.Text is "an" or "a" || (before.Is(Lexeme.Count) && before.Number(Lexeme.Count) < count));
 
+    /// <summary>A sweetener that is to be used, beside any other wish: there is but one that it can come in place of.</summary>
+    private void ReadSweetenedWith()
+    {
+        if (OnlyThingUnread() is { } named && JustBefore(named)?.Is("use") is true && meaning.OneThatDoesTheSame(named) is var (own, newcomer) && newcomer.Role == Role.Sweetener && own.Role == Role.Sweetener)
+        {
+            unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || ReferenceEquals(lexeme, JustBefore(named)));
+            assumed.Add(sentences.Say("asked-in-place-of", ("to", newcomer.Name), ("from", own.Name)));
+            told = told with { From = own.Id, To = newcomer.Id };
+            ReadHeld(newcomer);
+        }
+    }
+
     /// <summary>Something that is to come in, and nobody says in whose place, as in 'would stevia work?': in that of the one line that does
     /// the same, where there is one.</summary>
     private void ReadNewcomer()
     {
         // What is added stands in nobody's place, and a word that is not known may say where it goes.
-        if (told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !(IsDoubted() || lexemes.Any(lexeme => lexeme.Is("use") || lexeme.Is("alone")) || (OnlyThingUnread() is { } all && IsAllOfIt(all))) || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
+        if (told.From.Length > 0 || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !(IsDoubted() || lexemes.Any(lexeme => lexeme.Is("use") || lexeme.Is("alone")) || (OnlyThingUnread() is { } all && (IsAllOfIt(all) || all.Thing!.IsMadeOf))) || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
             || lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown)))
         {
             return;

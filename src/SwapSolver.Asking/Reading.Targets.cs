@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using SwapSolver.Asking.Grammar;
 using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Wording;
 
 namespace SwapSolver.Asking;
@@ -143,6 +144,7 @@ internal sealed partial class Reading
     private bool IsOfNetCarbs(List<Clause> bare) =>
         bare is [{ Means: "BARE_BELOW" } figure] && figure.Counts[0] * (figure.First("mass")?.Number("mass") ?? 1) <= MostBareGrams
         && !lexemes.Any(lexeme => lexeme.Is("reading") || lexeme.Is("goal") || lexeme.Is("perword"))
+        && !All("WITHOUT").SelectMany(clause => clause.All("without")).Any(name => meaning.LineOf(name)?.Role == Role.Salt)
         && clauses.All(clause => clause.Means is "BARE_BELOW" or "WITHOUT" or "DIET" or "IDLE" or "REPLACE");
 
     /// <summary>What a figure is for where it is not sure: two slices under 3 g may be two slices together, and the whole loaf is not a slice.</summary>

@@ -126,11 +126,12 @@ internal sealed class ClauseReader(QuestionWords words)
     private static bool IsLastSaid(ImmutableArray<Lexeme> lexemes, int place) =>
         lexemes.Skip(place + 1).FirstOrDefault(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop)) is not { } next || next.Is(Lexeme.Stop) || next.Is(Join);
 
-    /// <summary>A 'just' between two names, of which the first is not had, says that the second is had: no sour cream, just yogurt. Any
-    /// other says nothing.</summary>
+    /// <summary>A 'just' before a count of something says that no more is had: just three eggs today. One between two names, of which the first is
+    /// not had, says that the second is had: no sour cream, just yogurt. Any other says nothing.</summary>
     private static List<Lexeme> Narrowed(List<Lexeme> lexemes) =>
     [
         .. lexemes.Select((lexeme, place) => !lexeme.Is(Narrow) ? lexeme
+                : place + 2 < lexemes.Count && lexemes[place + 1].Is(Lexeme.Count) && lexemes[place + 2].Thing is not null ? lexeme with { Classes = Had }
                 : place > 1 && place + 1 < lexemes.Count && lexemes[place + 1].Thing is not null && IsLacked(lexemes, place) ? lexeme with { Classes = Had }
                 : null)
             .OfType<Lexeme>(),
