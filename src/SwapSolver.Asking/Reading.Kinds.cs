@@ -244,7 +244,7 @@ internal sealed partial class Reading
         || (!lexemes.Any(lexeme => lexeme.Is("how")) && (lexemes.Any(lexeme => lexeme.Is("ask")) || question.Contains('?', StringComparison.Ordinal)));
 
     private bool IsMeasure() =>
-        (All("MEASURE").Any() && (All("CONVERT").Any() || clauses.All(clause => clause.Means is "MEASURE" or "BAKE_WORD")))
+        (All("MEASURE").Any() && (All("CONVERT").Any() || clauses.All(clause => clause.Means is "MEASURE" or "BAKE_WORD" || (IsAsked && clause.Means is "MASS"))))
         || (All("CONVERT").Any() && told.From.Length == 0 && told.Without.IsEmpty && OnlyThingUnread() is not null);
 
     private QuestionKind ReadMeasure()

@@ -25,6 +25,7 @@ internal sealed partial class Reading
             }
             else
             {
+                isTurned |= mayHurt;
                 unread.AddRange(clause.Parts.Select(part => part.Lexeme));
             }
         }

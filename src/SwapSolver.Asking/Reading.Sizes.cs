@@ -115,7 +115,7 @@ internal sealed partial class Reading
             case "SLICES" when clause.First("slice") is null && clause.First("serves") is null && CutOf(clause) is null && !IsOfSingles(clause) && formula.Shape is not Pieces:
                 return false;
             // A loaf split in two is no loaf of two slices, and six small rolls of eight are less dough, or larger.
-            case "SLICES" when SizeReader.SlicesOf(clause) is { } cut && (IsOfFewLoaves(clause, cut) || IsDial(clause, cut) || IsNoSuchCut(clause, cut)):
+            case "SLICES" when SizeReader.SlicesOf(clause) is { } cut && (IsOfFewLoaves(clause, cut) || IsOneAskedOf(cut) || IsDial(clause, cut) || IsNoSuchCut(clause, cut)):
                 return false;
             case "SLICES" when SizeReader.SlicesOf(clause) is { } slices && (told.Slices is null || told.Slices == slices):
                 if (formula.Shape is not Pieces && ((clause.First("slice") ?? CutOf(clause))?.Is("single") is true || IsOfSingles(clause)))
@@ -216,6 +216,9 @@ internal sealed partial class Reading
 
     private bool IsOfFewLoaves(Clause clause, int count) =>
         formula.Shape is not Pieces && count < LeastSlices && clause.First("slice") is null && clause.First("serves")?.Is("cutinto") is true;
+
+    /// <summary>Whether it is asked what one piece is or weighs: that is no size.</summary>
+    private bool IsOneAskedOf(int count) => count == 1 && lexemes.Any(lexeme => lexeme.Is("convert"));
 
     /// <summary>Whether a number is the heat of an oven: mine only does 160.</summary>
     private bool IsDial(Clause clause, int count) =>

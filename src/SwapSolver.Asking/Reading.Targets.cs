@@ -27,6 +27,21 @@ internal sealed partial class Reading
                 continue;
             }
 
+            if (clause.Means == "GOAL" && JustBefore(clause.First("goal")!) is { } denied && (denied.Is("out") || denied.Is("not") || denied.Is("andno")) && unread.Any(lexeme => ReferenceEquals(lexeme, denied)))
+            {
+                // No wetter is no wish for it.
+                unread.RemoveAll(lexeme => ReferenceEquals(lexeme, denied));
+                problems.Add(sentences.Say("asked-negated", ("words", clause.Words)));
+                continue;
+            }
+
+            if (clause.Means == "GOAL" && clauses.Any(other => other is { IsNegated: true, Means: "GOAL" } && other.First("goal")!.Means("goal") == clause.First("goal")!.Means("goal")))
+            {
+                // More moist? It could not be more moist.
+                isTurned = true;
+                continue;
+            }
+
             if (clause.Means == "GOAL" && IsForetold(clause))
             {
                 // Whether it will be softer is no wish that it be.
@@ -84,8 +99,11 @@ internal sealed partial class Reading
 
     /// <summary>Whether it is asked if a change makes it so: will it be softer without the egg?</summary>
     private bool IsForetold(Clause goal) =>
-        Before(goal.Parts[0].Lexeme).LastOrDefault() is { } before && before.Is("foretold")
-        && All("WITHOUT", "REPLACE", "LACK", "DIET", "FACTOR", "SLICES").Any();
+        ((Before(goal.Parts[0].Lexeme).LastOrDefault() is { } before && before.Is("foretold")) || FirstOfSentence(goal) is { } first && (first.Is("foretelling") || first.Is("foretold")))
+        && All("WITHOUT", "REPLACE", "LACK", "DIET", "FACTOR", "SLICES", "LINE_LESS", "LINE_MORE", "LINE_TIMES", "EGGS").Any();
+
+    private Lexeme? FirstOfSentence(Clause clause) =>
+        Before(clause.Parts[0].Lexeme).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && !lexeme.Is("wish") && lexeme.Text != ",").LastOrDefault();
 
     /// <summary>Whether a word says of what kind a thing is that comes in, as in 'low-fat yoghurt for sour cream', and not what the loaf is to be.</summary>
     private bool IsKindOf(Lexeme word) =>

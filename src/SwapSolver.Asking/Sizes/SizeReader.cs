@@ -22,6 +22,9 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
     /// <summary>Inner lengths up to this are inches where no unit is said; up to the next one centimetres [1].</summary>
     private const double MostInches = 16;
 
+    /// <summary>No tin is so many inches deep [1]: those are centimetres; our estimate, no source.</summary>
+    private const double MostInchesDeep = 5;
+
     private const double MostCentimetres = 60;
 
     /// <summary>Measures that tins are sold by [mm3].</summary>
@@ -108,7 +111,7 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
     {
         var counts = isSquare ? [clause.Counts[0], clause.Counts[0]] : clause.Counts;
         var assumed = ImmutableArray.CreateBuilder<string>();
-        var unit = clause.All(Length).LastOrDefault()?.Number(Length) ?? Usual(counts.Max());
+        var unit = clause.All(Length).LastOrDefault()?.Number(Length) ?? Usual(counts, depth);
         if (clause.First(Length) is null)
         {
             assumed.Add(sentences.Say("asked-tin-unit", ("tin", clause.Words), ("unit", sentences.Say(unit > 20 ? "asked-inches" : unit > 1 ? "asked-centimetres" : "asked-millimetres"))));
@@ -156,7 +159,13 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
         return (celsius, isSaid ? null : sentences.Say(isFahrenheit ? "asked-fahrenheit" : "asked-celsius", ("value", dial.ToString(CultureInfo.InvariantCulture))));
     }
 
-    private static double Usual(double longest) => longest <= MostInches ? 25.4 : longest <= MostCentimetres ? 10 : 1;
+    /// <summary>How deep a tin is by its bare number; 0 where that is not said, or has a unit.</summary>
+    private static double Deepest(ImmutableArray<double> counts, Clause? depth) =>
+        depth is not null ? (depth.First(Length) is null ? depth.Counts[0] : 0) : counts.Length > 2 ? counts[2] : 0;
+
+    /// <summary>What bare sides are told in [mm].</summary>
+    private static double Usual(ImmutableArray<double> counts, Clause? depth) =>
+        counts.Max() <= MostInches && Deepest(counts, depth) < MostInchesDeep ? 25.4 : counts.Max() <= MostCentimetres ? 10 : 1;
 
     /// <summary>A tin in the proportions of another, so many times as long, wide and high.</summary>
     private static Tin TinLike(Tin like, double times) =>
