@@ -134,7 +134,7 @@ internal sealed partial class Reading
     private Clause? ReadHad()
     {
         // Where another weight is named, who knows which is had.
-        if (told.MassGrams is not null || All("UNSUPPORTED", "EGGS_MOST").Where(IsHad).ToList() is not [var had] || meaning.Out(had.First("thing")!) is not { } own)
+        if (told.MassGrams is not null || All("BAKE", "HOW_LONG").Any() || All("UNSUPPORTED", "EGGS_MOST").Where(IsHad).ToList() is not [var had] || meaning.Out(had.First("thing")!) is not { } own)
         {
             return null;
         }
@@ -146,7 +146,8 @@ internal sealed partial class Reading
             return null;
         }
 
-        var grams = Math.Round(had.Counts[0] * each, 1);
+        // Fewer than three are two.
+        var grams = Math.Round((had.Counts[0] - (had.First("below")?.Is("strict") is true ? 1 : 0)) * each, 1);
         hadAtMost = new AskedTarget(LineMass.Prefix + own.Id, null, grams);
         wanted.Add(hadAtMost);
         unread.RemoveAll(lexeme => ReferenceEquals(lexeme, JustBefore(had.Parts[0].Lexeme)) || lexeme.Is("left"));

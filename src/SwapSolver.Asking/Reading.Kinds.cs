@@ -199,20 +199,28 @@ internal sealed partial class Reading
             return whole.Text;
         }
 
+        if (formula.Shape is Tin && All("SMALL_LOAVES").FirstOrDefault() is { } small)
+        {
+            // A third of the batter in the same tin is no small loaf.
+            return small.Words;
+        }
+
         ReadFreeFormPieces();
         // Rolls made of a loaf's dough are no loaf, and twice the batter shared among tins is not one of twice the size.
         return (formula.Shape is Pieces || isOfPieces ? null : lexemes.FirstOrDefault(lexeme => lexeme.Is("single"))?.Text)
             ?? (told.Factor is > 1 ? lexemes.FirstOrDefault(lexeme => lexeme.Is("eachone"))?.Text : null);
     }
 
+    /// <summary>More pieces of one free-form loaf are too small to be timed as loaves [1]; our estimate, no source.</summary>
+    private const int MostFreeFormPieces = 20;
+
     /// <summary>Buns of a free-form loaf's dough are free-form loaves of so much less.</summary>
     private void ReadFreeFormPieces()
     {
-        if (formula.Shape is FreeForm && told is { Slices: > 1 and var count, Tin: null, MassGrams: null, Factor: null or 1 }
+        if (formula.Shape is FreeForm && told is { Slices: > 1 and <= MostFreeFormPieces and var count, Tin: null, MassGrams: null, Factor: null or 1 }
             && All("SLICES").FirstOrDefault(clause => clause.First("slice")?.Is("single") is true || CutOf(clause)?.Is("single") is true || IsOfSingles(clause)) is { } pieces)
         {
-            var share = Math.Round(1.0 / count, 4);
-            assumed.Add(sentences.Say("asked-small-loaves", ("words", pieces.Words), ("count", Said(count)), ("factor", Said(share))));
+            var share = ShareOf(pieces, count);
             assumed.Remove(AsLarge(count));
             assumed.Remove(sentences.Say("asked-cut-of-loaf", ("words", pieces.Words)));
             told = told with { Slices = null, Factor = share };

@@ -16,8 +16,6 @@ internal sealed partial class Reading
     /// <summary>What wets moves by so much of itself [1]: a tenth of the water is another dough; common practice, no source.</summary>
     private const double OfLiquid = 0.05;
 
-    private const string By = "by ";
-
     /// <summary>What is asked of one line; null where the line is not sure, and then a problem was added.</summary>
     private AskedTarget? LineTarget(Clause clause)
     {
@@ -62,7 +60,7 @@ internal sealed partial class Reading
     private AskedTarget? SaltTarget(Clause clause)
     {
         // Less salt in a half batch is no half of the salt.
-        var isBy = clause.First("by") is not null || clause.First("factor")?.Text.StartsWith(By, StringComparison.Ordinal) is true;
+        var isBy = clause.First("by") is not null || clause.First("factor")?.Is("bypart") is true;
         if (clause.First("goal")!.Means("goal") != "less-salt" || !isBy || PartOf(clause) is not (< 1 and var part)
             || formula.Lines.Where(line => line.Ingredient.Role == Role.Salt).ToList() is not [{ Grams: var has, Ingredient: var salt }])
         {

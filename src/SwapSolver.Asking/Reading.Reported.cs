@@ -7,15 +7,22 @@ namespace SwapSolver.Asking;
 /// <content>What somebody did, which is no wish: I left out the psyllium and got a brick.</content>
 internal sealed partial class Reading
 {
-    private static readonly ImmutableArray<string> MayHurtSomebody = ["allergy", "bodily", "hurts", "illness"];
+    /// <summary>Classes of words by which somebody may have to keep away from something.</summary>
+    private static readonly ImmutableArray<string> MayHurtSomebody = ["allergy", "bodily", "hurts", "illness", "free", "diet", "contains"];
+
+    /// <summary>What was done may be told by; another size, or a measure, is meant as it is said.</summary>
+    private static readonly ImmutableArray<string> MayBeReported = ["REPLACE", "WITHOUT", "LACK", "TO", "EGGS", "EGGS_MOST", "GOAL", "LESS", "MORE", "LINE_LESS", "LINE_MORE", "LINE_TIMES"];
+
+    /// <summary>What may be asked of what was done.</summary>
+    private static readonly ImmutableArray<string> AsksOfIt = ["IDLE", "RISE", "BAKE", "HOW_LONG", "BAKE_WORD", "FIGURES"];
 
     /// <summary>Takes away what is only told of. What was done may be what is asked about, as in 'I left out the salt, will it rise?', where nothing
     /// else is.</summary>
     private void ReadReported()
     {
         var reported = clauses.Where(IsReported).ToList();
-        var asks = clauses.Where(clause => !clause.IsNegated && clause.Means != "IDLE" && !reported.Contains(clause)).ToList();
-        foreach (var clause in reported.Where(clause => asks.Count > 0 || !(IsAskedAbout(clause) || IsAllThatIsSaid(clause))))
+        var asks = clauses.Where(clause => !clause.IsNegated && !AsksOfIt.Contains(clause.Means) && !reported.Contains(clause)).ToList();
+        foreach (var clause in reported.Where(clause => asks.Count > 0 || !(IsAskedAbout(clause) || IsAllThatIsSaid(clause))).ToList())
         {
             clauses = clauses.Remove(clause);
             var mayHurt = lexemes.Any(lexeme => MayHurtSomebody.Any(lexeme.Is));
@@ -33,9 +40,12 @@ internal sealed partial class Reading
 
     /// <summary>Whether a clause tells what was done: its own words do, or words before it in its part of the sentence.</summary>
     private bool IsReported(Clause clause) =>
-        !clause.IsNegated && clause.Means != "IDLE"
+        !clause.IsNegated && MayBeReported.Contains(clause.Means)
         && (clause.Parts.Any(part => part.Lexeme.Is("reported"))
-            || Before(clause.Parts[0].Lexeme).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && !lexeme.Is("ask") && !lexeme.Is("how") && !lexeme.Is("what") && lexeme.Text != ",").Any(lexeme => lexeme.Is("reported")));
+            || (!clause.Parts.Any(part => MayHurtSomebody.Any(part.Lexeme.Is) || (clause.Means == "WITHOUT" && part.Lexeme.Thing is { } thing && meaning.MayHurt(thing))) && Before(clause.Parts[0].Lexeme).Reverse().TakeWhile(IsOfOneThought).Any(lexeme => lexeme.Is("reported"))));
+
+    private static bool IsOfOneThought(Lexeme lexeme) =>
+        !lexeme.Is(Lexeme.Stop) && !lexeme.Is("ask") && !lexeme.Is("how") && !lexeme.Is("what") && !lexeme.Is("join") && lexeme.Text != ",";
 
     /// <summary>Whether a swap is told of and nothing else is said: what else should it be but the question?</summary>
     private bool IsAllThatIsSaid(Clause clause) =>

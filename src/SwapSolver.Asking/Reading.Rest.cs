@@ -53,7 +53,7 @@ internal sealed partial class Reading
 
         isTurned |= All("FIGURES").Any() && (lexemes.Any(lexeme => lexeme.Is("tale")) || clauses.Any(clause => clause.IsNegated));
 
-        var rest = unread.Where(lexeme => !lexeme.MayBeUnread && !(told.IsSized && lexeme.Is("samecarbs")) && !IsSaidAlready(lexeme) && !IsAmountOfSize(lexeme) && !(lexeme.Is("bodily") && !told.Without.IsEmpty)).ToList();
+        var rest = unread.Where(lexeme => !lexeme.MayBeUnread && !(told.IsSized && lexeme.Is("samecarbs")) && !IsSaidAlready(lexeme) && !IsAmountOfSize(lexeme) && !(told.Text.Length > 0 && lexeme.Is("reported")) && !(lexeme.Is("bodily") && !told.Without.IsEmpty)).ToList();
         if (rest.Count == 0)
         {
             return;

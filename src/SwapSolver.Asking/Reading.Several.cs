@@ -31,7 +31,7 @@ internal sealed partial class Reading
             if (clause.All("thing").ToList() is [var comes, var goes] && !IsOneOf(comes, goes) && meaning.IsOwn(goes.Thing!) && !Behind(comes).TakeWhile(lexeme => !ReferenceEquals(lexeme, goes)).Any(lexeme => lexeme.Text == ","))
             {
                 clauses = clauses.Replace(clause, new Clause("REPLACE", [new Filled("to", comes), new Filled("instead", (clause.First("instead") ?? clause.First("standin") ?? clause.First("replaces"))!), new Filled("from", goes)], IsNegated: false));
-                problems.Add(sentences.Say("asked-amount", ("words", $"{clause.Counts[0].ToString(System.Globalization.CultureInfo.InvariantCulture)} {comes.Text}")));
+                problems.Add(sentences.Say("asked-amount", ("words", $"{Said(clause.Counts[0])} {comes.Text}")));
             }
         }
     }

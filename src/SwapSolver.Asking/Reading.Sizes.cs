@@ -93,10 +93,16 @@ internal sealed partial class Reading
                 continue;
             }
 
-            var share = Math.Round(1.0 / count, 4);
-            assumed.Add(sentences.Say("asked-small-loaves", ("words", clause.Words), ("count", Said(count)), ("factor", Said(share))));
-            told = told with { Factor = share };
+            told = told with { Factor = ShareOf(clause, count) };
         }
+    }
+
+    /// <summary>The share of a batch that one of so many is [1], which is told.</summary>
+    private double ShareOf(Clause clause, int count)
+    {
+        var share = Math.Round(1.0 / count, 4);
+        assumed.Add(sentences.Say("asked-small-loaves", ("words", clause.Words), ("count", Said(count)), ("factor", Said(share))));
+        return share;
     }
 
     /// <summary>Whether a number is of what somebody baked or ate, and asks for nothing: I've baked it twice.</summary>

@@ -143,7 +143,7 @@ internal sealed partial class Reading
         }
         else if ((!ThingMeaning.IsAlike(goesOut, comesIn) || (meaning.IsInFormula(comesIn.Id) && swap.First("only") is null && swap.First("use") is null)) && swap.First("to") is not null && swap.First("alone") is null && IsImplied(swap))
         {
-            if (swap.Parts[0].Part == "out" && swap.First("use") is not null && !meaning.IsInFormula(comesIn.Id))
+            if (swap.Parts[0] is { Part: "out", Lexeme: var drop } && drop.Is("choosing") && swap.First("use") is not null && !meaning.IsInFormula(comesIn.Id))
             {
                 // Drop the one and use the other says it nearly; use the one and drop the other may be two wishes.
                 assumed.Add(sentences.Say("asked-made-for", ("from", goesOut.Name), ("to", comesIn.Name)));
@@ -187,9 +187,9 @@ internal sealed partial class Reading
     /// <summary>A sweetener that is to be used, beside any other wish: there is but one that it can come in place of.</summary>
     private void ReadSweetenedWith()
     {
-        if (OnlyThingUnread() is { } named && JustBefore(named)?.Is("use") is true && meaning.OneThatDoesTheSame(named) is var (own, newcomer) && newcomer.Role == Role.Sweetener && own.Role == Role.Sweetener)
+        if (OnlyThingUnread() is { } named && JustBefore(named) is { } before && before.Is("use") && !before.Is("reported") && !IsDisliked(named) && meaning.OneThatDoesTheSame(named) is var (own, newcomer) && newcomer.Role == Role.Sweetener && own.Role == Role.Sweetener)
         {
-            unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || ReferenceEquals(lexeme, JustBefore(named)));
+            unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || ReferenceEquals(lexeme, before));
             assumed.Add(sentences.Say("asked-in-place-of", ("to", newcomer.Name), ("from", own.Name)));
             told = told with { From = own.Id, To = newcomer.Id };
             ReadHeld(newcomer);

@@ -27,7 +27,7 @@ internal sealed partial class Reading
                 continue;
             }
 
-            if (clause.Means == "GOAL" && JustBefore(clause.First("goal")!) is { } denied && (denied.Is("out") || denied.Is("not") || denied.Is("andno")) && unread.Any(lexeme => ReferenceEquals(lexeme, denied)))
+            if (clause.Means == "GOAL" && clause.First("goal")!.Is("comparative") && JustBefore(clause.First("goal")!) is { } denied && (denied.Is("out") || denied.Is("not") || denied.Is("andno")) && unread.Any(lexeme => ReferenceEquals(lexeme, denied)))
             {
                 // No wetter is no wish for it.
                 unread.RemoveAll(lexeme => ReferenceEquals(lexeme, denied));
@@ -35,7 +35,7 @@ internal sealed partial class Reading
                 continue;
             }
 
-            if (clause.Means == "GOAL" && clauses.Any(other => other is { IsNegated: true, Means: "GOAL" } && other.First("goal")!.Means("goal") == clause.First("goal")!.Means("goal")))
+            if (clause.Means == "GOAL" && clauses.Any(other => other is { IsNegated: true, Means: "GOAL" } && other.First("goal")!.Text == clause.First("goal")!.Text))
             {
                 // More moist? It could not be more moist.
                 isTurned = true;

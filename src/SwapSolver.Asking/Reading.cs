@@ -123,6 +123,8 @@ internal sealed partial class Reading(
             NotRead(figures);
         }
 
+        // Whether it suits a way of eating is for the reader to say: what a slice has is told.
+        problems.AddRange(All("FIGURES").Where(clause => kind == QuestionKind.Figures && clause.Parts.Any(part => part.Lexeme.Is("topic"))).Select(clause => sentences.Say("asked-unsupported", ("words", clause.Words))));
         if (kind == QuestionKind.Bake)
         {
             ReadBesidesBaking();
@@ -155,7 +157,7 @@ internal sealed partial class Reading(
     /// size all amounts are told, that of the flour too.</summary>
     private bool IsSaidBySize(Clause clause) =>
         (told.IsSized && (clause.First("bigger") is not null || clause.First("amountof") is not null))
-        || (told.Slices is not null && (clause.First("smallpieces") ?? clause.First("bigpieces")) is not null) || (told.Tin is not null && clause.First("asone") is not null);
+        || (told is { Slices: not null, Factor: 1 } && (clause.First("smallpieces") ?? clause.First("bigpieces")) is not null) || (told.Tin is not null && clause.First("asone") is not null);
 
     private Understanding NotUnderstood()
     {

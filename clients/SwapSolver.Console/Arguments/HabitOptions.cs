@@ -36,7 +36,7 @@ internal sealed class HabitOptions(bool takesRanks = true, bool takesLimits = tr
 
     private readonly Option<ReadingLimit[]> limits = new("--limit")
     {
-        Description = "Limits on a reading; either side may be left empty. May be given again.",
+        Description = "Limits on a reading, or on the grams of one ingredient; either side may be left empty. May be given again.",
         HelpName = "BALANCE=LOW..HIGH",
         CustomParser = result => OptionText.Each(result, "--limit", LimitText.Read),
     };

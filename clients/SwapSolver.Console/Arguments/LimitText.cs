@@ -5,7 +5,7 @@ namespace SwapSolver.Console.Arguments;
 /// <summary>Reads a limit as it is typed: <c>BALANCE=LOW..HIGH</c>.</summary>
 internal static class LimitText
 {
-    private const string Form = "Write BALANCE=LOW..HIGH, as net-carbohydrate=..3 or hydration=0.9..1.1.";
+    private const string Form = "Write BALANCE=LOW..HIGH, as net-carbohydrate=..3, hydration=0.9..1.1 or ingredients/butter=..80.";
 
     /// <summary>Reads one limit; either side may be empty, not both.</summary>
     public static Checked<ReadingLimit> Read(string text)

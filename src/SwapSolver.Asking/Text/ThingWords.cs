@@ -106,8 +106,8 @@ internal sealed class ThingWords
         var usual = shortNames.TryGetValue(string.Join(' ', forms), out var id) && Pantry.TryGet(id, out var meant) ? meant : null;
         if (usual is not null && group is null && named is { Ingredient: null } && !forms.All(WordsOf(usual.Id).Contains))
         {
-            // A thing that the pantry lacks, made of one that it has, as a flax egg.
-            return new Thing(forms, usual, usual.Name, null, null) { IsMadeOf = true };
+            // A thing that the pantry lacks, made of one that it has, as a flax egg; vegetable oil is an oil.
+            return new Thing(forms, usual, usual.Name, null, null) { IsMadeOf = !WordsOf(usual.Id).Contains(forms[^1]) };
         }
 
         if (named is not null || group is not null)

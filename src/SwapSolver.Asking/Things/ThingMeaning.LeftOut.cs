@@ -71,6 +71,11 @@ internal sealed partial class ThingMeaning
     public bool Holds(LeftOutWish wish) =>
         Ingredients.Any(one => one.Id == wish.Id || one.Groups.Contains(wish.Word) || one.Groups.Contains(wish.Id) || one.Allergens.Carries(wish.Id));
 
+    /// <summary>Whether somebody may have to keep away from what is named: an allergen, or what carries one.</summary>
+    public bool MayHurt(Thing thing) =>
+        (thing.LeftOut is { } word && IsAllergen(IdOf(word)))
+        || ((thing.Ingredient ?? OwnLike(thing)) is { Allergens: var carried } && !(carried.Us.IsEmpty && carried.Eu.IsEmpty));
+
     /// <summary>Whether an id is that of an allergen.</summary>
     public bool IsAllergen(string id) => words.Pantry.Allergens.Any(one => one.Id == id);
 

@@ -46,10 +46,15 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
         var named = lexemes.ToBuilder();
         for (var place = 1; place < named.Count; place++)
         {
+            if (!words.IsPlain(named[place].Text))
+            {
+                continue;
+            }
+
             var before = named.Take(place).LastOrDefault(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop));
             // White is that of an egg, but where vinegar was named before it.
-            var ofKind = named[place].Text.Contains(' ', StringComparison.Ordinal) ? null : OwnOfKind(named[place].Text, named.Take(place));
-            var isOneWord = (named[place].Thing is null || ofKind is not null) && words.IsPlain(named[place].Text)
+            var ofKind = before is null || !BeforeOwn.Any(before.Is) ? null : OwnOfKind(named[place].Text, named.Take(place));
+            var isOneWord = (named[place].Thing is null || ofKind is not null)
                 && (ofKind is not null || place + 1 == named.Count || (named[place + 1].Thing is null && !words.IsPlain(named[place + 1].Text)));
             if (isOneWord && before is not null && named.Any(lexeme => lexeme.Thing is not null) && BeforeOwn.Any(before.Is) && (ofKind ?? OwnBearing(named[place].Text)) is { } own)
             {

@@ -24,10 +24,10 @@ internal static class AskedFields
             problems.Add("fields.kind", "FIGURES", "tells what a slice of the formula has as it stands, or cut into other slices", "leave the other fields away but 'slices', and ask about what comes of them by itself");
         }
 
-        if (asked.Kind != Kind.Reformulate
+        if (asked.Kind is Kind.Bake or Kind.Convert or Kind.Rise or Kind.Figures
             && fields.Targets.FirstOrDefault(target => target.Name.StartsWith(LineMass.Prefix, StringComparison.Ordinal)) is { } line)
         {
-            problems.Add("fields.targets", line.Name, "is asked of the loaf as it is, and beside nothing else", "ask for it by itself, of the formula that comes of the rest");
+            problems.Add("fields.targets", line.Name, "has no use beside what is asked", "ask for it by itself, or beside a size, a swap, a diet or what is left out");
         }
 
         if (fields.AlsoTo.Length > 0 && asked is not { Kind: Kind.Replace, From.Length: > 0, To.Length: > 0 })

@@ -163,10 +163,11 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
     private async Task Bake(AnswerQuestionResponse answer, DeskSteps steps, Formula given)
     {
         var done = steps.IsSized ? await steps.Resize(given, withLimits: true) : new DeskAnswer(given, [], [], []);
-        if (done.Formula is null)
+        if (done.Formula is null && answer.UnderstoodAs is { HasFactor: true, Factor: < 1 })
         {
             // A batch shared among small loaves has its eggs whole, and each of them has not.
             done = await steps.Resize(given, withLimits: true, weighedEgg: true);
+            answer.UnderstoodAs.Assumed.Add(words.Say("desk-weighed-egg"));
         }
 
         Write(answer, done with { Changes = Together(given, done.Formula, done.Changes) });

@@ -13,6 +13,9 @@ public static class HoldList
     /// hydration, setting protein and richness; salt and flavour may simply go; yeast is held by gas.</summary>
     private static readonly ImmutableArray<Role> FreedByLeavingOut = [Role.Egg, Role.Salt, Role.Flavour, Role.Yeast];
 
+    /// <summary>Roles of which a wish for less of one line is a wish for less of the role: nothing stands in for it.</summary>
+    private static readonly ImmutableArray<Role> Seasons = [Role.Salt, Role.Flavour, Role.Yeast];
+
     /// <summary>The default bands of a reference and the caller's wishes.</summary>
     /// <param name="balances">The rules.</param>
     /// <param name="reference">The formula that is known to work.</param>
@@ -23,6 +26,8 @@ public static class HoldList
             .Where(line => wishes.Any(wish => wish.LeftOut is { } rule && rule.Carries(line.Ingredient)))
             .Select(line => line.Ingredient.Role)
             .Intersect(FreedByLeavingOut)
+            // Half the salt is half of what its role weighs.
+            .Concat(wishes.Where(wish => wish.FromCaller && wish.Balance is LineMass).SelectMany(wish => wish.Balance.Settings.Target.FreedRoles).Where(Seasons.Contains))
             .ToHashSet();
         if (freed.Contains(Role.Egg))
         {

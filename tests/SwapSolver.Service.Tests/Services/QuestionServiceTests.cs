@@ -203,7 +203,7 @@ public sealed class QuestionServiceTests(OpenKitchen kitchen)
 
     [Theory]
     [InlineData("""{ "kind": "FIGURES", "mass_grams": 500 }""", "fields.kind")]
-    [InlineData("""{ "from": "butter", "to": "ghee", "targets": [{ "name": "ingredients/salt", "high": 4 }] }""", "fields.targets")]
+    [InlineData("""{ "kind": "BAKE", "targets": [{ "name": "ingredients/salt", "high": 4 }] }""", "fields.targets")]
     [InlineData("""{ "kind": "REPLACE", "from": "butter", "to": "ghee", "alsoSwaps": [{ "from": "hazelnut-flour", "to": "almond-meal" }] }""", "fields.also_swaps")]
     [InlineData("""{ "kind": "CHECK", "from": "butter", "to": "ghee", "alsoTo": "coconut-oil" }""", "fields.also_to")]
     public async Task Fields_that_do_not_go_together_are_refused_by_name(string json, string field)
