@@ -43,6 +43,18 @@ internal sealed partial class Reading
         }
     }
 
+    /// <summary>Who cannot have nuts in the house has not run out of them.</summary>
+    private void ReadForbidden()
+    {
+        foreach (var clause in All("LACK").Where(clause => clause.First("out")?.Is("cannothave") is true).ToList())
+        {
+            clauses = clauses.Replace(clause, LeavingOutWhatIs(clause));
+        }
+    }
+
+    private static Clause LeavingOutWhatIs(Clause lack) =>
+        lack with { Means = "WITHOUT", Parts = [.. lack.Parts.Select(part => part.Part == "from" ? part with { Part = "without" } : part)] };
+
     private static bool IsOfInside(Clause clause) => clause.First("inside") is not null && clause.First("lack") is null;
 
     /// <summary>Whether it is asked if something is in it: any eggs in it; dairy in this?</summary>
@@ -65,7 +77,7 @@ internal sealed partial class Reading
         if (All("LACK").ToList() is [var lack] && !All("TO", "REPLACE").Any() && unread.RemoveAll(lexeme => lexeme.Is("bareout")) > 0)
         {
             leftAway = lack;
-            goes.Add(lack with { Parts = [.. lack.Parts.Select(part => part.Part == "from" ? part with { Part = "without" } : part)] });
+            goes.Add(LeavingOutWhatIs(lack));
         }
     }
 

@@ -187,7 +187,8 @@ internal sealed partial class Reading
     /// <summary>A sweetener that is to be used, beside any other wish: there is but one that it can come in place of.</summary>
     private void ReadSweetenedWith()
     {
-        if (OnlyThingUnread() is { } named && JustBefore(named) is { } before && before.Is("use") && !before.Is("reported") && !IsDisliked(named) && meaning.OneThatDoesTheSame(named) is var (own, newcomer) && newcomer.Role == Role.Sweetener && own.Role == Role.Sweetener)
+        var asked = All("TO").Where(clause => clause.First("use") is not null).Select(clause => clause.First("to")).FirstOrDefault();
+        if ((asked ?? OnlyThingUnread()) is { } named && JustBefore(named) is { } before && before.Is("use") && !before.Is("reported") && !IsDisliked(named) && meaning.OneThatDoesTheSame(named) is var (own, newcomer) && newcomer.Role == Role.Sweetener && own.Role == Role.Sweetener)
         {
             unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || ReferenceEquals(lexeme, before));
             assumed.Add(sentences.Say("asked-in-place-of", ("to", newcomer.Name), ("from", own.Name)));

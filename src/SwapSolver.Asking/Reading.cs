@@ -77,6 +77,7 @@ internal sealed partial class Reading(
 
         ReadReported();
         ReadCounted();
+        ReadForbidden();
         ReadPraise();
         ReadEither();
         ReadTargets();
