@@ -43,7 +43,7 @@ internal sealed partial class Reading
     private bool IsOr(Lexeme one, Lexeme other) =>
         !meaning.IsOwn(one.Thing!) && !meaning.IsOwn(other.Thing!)
         && Behind(one).TakeWhile(lexeme => !ReferenceEquals(lexeme, other)).Where(lexeme => !lexeme.Is("article")).ToList() is [] or [{ Text: "or" }]
-        && Behind(one).First().Text == "or";
+        && Behind(one).FirstOrDefault()?.Text == "or";
 
     /// <summary>The second of two things that come in together: an acid and a base for a powder. Other pairs are not dosed here.</summary>
     private void ReadAlsoComing(Clause swap, Ingredient? goesOut)
