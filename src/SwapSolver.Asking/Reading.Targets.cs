@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using SwapSolver.Asking.Grammar;
 using SwapSolver.Asking.Text;
 using SwapSolver.Kitchen.Ingredients;
-using SwapSolver.Kitchen.Wording;
 
 namespace SwapSolver.Asking;
 
@@ -12,8 +11,6 @@ internal sealed partial class Reading
     /// <summary>Words of how large eggs are, which a count of them does not hold.</summary>
     private static readonly ImmutableArray<string> EggSizes = ["small", "medium", "large", "big"];
 
-    private static readonly ImmutableArray<(string One, string Other)> AtOdds = [("softer", "firmer"), ("sweeter", "less-sweet"), ("moister", "drier"), ("saltier", "less-salt")];
-
     /// <summary>So many times fewer slices than the formula has are hardly another size [1]; our estimate, no source.</summary>
     private const int FewOf = 3;
 
@@ -21,31 +18,8 @@ internal sealed partial class Reading
     {
         foreach (var clause in All("TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "EGGS", "EGGS_MOST", "GOAL", "LESS", "MORE", "LINE_LESS", "LINE_MORE", "LINE_TIMES").Where(clause => clause != rescaled))
         {
-            if (clause.Means == "GOAL" && IsKindOf(clause.First("goal")!))
+            if (clause.Means == "GOAL" && IsNoWish(clause))
             {
-                NotRead(clause.Words);
-                continue;
-            }
-
-            if (clause.Means == "GOAL" && clause.First("goal")!.Is("comparative") && JustBefore(clause.First("goal")!) is { } denied && (denied.Is("out") || denied.Is("not") || denied.Is("andno")) && unread.Any(lexeme => ReferenceEquals(lexeme, denied)))
-            {
-                // No wetter is no wish for it.
-                unread.RemoveAll(lexeme => ReferenceEquals(lexeme, denied));
-                problems.Add(sentences.Say("asked-negated", ("words", clause.Words)));
-                continue;
-            }
-
-            if (clause.Means == "GOAL" && clauses.Any(other => other is { IsNegated: true, Means: "GOAL" } && other.First("goal")!.Text == clause.First("goal")!.Text))
-            {
-                // More moist? It could not be more moist.
-                isTurned = true;
-                continue;
-            }
-
-            if (clause.Means == "GOAL" && IsForetold(clause))
-            {
-                // Whether it will be softer is no wish that it be.
-                NotRead(clause.Words);
                 continue;
             }
 
@@ -80,44 +54,6 @@ internal sealed partial class Reading
             if (clause.First("goal") is { } goal && goal.Is("onefewer"))
             {
                 assumed.Add(sentences.Say("asked-fewer-eggs", ("words", goal.Text)));
-            }
-        }
-    }
-
-    /// <summary>What is wished for by a word; its contrary where less of it is, as in 'a bit less moist'; null where that has no name.</summary>
-    private AskedTarget? GoalOf(Lexeme goal)
-    {
-        var means = goal.Means("goal");
-        if (JustBefore(goal) is not { } before || !before.Is("less") || !unread.Any(lexeme => ReferenceEquals(lexeme, before)))
-        {
-            return new AskedTarget(means, null, null);
-        }
-
-        unread.RemoveAll(lexeme => ReferenceEquals(lexeme, before));
-        return AtOdds.Where(pair => pair.One == means || pair.Other == means).Select(pair => new AskedTarget(pair.One == means ? pair.Other : pair.One, null, null)).FirstOrDefault();
-    }
-
-    /// <summary>Whether it is asked if a change makes it so: will it be softer without the egg?</summary>
-    private bool IsForetold(Clause goal) =>
-        ((Before(goal.Parts[0].Lexeme).LastOrDefault() is { } before && before.Is("foretold")) || FirstOfSentence(goal) is { } first && (first.Is("foretelling") || first.Is("foretold")))
-        && All("WITHOUT", "REPLACE", "LACK", "DIET", "FACTOR", "SLICES", "LINE_LESS", "LINE_MORE", "LINE_TIMES", "EGGS").Any();
-
-    private Lexeme? FirstOfSentence(Clause clause) =>
-        Before(clause.Parts[0].Lexeme).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && !lexeme.Is("wish") && lexeme.Text != ",").LastOrDefault();
-
-    /// <summary>Whether a word says of what kind a thing is that comes in, as in 'low-fat yoghurt for sour cream', and not what the loaf is to be.</summary>
-    private bool IsKindOf(Lexeme word) =>
-        Behind(word).FirstOrDefault() is { Thing: { } thing } && !meaning.IsOwn(thing);
-
-    /// <summary>What cannot both be wished: softer and firmer.</summary>
-    private void ReadAtOdds()
-    {
-        foreach (var (one, other) in AtOdds)
-        {
-            if (wanted.Any(target => target.Name == one) && wanted.Any(target => target.Name == other))
-            {
-                isTurned = true;
-                problems.Add(sentences.Say("asked-at-odds", ("words", Phrases.List(All("GOAL").Select(clause => $"'{clause.Words}'")))));
             }
         }
     }

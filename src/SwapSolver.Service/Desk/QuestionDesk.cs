@@ -167,7 +167,7 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
         {
             // A batch shared among small loaves has its eggs whole, and each of them has not.
             done = await steps.Resize(given, withLimits: true, weighedEgg: true);
-            answer.UnderstoodAs.Assumed.Add(words.Say("desk-weighed-egg"));
+            answer.UnderstoodAs.Assumed.AddRange(done.Formula is null ? [] : [words.Say("desk-weighed-egg")]);
         }
 
         Write(answer, done with { Changes = Together(given, done.Formula, done.Changes) });

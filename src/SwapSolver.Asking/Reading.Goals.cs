@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using SwapSolver.Asking.Grammar;
+using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Wording;
+
+namespace SwapSolver.Asking;
+
+/// <content>What a loaf is to become by a word, and where such a word is no wish for it.</content>
+internal sealed partial class Reading
+{
+    private static readonly ImmutableArray<(string One, string Other)> AtOdds = [("softer", "firmer"), ("sweeter", "less-sweet"), ("moister", "drier"), ("saltier", "less-salt")];
+
+    /// <summary>Whether a word of what a loaf is like is no wish that it be so; then it is told.</summary>
+    private bool IsNoWish(Clause clause)
+    {
+        var goal = clause.First("goal")!;
+        if (IsKindOf(goal))
+        {
+            NotRead(clause.Words);
+            return true;
+        }
+
+        if (goal.Is("comparative") && JustBefore(goal) is { } denied && (denied.Is("out") || denied.Is("not") || denied.Is("andno")) && IsUnread(denied))
+        {
+            // No wetter is no wish for it.
+            unread.RemoveAll(lexeme => ReferenceEquals(lexeme, denied));
+            problems.Add(sentences.Say("asked-negated", ("words", clause.Words)));
+            return true;
+        }
+
+        if (clauses.Any(other => other is { IsNegated: true, Means: "GOAL" } && other.First("goal")!.Text == goal.Text))
+        {
+            // More moist? It could not be more moist.
+            isTurned = true;
+            return true;
+        }
+
+        if (!IsForetold(clause))
+        {
+            return false;
+        }
+
+        // Whether it will be softer is no wish that it be.
+        NotRead(clause.Words);
+        return true;
+    }
+
+    /// <summary>What is wished for by a word; its contrary where less of it is, as in 'a bit less moist'; null where that has no name.</summary>
+    private AskedTarget? GoalOf(Lexeme goal)
+    {
+        var means = goal.Means("goal");
+        if (JustBefore(goal) is not { } before || !before.Is("less") || !IsUnread(before))
+        {
+            return new AskedTarget(means, null, null);
+        }
+
+        unread.RemoveAll(lexeme => ReferenceEquals(lexeme, before));
+        return AtOdds.Where(pair => pair.One == means || pair.Other == means).Select(pair => new AskedTarget(pair.One == means ? pair.Other : pair.One, null, null)).FirstOrDefault();
+    }
+
+    /// <summary>Whether it is asked if a change makes it so: will it be softer without the egg?</summary>
+    private bool IsForetold(Clause goal) =>
+        ((Before(goal.Parts[0].Lexeme).LastOrDefault() is { } before && before.Is("foretold")) || FirstOfSentence(goal) is { } first && (first.Is("foretelling") || first.Is("foretold")))
+        && All("WITHOUT", "REPLACE", "LACK", "DIET", "FACTOR", "SLICES", "LINE_LESS", "LINE_MORE", "LINE_TIMES", "EGGS").Any();
+
+    private Lexeme? FirstOfSentence(Clause clause) =>
+        Before(clause.Parts[0].Lexeme).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && !lexeme.Is("wish") && lexeme.Text != ",").LastOrDefault();
+
+    /// <summary>Whether a word says of what kind a thing is that comes in, as in 'low-fat yoghurt for sour cream', and not what the loaf is to be.</summary>
+    private bool IsKindOf(Lexeme word) =>
+        Behind(word).FirstOrDefault() is { Thing: { } thing } && !meaning.IsOwn(thing);
+
+    private bool IsUnread(Lexeme word) => unread.Any(lexeme => ReferenceEquals(lexeme, word));
+
+    /// <summary>What cannot both be wished: softer and firmer.</summary>
+    private void ReadAtOdds()
+    {
+        foreach (var (one, other) in AtOdds)
+        {
+            if (wanted.Any(target => target.Name == one) && wanted.Any(target => target.Name == other))
+            {
+                isTurned = true;
+                problems.Add(sentences.Say("asked-at-odds", ("words", Phrases.List(All("GOAL").Select(clause => $"'{clause.Words}'")))));
+            }
+        }
+    }
+}
