@@ -64,7 +64,7 @@ internal sealed partial class Reading
         && All("WITHOUT", "REPLACE", "LACK", "DIET", "FACTOR", "SLICES", "LINE_LESS", "LINE_MORE", "LINE_TIMES", "EGGS").Any();
 
     private Lexeme? FirstOfSentence(Clause clause) =>
-        Before(clause.Parts[0].Lexeme).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && !lexeme.Is("wish") && lexeme.Text != ",").LastOrDefault();
+        Before(clause.Parts[0].Lexeme).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && !lexeme.Is("wish") && lexeme.Text != ",").LastOrDefault(lexeme => !lexeme.Is("join"));
 
     /// <summary>Whether a word says of what kind a thing is that comes in, as in 'low-fat yoghurt for sour cream', and not what the loaf is to be.</summary>
     private bool IsKindOf(Lexeme word) =>

@@ -259,7 +259,13 @@ internal sealed partial class Reading
     {
         if (All("MEASURE").FirstOrDefault() is { } clause)
         {
-            var many = clause.First(Lexeme.Count)?.Text ?? "1";
+            var isWeighed = clause.First("mass") is not null;
+            if (isWeighed)
+            {
+                assumed.Add(sentences.Say("asked-one-measure", ("words", clause.Words), ("measure", clause.First("measure")!.Means("measure"))));
+            }
+
+            var many = isWeighed ? "1" : clause.First(Lexeme.Count)?.Text ?? "1";
             var measure = clause.First("measure")!.Means("measure");
             told = told with { Text = char.IsAsciiDigit(measure[0]) ? $"{measure} {clause.First("thing")!.Text}" : $"{many} {measure} {clause.First("thing")!.Text}" };
             return QuestionKind.Convert;

@@ -62,6 +62,8 @@ internal sealed partial class Reading
         // A name that stands in no clause may be what somebody cannot eat; a word beside a measure, or beside a swap that says
         // not what comes in, may belong to it.
         isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is) || lexeme.Thing is not null || IsBeforeLimit(lexeme) || (told.Factor is not null && (lexeme.Is("instead") || lexeme.Is("swap")))) || told.Text.Length > 0 || (told.To.Length == 0 && IsInsteadOf() && rest.Any(lexeme => lexeme.Is(Lexeme.Unknown) && IsInSentenceOfSwap(lexeme)));
+        // Pumpkin pie spice is no pumpkin.
+        isTurned |= told.To.Length > 0 && rest.Any(lexeme => lexeme.Is("makesother") && Before(lexeme).LastOrDefault()?.Thing is not null);
         // A third of the flour is not the flour.
         isTurned |= told.From.Length > 0 && rest.Any(lexeme => lexeme.Is("share"));
         // Of several swaps one may be denied by what is not read.

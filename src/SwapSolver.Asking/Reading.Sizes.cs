@@ -25,6 +25,9 @@ internal sealed partial class Reading
     /// <summary>A number by itself beside an oven is its heat from this on [degrees]; our estimate, no source.</summary>
     private const int LeastDial = 100;
 
+    /// <summary>A smaller number by itself is no side of a tin [inches]; our estimate, no source.</summary>
+    private const int LeastInches = 3;
+
     /// <summary>Fewer of what a loaf is parted into may be loaves [1]; our estimate, no source.</summary>
     private const int LeastSlices = 4;
 
@@ -150,6 +153,9 @@ internal sealed partial class Reading
                 assumed.Add(named.Assumed);
                 told = told with { Tin = named.Tin };
                 return true;
+            // One square is a piece of the cake.
+            case "SQUARE" or "ROUND" when clause.First("length") is null && clause.Counts is [< LeastInches]:
+                return false;
             case "LONG_TIN" or "BARE_TIN" when told.Tin is null && (clause.Means == "LONG_TIN" || IsLoafTin):
                 var (like, takenLike) = sizes.TinOfLength(clause, formula);
                 assumed.Add(takenLike);
@@ -196,8 +202,10 @@ internal sealed partial class Reading
             return;
         }
 
-        var isScaled = lexemes.Any(lexeme => lexeme.Is("aslarge") || lexeme.Is("bigger"));
-        var cut = isScaled ? null : All("SLICES").FirstOrDefault(IsCut) ?? (lexemes.Any(lexeme => lexeme.Is("sameamount")) && !lexemes.Any(lexeme => lexeme.Is("person")) ? said : null);
+        // Smaller ones of the same dough are no smaller batch.
+        var isSame = lexemes.Any(lexeme => lexeme.Is("sameamount")) && !lexemes.Any(lexeme => lexeme.Is("person"));
+        var isScaled = lexemes.Any(lexeme => lexeme.Is("aslarge") || (lexeme.Is("bigger") && !(isSame && lexeme.Is("sizedown"))));
+        var cut = isScaled ? null : All("SLICES").FirstOrDefault(IsCut) ?? (isSame ? said : null);
         if (cut is not null)
         {
             assumed.Add(sentences.Say("asked-same-cut", ("words", cut.Words), ("count", Said(slices))));

@@ -229,7 +229,8 @@ internal sealed partial class Reading
             return null;
         }
 
-        if (IsDisliked(only))
+        // Sugar for the yeast is for it to eat.
+        if (IsDisliked(only) || JustBefore(only)?.Is("for") is true)
         {
             return null;
         }

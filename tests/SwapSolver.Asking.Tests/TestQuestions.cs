@@ -11,7 +11,7 @@ using SwapSolver.Loaves;
 
 namespace SwapSolver.Asking.Tests;
 
-/// <summary>The reader of questions over the shipped data, and the shipped formulas.</summary>
+/// <summary>The reader of questions over the shipped data, and formulas: the shipped ones, and others of the tests alone.</summary>
 internal static class TestQuestions
 {
     /// <summary>An egg of the demo formulas, or its white [g].</summary>
@@ -31,7 +31,8 @@ internal static class TestQuestions
         {
             if (!Formulas.TryGetValue(id, out var known))
             {
-                Formulas[id] = known = FromFile(Path.Combine(AppContext.BaseDirectory, "data", "formulas", $"{id}.json"));
+                var shipped = Path.Combine(AppContext.BaseDirectory, "data", "formulas", $"{id}.json");
+                Formulas[id] = known = FromFile(File.Exists(shipped) ? shipped : Path.Combine(AppContext.BaseDirectory, "Reference", "formulas", $"{id}.json"));
             }
 
             return known;

@@ -49,12 +49,14 @@ internal static class Amounts
             return place;
         }
 
+        // Grams of sugar may be those that a slice has; spoons of it are not.
+        var isMeasured = lexemes[behind].Is("measure");
         do
         {
             behind++;
         }
         while (behind < lexemes.Length && lexemes[behind].MayBeSkipped && !lexemes[behind].Is(Lexeme.Stop));
 
-        return behind < lexemes.Length && lexemes[behind].Thing is not null && !lexemes[behind].Is("reading") ? behind : place;
+        return behind < lexemes.Length && lexemes[behind].Thing is not null && (isMeasured || !lexemes[behind].Is("reading")) ? behind : place;
     }
 }

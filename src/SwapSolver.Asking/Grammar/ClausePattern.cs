@@ -97,7 +97,7 @@ internal sealed class ClausePattern
             Apart => NoneBehind(next => Swaps.Any(next.Is)),
             Known => NoneBehind(next => next.Is(Lexeme.Unknown)),
             Plain => NoneBehind(next => Units.Any(next.Is)),
-            BareOut => ClassOf(name).Then(word => NoneBehind(next => next.Thing is not null).Value(ImmutableArray.Create(new Filled(name, word)))),
+            BareOut => ClassOf(name).Then(word => NoNameBehind.Value(ImmutableArray.Create(new Filled(name, word)))),
             _ => ClassOf(name).Select(lexeme => ImmutableArray.Create(new Filled(name, lexeme))),
         };
         return MayMiss(part) ? one.Try().Or(Parse.Return<Lexeme, ImmutableArray<Filled>>([])) : one;
@@ -115,6 +115,16 @@ internal sealed class ClausePattern
         list.ConsumeToken() is { HasValue: true } next && isSuch(next.Value.Kind)
             ? TokenListParserResult.Empty<Lexeme, ImmutableArray<Filled>>(list)
             : TokenListParserResult.Value(ImmutableArray<Filled>.Empty, list, list);
+
+    /// <summary>Reads nothing, and stands only where nothing is named behind it: would it be ok to skip the zest?</summary>
+    private static readonly TokenListParser<Lexeme, ImmutableArray<Filled>> NoNameBehind = list =>
+    {
+        var next = list.ConsumeToken();
+        next = next is { HasValue: true, Value.Kind: { Thing: null } word } && word.Is("out") ? next.Remainder.ConsumeToken() : next;
+        return next is { HasValue: true, Value.Kind.Thing: not null }
+            ? TokenListParserResult.Empty<Lexeme, ImmutableArray<Filled>>(list)
+            : TokenListParserResult.Value(ImmutableArray<Filled>.Empty, list, list);
+    };
 
     private static TokenListParser<Lexeme, Lexeme> ClassOf(string name) =>
         Token.Matching<Lexeme>(lexeme => lexeme.Is(name), name).Select(token => token.Kind);

@@ -56,7 +56,8 @@ internal sealed class TargetClauses(Phrases sentences)
         var lexeme = clause.First(Reading)!;
         var reading = ReadingOf(lexeme);
         var kept = OfTheLoaf.Contains(reading) ? PerLoaf : PerSlice;
-        var per = clause.First("per")?.Means("per") ?? kept;
+        // Of small cakes one is a piece.
+        var per = formula.Shape is Pieces && clause.First("per")?.Is("percake") is true ? PerSlice : clause.First("per")?.Means("per") ?? kept;
         // What a slice of another size weighs is not known before it is solved.
         if (per != kept && (kept == PerLoaf || isSized))
         {

@@ -9,6 +9,8 @@ internal sealed class PartCutter
 {
     private const string Reason = "partreason";
 
+    private const string ReasonBehindComma = "partreasonbehindcomma";
+
     private const string Remark = "partremark";
 
     private const string Asks = "partasks";
@@ -36,15 +38,15 @@ internal sealed class PartCutter
         }
 
         Sentences = Made($@"{Ends}|,?\s+(?=and\s+{Of(Asks)}\s)");
-        Reasons = Made($@"{Ends}|,?\s+(?={Of(Reason)}\s)");
+        Reasons = Made($@"{Ends}|,?\s+(?={Of(Reason)}\s)|,\s+(?={Of(ReasonBehindComma)}\s)");
         Remarks = Made($@"{Ends}|,\s+|\s+(?={Of(Reason, Remark)}\s)");
-        reason = Made($@"^{Of(Reason)}\b");
+        reason = Made($@"^{Of(Reason, ReasonBehindComma)}\b");
         asks = Made($@"^(?:and\s+)?{Of(Asks)}\b");
         takenBack = Made($@"^\W*{Of(TakenBack)}\b|\b{Of(TakenBackAnywhere)}\b");
     }
 
     /// <summary>Classes of words that say where a question may be cut, and nothing of what is asked.</summary>
-    public static ImmutableArray<string> Classes { get; } = [Reason, Remark, Asks, TakenBack, TakenBackAnywhere];
+    public static ImmutableArray<string> Classes { get; } = [Reason, ReasonBehindComma, Remark, Asks, TakenBack, TakenBackAnywhere];
 
     /// <summary>Where sentences end.</summary>
     public Regex Sentences { get; }

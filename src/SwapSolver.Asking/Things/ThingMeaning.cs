@@ -18,7 +18,7 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
     private const string Nuts = "nuts";
 
     /// <summary>Classes of words behind which stands what the formula has.</summary>
-    private static readonly ImmutableArray<string> BeforeOwn = ["instead", "replaces", "not", "andno", "for"];
+    private static readonly ImmutableArray<string> BeforeOwn = ["instead", "replaces", "not", "andno", "for", "lack", "mustbe"];
 
     private readonly List<string> assumed = [];
 

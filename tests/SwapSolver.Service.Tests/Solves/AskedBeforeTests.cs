@@ -10,6 +10,9 @@ public sealed class AskedBeforeTests
 {
     private static readonly Marshaller<byte[]> AsItIs = Marshallers.Create(bytes => bytes, bytes => bytes);
 
+    /// <summary>A question that is asked so often comes to rest, however busy the machine is.</summary>
+    private const int MostTimes = 10;
+
     [Fact]
     public async Task The_same_bytes_get_the_same_bytes()
     {
@@ -111,7 +114,14 @@ public sealed class AskedBeforeTests
         Assert.True(await SolvesOfOneMore() > 0);
         isCut = false;
         Assert.True(await SolvesOfOneMore() > 0);
-        Assert.Equal(0, await SolvesOfOneMore());
+        // On a busy machine a solve may run out of its own time too, and is then asked anew; what is whole is kept.
+        var more = await SolvesOfOneMore();
+        for (var times = 1; more > 0 && times < MostTimes; times++)
+        {
+            more = await SolvesOfOneMore();
+        }
+
+        Assert.Equal(0, more);
     }
 
     private static VaryFormulaRequest Nutless => new() { Formula = Bakes.Hazelnut, Without = { "tree-nuts" } };
