@@ -62,7 +62,7 @@ internal sealed partial class Reading
             return told.To.Length > 0 && !isMadeOf && told.AlsoTo.Length == 0 && (IsDoubted() || IsForAnotherUse() || told.FromGrams is not null || told.AlsoFrom.Length > 0 || !told.AlsoSwaps.IsEmpty) ? QuestionKind.Check : QuestionKind.Replace;
         }
 
-        if (All("TO").FirstOrDefault() is { } only && told.Without.IsEmpty)
+        if (All("TO").FirstOrDefault(clause => !IsPlenty(clause)) is { } only && told.Without.IsEmpty)
         {
             problems.Add(sentences.Say("asked-in-place-of-what", ("thing", only.First("to")!.Text)));
             return QuestionKind.NotUnderstood;

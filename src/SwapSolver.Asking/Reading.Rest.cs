@@ -33,7 +33,7 @@ internal sealed partial class Reading
             problems.Add(sentences.Say("asked-keep", ("words", Phrases.List(All("KEEP").Select(clause => clause.Words)))));
         }
 
-        if (told.To.Length == 0 && told.From.Length == 0 && All("TO").Any())
+        if (told.To.Length == 0 && told.From.Length == 0 && All("TO").Any(clause => !IsPlenty(clause)))
         {
             NotRead(All("TO"));
         }
@@ -53,7 +53,7 @@ internal sealed partial class Reading
 
         isTurned |= All("FIGURES").Any() && (lexemes.Any(lexeme => lexeme.Is("tale")) || clauses.Any(clause => clause.IsNegated));
 
-        var rest = unread.Where(lexeme => !lexeme.MayBeUnread && !(told.IsSized && lexeme.Is("samecarbs")) && !IsSaidAlready(lexeme) && !IsAmountOfSize(lexeme) && !(told.Text.Length > 0 && lexeme.Is("reported")) && !(lexeme.Is("bodily") && !told.Without.IsEmpty)).ToList();
+        var rest = unread.Where(lexeme => !lexeme.MayBeUnread && !(lexeme.Is(Lexeme.Count) && told.Slices == lexeme.Number(Lexeme.Count)) && !(told.IsSized && lexeme.Is("samecarbs")) && !IsSaidAlready(lexeme) && !IsAmountOfSize(lexeme) && !(told.Text.Length > 0 && lexeme.Is("reported")) && !(lexeme.Is("bodily") && !told.Without.IsEmpty)).ToList();
         if (rest.Count == 0)
         {
             return;
@@ -61,7 +61,7 @@ internal sealed partial class Reading
 
         // A name that stands in no clause may be what somebody cannot eat; a word beside a measure, or beside a swap that says
         // not what comes in, may belong to it.
-        isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is) || lexeme.Thing is not null || IsBeforeLimit(lexeme) || (told.Factor is not null && (lexeme.Is("instead") || lexeme.Is("swap")))) || told.Text.Length > 0 || (told.To.Length == 0 && IsInsteadOf() && rest.Any(lexeme => lexeme.Is(Lexeme.Unknown) && IsInSentenceOfSwap(lexeme)));
+        isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is) || lexeme.Thing is not null || IsBeforeLimit(lexeme) || (told.Factor is not null && (lexeme.Is("instead") || lexeme.Is("swap")))) || told.Text.Length > 0 || (told.To.Length == 0 && IsInsteadOf() && rest.Any(lexeme => (lexeme.Is(Lexeme.Unknown) || lexeme.Is("makesother")) && IsInSentenceOfSwap(lexeme)));
         // Pumpkin pie spice is no pumpkin.
         isTurned |= told.To.Length > 0 && rest.Any(lexeme => lexeme.Is("makesother") && Before(lexeme).LastOrDefault()?.Thing is not null);
         // A third of the flour is not the flour.
@@ -70,6 +70,9 @@ internal sealed partial class Reading
         isTurned |= !told.AlsoSwaps.IsEmpty;
         NotRead(string.Join(", ", rest.Select(lexeme => lexeme.Text)));
     }
+
+    /// <summary>Whether it is but said that there is much of something that the loaf has.</summary>
+    private bool IsPlenty(Clause clause) => clause.Parts[0].Lexeme.Is("plenty") && meaning.IsOwn(clause.First("to")!.Thing!);
 
     private void NotRead(string said) => problems.Add(sentences.Say("asked-not-read", ("words", said)));
 

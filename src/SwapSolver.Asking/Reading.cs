@@ -69,6 +69,12 @@ internal sealed partial class Reading(
         rescaled = ReadRescale() ?? ReadHad();
         foreach (var clause in clauses.Where(clause => clause != rescaled).Where(clause => clause.IsNegated || (clause.Means == "UNSUPPORTED" && !IsSaidBySize(clause))))
         {
+            if (clause is { IsNegated: false } && clause.First("animals")?.Is("animalsathome") is true && IsOfPoisonGone)
+            {
+                problems.Add(sentences.Say("asked-animals"));
+                continue;
+            }
+
             // What a word of another subject is about is not answered; what else is asked is, and the reply says so.
             isTurned |= !clause.IsNegated && clause.First("topic") is null && clause.First("health") is null && clause.First("aday") is null;
             problems.Add(sentences.Say(clause.IsNegated ? "asked-negated" : "asked-unsupported", ("words", clause.Words)));
@@ -153,6 +159,9 @@ internal sealed partial class Reading(
             Problem = string.Join(' ', problems.Distinct()),
         };
     }
+
+    /// <summary>Whether only what poisons animals is to go, as xylitol from a house with a dog: that is answered, with the caution.</summary>
+    private bool IsOfPoisonGone => All("WITHOUT").SelectMany(clause => clause.All("without")).ToList() is { Count: > 0 } gone && gone.All(name => name.Is("poisonous"));
 
     /// <summary>Whether a size says it: who says how large has said what a bigger one is, and who names the tin that it is one loaf; of another
     /// size all amounts are told, that of the flour too.</summary>

@@ -25,7 +25,12 @@ internal sealed class LexemeFinder
     /// <summary>Shorter parts of a word are no words [letters].</summary>
     private const int ShortestPart = 3;
 
+    /// <summary>Class of what is called otherwise in every phrase: a bap is a roll.</summary>
+    private const string SaidFor = "saidfor";
+
     private readonly PhraseTree phrases;
+
+    private readonly FrozenDictionary<string, string> saidFor;
 
     private readonly ThingWords things;
 
@@ -38,19 +43,20 @@ internal sealed class LexemeFinder
     /// <summary>Finds these words.</summary>
     public LexemeFinder(QuestionWords words, ThingWords things, SpokenNames names, Phrases sentences)
     {
-        phrases = new PhraseTree(words.Words.Where(word => !PartCutter.Classes.Contains(word.Class)));
+        phrases = new PhraseTree(words.Words.Where(word => word.Class != SaidFor && !PartCutter.Classes.Contains(word.Class)));
+        saidFor = words.Words.Where(word => word.Class == SaidFor).ToFrozenDictionary(word => word.Phrase, word => word.Means, StringComparer.Ordinal);
         this.things = things;
         this.names = names;
         this.sentences = sentences;
-        spelling = new Spelling(phrases.AllWords.Concat(things.AllWords).ToFrozenSet(StringComparer.Ordinal));
+        spelling = new Spelling(phrases.AllWords.Concat(things.AllWords).Concat(saidFor.Keys.SelectMany(phrase => phrase.Split(' '))).ToFrozenSet(StringComparer.Ordinal));
     }
 
     /// <summary>The lexemes of a text, and what was taken for granted.</summary>
     public (ImmutableArray<Lexeme> Lexemes, ImmutableArray<string> Assumed) In(string text)
     {
         var assumed = new List<string>();
-        var cuts = WithoutHyphens(WordCutter.Of(text)).SelectMany(Parted).SelectMany(cut => Unjoined(cut, assumed)).Select(cut => Spelt(cut, assumed)).ToList();
-        var words = cuts.Select(cut => cut.Text).ToList();
+        var cuts = Joined([.. WithoutHyphens(WordCutter.Of(text)).SelectMany(Parted).SelectMany(cut => Unjoined(cut, assumed)).Select(cut => Spelt(cut, assumed))]);
+        var words = cuts.Select(cut => saidFor.GetValueOrDefault(cut.Text, cut.Text)).ToList();
         var lexemes = new List<Lexeme>();
         for (var place = 0; place < cuts.Count;)
         {
@@ -68,14 +74,14 @@ internal sealed class LexemeFinder
         // 50/50 is no whole of two halves.
         if (NumberFinder.At(cuts, place) is { } number && number.Length >= length && !classes.ContainsKey(Lexeme.Fifty))
         {
-            return (NumberOf(string.Join(' ', words.Skip(place).Take(number.Length)), number.Value), number.Length);
+            return (NumberOf(Said(cuts, place, number.Length), number.Value), number.Length);
         }
 
         var named = cuts[place].Kind == CutKind.Word ? things.At(cuts, place) : null;
         // A part of a name is less than a phrase of the same words; a whole name is as much.
         var isName = named is { } found && (found.Length > length || (found.Length == length && (found.Thing.Ingredient is not null || found.Thing.LeftOut is not null || classes.ContainsKey(Lexeme.Filler))));
         var taken = isName ? named!.Value.Length : Math.Max(1, length);
-        var said = string.Join(' ', words.Skip(place).Take(taken));
+        var said = Said(cuts, place, taken);
         if (isName)
         {
             return (new Lexeme(said, length == taken ? classes : ImmutableDictionary<string, string>.Empty, named!.Value.Thing), taken);
@@ -87,6 +93,24 @@ internal sealed class LexemeFinder
         }
 
         return (new Lexeme(said, Of(cuts[place].Kind switch { CutKind.Stop => Lexeme.Stop, CutKind.Sign => Lexeme.Filler, _ => Lexeme.Unknown }, string.Empty), null), 1);
+    }
+
+    private static string Said(List<Cut> cuts, int place, int length) => string.Join(' ', cuts.Skip(place).Take(length).Select(cut => cut.Text));
+
+    /// <summary>Two words that are said for one, as soda bread for bread, in one piece.</summary>
+    private List<Cut> Joined(List<Cut> cuts)
+    {
+        for (var place = cuts.Count - 2; place >= 0; place--)
+        {
+            var both = $"{cuts[place].Text} {cuts[place + 1].Text}";
+            if (saidFor.ContainsKey(both))
+            {
+                cuts[place] = cuts[place] with { Text = both };
+                cuts.RemoveAt(place + 1);
+            }
+        }
+
+        return cuts;
     }
 
     /// <summary>The phrase at a place. 'Have no more than' is no phrase with 'have no' in it.</summary>
@@ -153,7 +177,7 @@ internal sealed class LexemeFinder
     }
 
     private bool IsKnown(string word) =>
-        phrases.AllWords.Contains(word) || things.AllWords.Contains(names.FormOf(word)) || names.Describes(word) || names.Of([word]) is not null;
+        phrases.AllWords.Contains(word) || saidFor.ContainsKey(word) || things.AllWords.Contains(names.FormOf(word)) || names.Describes(word) || names.Of([word]) is not null;
 
     private Cut Spelt(Cut cut, List<string> assumed)
     {

@@ -19,6 +19,8 @@ internal sealed class ThingWords
     /// <summary>No name begins with it, though half-and-half has it.</summary>
     private const string And = "and";
 
+    private static readonly ImmutableArray<string> Ground = ["flour", "meal"];
+
     private readonly SpokenNames names;
 
     private readonly FrozenDictionary<string, string> leftOut;
@@ -93,6 +95,12 @@ internal sealed class ThingWords
 
     /// <summary>Whether a word by itself tells nothing of what is named, as natural.</summary>
     public bool IsPlain(string word) => plain.Contains(names.FormOf(word));
+
+    /// <summary>Whether two things are one nut or seed, ground: almond meal and blanched almond flour.</summary>
+    public bool IsGroundAlike(string id, string other) =>
+        WordsOf(id).First() == WordsOf(other).First() && IsGround(id) && IsGround(other);
+
+    private bool IsGround(string id) => WordsOf(id).Any(Ground.Contains);
 
     /// <summary>The words of an id, in their one form.</summary>
     public IEnumerable<string> WordsOf(string id) => id.Split('-').Select(names.FormOf);

@@ -106,6 +106,12 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
             own = [.. Ingredients.Where(one => one.Groups.Contains(word) || one.Allergens.Carries(IdOf(word)))];
         }
 
+        // Ground almonds are called so where they are blanched too.
+        if (own.Count == 0 && thing.Ingredient is { } named && Ingredients.Where(one => words.IsGroundAlike(one.Id, named.Id)).ToList() is [var like] && newcomer?.Thing?.Ingredient?.Id != like.Id)
+        {
+            own = [like];
+        }
+
         if (own.Count == 0 && OwnOfRole(thing) is { } doesIt)
         {
             own = [doesIt];
@@ -199,7 +205,8 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
     /// <summary>Lines with all words of the name; else those of which the first word of the name is the first.</summary>
     private List<Ingredient> Own(Thing thing)
     {
-        if (words.OwnWordOf(thing) is { } bears)
+        // Chocolate is cocoa where there is no chocolate.
+        if (words.OwnWordOf(thing) is { } bears && !Ingredients.Any(one => thing.Words.All(words.WordsOf(one.Id).Contains)))
         {
             return [.. Ingredients.Where(one => words.WordsOf(one.Id).Contains(bears))];
         }
