@@ -265,7 +265,8 @@ internal sealed partial class Reading
                 assumed.Add(sentences.Say("asked-one-measure", ("words", clause.Words), ("measure", clause.First("measure")!.Means("measure"))));
             }
 
-            var many = isWeighed ? "1" : clause.First(Lexeme.Count)?.Text ?? "1";
+            // A fraction was cut at its stroke.
+            var many = isWeighed ? "1" : clause.First(Lexeme.Count)?.Text.Replace(" / ", "/", StringComparison.Ordinal) ?? "1";
             var measure = clause.First("measure")!.Means("measure");
             told = told with { Text = char.IsAsciiDigit(measure[0]) ? $"{measure} {clause.First("thing")!.Text}" : $"{many} {measure} {clause.First("thing")!.Text}" };
             return QuestionKind.Convert;

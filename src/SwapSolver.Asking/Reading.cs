@@ -167,7 +167,7 @@ internal sealed partial class Reading(
     /// size all amounts are told, that of the flour too.</summary>
     private bool IsSaidBySize(Clause clause) =>
         (told.IsSized && (clause.First("bigger") is not null || clause.First("amountof") is not null))
-        || (told is { Slices: not null, Factor: 1 } && (clause.First("smallpieces") ?? clause.First("bigpieces")) is not null) || (told.Tin is not null && clause.First("asone") is not null);
+        || (told is { Slices: not null, Factor: 1 } && (clause.First("smallpieces") ?? clause.First("bigpieces")) is not null) || (told.MassGrams is not null && All("PIECES").Any() && clause.First("bigpieces") is not null) || (told.Tin is not null && clause.First("asone") is not null);
 
     private Understanding NotUnderstood()
     {

@@ -147,8 +147,10 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
         var thing = lexeme.Thing!;
         if (thing.Ingredient is { } exact)
         {
-            Note(lexeme, thing, exact);
-            return exact;
+            // Who has Dutch cocoa in the cake and uses just the cocoa uses that.
+            var comes = thing.Assumed is not null && !IsInFormula(exact.Id) && outgoing is not null && OwnLike(thing) is { } own && !own.Equals(outgoing) && thing.Words.All(words.WordsOf(own.Id).Contains) ? own : exact;
+            Note(lexeme, thing, comes);
+            return comes;
         }
 
         if (thing.Says is { } says)
