@@ -35,6 +35,14 @@ internal sealed partial class Reading
             return true;
         }
 
+        if (goal.Is("praising") && IsTold(goal))
+        {
+            // That it came out soft is no wish that it be.
+            NotRead(clause.Words);
+            isTurned |= clauses.All(other => other == clause || other.Means == "IDLE");
+            return true;
+        }
+
         if (!IsForetold(clause))
         {
             return false;
@@ -44,6 +52,9 @@ internal sealed partial class Reading
         NotRead(clause.Words);
         return true;
     }
+
+    /// <summary>Whether a word is of how it came out.</summary>
+    private bool IsTold(Lexeme word) => Before(word).Reverse().TakeWhile(lexeme => (lexeme.MayBeSkipped || lexeme.Text == "and") && !lexeme.Is(Lexeme.Stop)).Any(lexeme => lexeme.Is("cameout"));
 
     /// <summary>What is wished for by a word; its contrary where less of it is, as in 'a bit less moist'; null where that has no name.</summary>
     private AskedTarget? GoalOf(Lexeme goal)

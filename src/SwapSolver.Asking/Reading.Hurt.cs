@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using SwapSolver.Asking.Text;
 
 namespace SwapSolver.Asking;
@@ -35,6 +36,36 @@ internal sealed partial class Reading
             ReadHeld(meaning.Found(told.To));
         }
     }
+
+    /// <summary>Classes of words with which something may be asked for beside what makes ill.</summary>
+    private static readonly ImmutableArray<string> AsksForIt =
+        ["ask", "use", "swap", "put", "instead", "standin", "standinafter", "replaces", "only", "sole", "alone", "wish", "how", "what", "please", "welcome", "goesin", "mustbe", "for", "where", "addto", "arrow", Lexeme.Stop];
+
+    /// <summary>Classes of words with which something makes ill, or is not eaten.</summary>
+    private static readonly ImmutableArray<string> Harms = ["bodily", "allergy", "cannothave", "hurts", "illness"];
+
+    /// <summary>What somebody may be allergic to comes in for nothing: I am allergic to walnuts, my son to almonds; almonds I can't have, hazelnuts I can.</summary>
+    private void ReadHarm()
+    {
+        var harms = lexemes.Where(lexeme => Harms.Any(lexeme.Is)).ToList();
+        if (told.To.Length == 0 || harms.Count == 0)
+        {
+            return;
+        }
+
+        foreach (var comes in lexemes.Where(lexeme => lexeme.Thing is not null && IsComing(lexeme)))
+        {
+            var since = Before(comes).Reverse().TakeWhile(lexeme => lexeme.Text is "is" or "are" || !AsksForIt.Any(lexeme.Is)).ToList();
+            var next = Behind(comes).FirstOrDefault(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop));
+            if ((since.Any(harms.Contains) && !(next is not null && !next.Is(Lexeme.Stop) && AsksForIt.Any(next.Is))) || (next is not null && harms.Contains(next)))
+            {
+                Refused("asked-harm", comes.Text);
+            }
+        }
+    }
+
+    /// <summary>Whether a name is that of what comes in.</summary>
+    private bool IsComing(Lexeme name) => name.Thing!.Ingredient?.Id == told.To || meaning.Anew().In(name, meaning.Found(told.From))?.Id == told.To;
 
     /// <summary>What is first named to go; null where nothing is.</summary>
     private Lexeme? NamedOut => All("REPLACE", "LACK", "WITHOUT").Select(clause => clause.First("from") ?? clause.First("without")).FirstOrDefault(name => name is not null);

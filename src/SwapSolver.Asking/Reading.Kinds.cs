@@ -251,8 +251,11 @@ internal sealed partial class Reading
     private bool IsDoubted() => isOffered || All("TO", "REPLACE").Any(clause => clause.First("only") is not null)
         || (!lexemes.Any(lexeme => lexeme.Is("how")) && (lexemes.Any(lexeme => lexeme.Is("ask")) || question.Contains('?', StringComparison.Ordinal)));
 
+    /// <summary>Classes of words with which something is done with a measure of something, and not asked what it weighs.</summary>
+    private static readonly ImmutableArray<string> OfDoing = ["use", "addto", "put", "out", "more", "less", "partly"];
+
     private bool IsMeasure() =>
-        (All("MEASURE").Any() && (All("CONVERT").Any() || clauses.All(clause => clause.Means is "MEASURE" or "BAKE_WORD" || (IsAsked && clause.Means is "MASS"))))
+        (All("MEASURE").Any() && (All("CONVERT").Any() || !lexemes.Any(lexeme => OfDoing.Any(lexeme.Is)) && clauses.All(clause => clause.Means is "MEASURE" or "BAKE_WORD" || (IsAsked && clause.Means is "MASS"))))
         || (All("CONVERT").Any() && told.From.Length == 0 && told.Without.IsEmpty && OnlyThingUnread() is not null);
 
     private QuestionKind ReadMeasure()

@@ -38,6 +38,13 @@ internal sealed partial class Reading
             NotRead(All("TO"));
         }
 
+        // To leave some eggs out is not to leave out the eggs.
+        if (All("WITHOUT").Where(clause => clause.First("outword") is not null || clause.First("out") is not null).SelectMany(clause => clause.All("without")).FirstOrDefault(name => Before(name).LastOrDefault()?.Text == "some") is { } less)
+        {
+            isTurned = true;
+            NotRead($"some {less.Text}");
+        }
+
         if (told.OvenCelsius is not null && !IsTimed)
         {
             NotRead(string.Join(' ', All("OVEN", "GAS").Select(clause => clause.Words)));
@@ -63,7 +70,7 @@ internal sealed partial class Reading
         // not what comes in, may belong to it.
         isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is) || lexeme.Thing is not null || IsBeforeLimit(lexeme) || (told.Factor is not null && (lexeme.Is("instead") || lexeme.Is("swap")))) || told.Text.Length > 0 || (told.To.Length == 0 && IsInsteadOf() && rest.Any(lexeme => (lexeme.Is(Lexeme.Unknown) || lexeme.Is("makesother")) && IsInSentenceOfSwap(lexeme)));
         // Pumpkin pie spice is no pumpkin.
-        isTurned |= told.To.Length > 0 && rest.Any(lexeme => lexeme.Is("makesother") && Before(lexeme).LastOrDefault()?.Thing is not null);
+        isTurned |= rest.Any(lexeme => lexeme.Is("makesother") && Before(lexeme).LastOrDefault()?.Thing is not null);
         // A third of the flour is not the flour.
         isTurned |= told.From.Length > 0 && rest.Any(lexeme => lexeme.Is("share"));
         // Of several swaps one may be denied by what is not read.

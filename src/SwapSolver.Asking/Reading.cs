@@ -103,6 +103,8 @@ internal sealed partial class Reading(
         ReadHurt();
         ReadLoneCount();
         ReadGuess(isPart);
+        ReadHarm();
+        ReadExempt();
         if (told.From.Length > 0 && All("FACTOR").FirstOrDefault(IsOfOneThing) is { } ofOne)
         {
             // Half the butter and olive oil for the rest is no half of the cake.

@@ -12,10 +12,9 @@ internal sealed partial class ThingMeaning
     public IEnumerable<LeftOutWish> LeftOut(Lexeme lexeme, bool isAllergy)
     {
         var thing = lexeme.Thing!;
-        if (isAllergy && thing.LeftOut is null && Named(thing) is { } part && words.SoldInParts.FirstOrDefault(part.Allergens.Carries) is { } whole)
+        if (isAllergy && OfAllergy(lexeme) is { } kept)
         {
-            assumed.Add(sentences.Say("asked-allergen", ("thing", lexeme.Text), ("ingredient", whole)));
-            return [new LeftOutWish(whole, whole)];
+            return kept;
         }
 
         if (thing.LeftOut is { } word)
@@ -42,7 +41,14 @@ internal sealed partial class ThingMeaning
         }
 
         var ids = words.Pantry.Ids.Where(id => thing.Words.All(words.WordsOf(id).Contains)).ToList();
-        var ownLike = OwnLike(thing) ?? OwnOfRole(thing);
+        var ownLike = (thing.Says is null || IsSaidOf(thing) ? OwnLike(thing) : null) ?? OwnOfRole(thing);
+        if (thing.Says is null && !ids.Any(IsInFormula) && ownLike is { } here)
+        {
+            // No chocolate is no cocoa where there is no other.
+            Note(lexeme, thing, here);
+            return [.. ids.Append(here.Id).Select(id => new LeftOutWish(id, id))];
+        }
+
         if (thing.Says is { } says && ownLike is null)
         {
             problems.Add(sentences.Say("asked-other-thing", ("thing", lexeme.Text), ("reason", says)));
@@ -56,6 +62,9 @@ internal sealed partial class ThingMeaning
 
         return (thing.Says is null ? ids : [ownLike!.Id]).Select(id => new LeftOutWish(id, id));
     }
+
+    /// <summary>Whether a line of the formula bears every word that tells something: psyllium fibre is psyllium, and pumpkin spice is no pumpkin.</summary>
+    private bool IsSaidOf(Thing thing) => OwnLike(thing) is { } own && thing.Words.All(word => words.IsPlain(word) || words.WordsOf(own.Id).Contains(word));
 
     /// <summary>What is to be left out where the formula has no such line: the line that it is a part of, or itself, that it may not come in.</summary>
     private IEnumerable<LeftOutWish> NotThere(Lexeme lexeme, Ingredient named)

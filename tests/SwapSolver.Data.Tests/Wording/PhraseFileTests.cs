@@ -14,7 +14,7 @@ public sealed partial class PhraseFileTests
     private static readonly HashSet<string> Gaps =
     [
         "after", "aims", "allergens", "balance", "before", "caution", "changes", "count", "factor", "figures", "food", "formula", "from", "goal", "grams", "high",
-        "gone", "hundred", "ingredient", "ingredients", "like", "limit", "low", "meaning", "minutes", "missed", "names", "reason", "reasons", "size", "slices", "swap", "thing", "tin", "title", "to",
+        "gone", "hundred", "ingredient", "ingredients", "like", "limit", "low", "meaning", "minutes", "missed", "names", "reason", "reasons", "size", "slices", "swap", "thing", "measure", "tin", "title", "to",
         "unit", "value", "whole", "why", "wish", "wishes", "words",
     ];
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
@@ -15,6 +16,10 @@ public sealed class FrontierTests
     /// <summary>Apart by less than this, of itself, two readings are the same [1]: the recheck's own tolerance.</summary>
     private const double Same = 1e-6;
 
+    private const int Points = 5;
+
+    private static readonly ConcurrentDictionary<string, (Formula Loaf, List<FrontierPoint> Points)> Known = new(StringComparer.Ordinal);
+
     public static TheoryData<string, string, string> Traded => new()
     {
         { "Walnut", "net-carbohydrate", "protein" },
@@ -28,7 +33,7 @@ public sealed class FrontierTests
     [MemberData(nameof(Traded))]
     public void No_point_is_better_in_both_readings_than_another(string name, string first, string second)
     {
-        var (loaf, points) = Trace(name, first, second, 6);
+        var (loaf, points) = Traced(name, first, second);
         Assert.True(points.Count >= 2, $"{points.Count} points");
         var (one, other) = (Reading(first), Reading(second));
         Expect.None(
@@ -50,11 +55,11 @@ public sealed class FrontierTests
     public void No_formula_beats_a_point(string name, string first, string second)
     {
         // Asked for in another way: a formula that is better in the first reading and no worse in the second, by bands alone.
-        var (loaf, points) = Trace(name, first, second, 4);
+        var (loaf, points) = Traced(name, first, second);
         var (one, other) = (Reading(first), Reading(second));
         foreach (var point in points)
         {
-            var problem = new Frontier(loaf, one, other, 4, [], Habits.Usual).Problem(TestKitchen.Bakehouse);
+            var problem = new Frontier(loaf, one, other, Points, [], Habits.Usual).Problem(TestKitchen.Bakehouse);
             var better = problem with { Holds = [.. problem.Holds, Beyond(one, point.First.Value, 1e-4), Beyond(other, point.Second.Value, 0)] };
             Assert.NotEqual(Outcome.Optimal, Ask.Solve.RunInSteps(better, Ask.Ample, CancellationToken.None).Outcome);
         }
@@ -158,6 +163,10 @@ public sealed class FrontierTests
         var balance = TestKitchen.Bakehouse.Balances.Find(parts[0])!;
         return new TradedReading(balance, parts.Length > 1 ? Enum.Parse<Better>(parts[1], ignoreCase: true) : balance.Settings.Target.Better);
     }
+
+    /// <summary>Traced once: each test looks at the same points in its own way.</summary>
+    private static (Formula Loaf, List<FrontierPoint> Points) Traced(string name, string first, string second) =>
+        Known.GetOrAdd(name, _ => Trace(name, first, second, Points));
 
     private static (Formula Loaf, List<FrontierPoint> Points) Trace(string name, string first, string second, int points)
     {

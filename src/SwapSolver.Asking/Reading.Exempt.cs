@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Ingredients;
+
+namespace SwapSolver.Asking;
+
+/// <content>Where a word of leaving out leaves nothing out, or not all: no egg allergy here; no dairy but butter; lactose-free yogurt.</content>
+internal sealed partial class Reading
+{
+    /// <summary>Words behind which stands what is eaten all the same.</summary>
+    private static readonly ImmutableArray<string> Exempting = ["but", "with", "but with", "plus", "though", "save", "besides"];
+
+    private void ReadExempt()
+    {
+        foreach (var name in lexemes.Where(lexeme => lexeme.Thing is not null))
+        {
+            var before = Before(name).LastOrDefault(lexeme => lexeme.Is("out") || !lexeme.Is("article"));
+            var next = Behind(name).FirstOrDefault();
+            if (before is not null && next?.Is("ailment") is true && !before.Is("bodily") && (before.Is("out") || before.Is("lack") || before.Is("not")))
+            {
+                Refused("asked-not-read", $"{before.Text} {name.Text} {next.Text}");
+            }
+            else if (before is not null && IsExempted(name, before))
+            {
+                Refused("asked-not-read", $"{before.Text} {name.Text}");
+            }
+            else if (before is not null && IsProduct(name, before))
+            {
+                Refused("asked-not-read", $"{before.Text} {name.Text}");
+            }
+        }
+    }
+
+    /// <summary>Whether a line is named as eaten that would go with what is left out.</summary>
+    private bool IsExempted(Lexeme name, Lexeme before)
+    {
+        var isAdded = before.Text == "and" && Before(before).LastOrDefault() is { } first && (first.Is("free") || first.Is("diet"));
+        return (isAdded || Exempting.Contains(before.Text))
+            && Behind(name).FirstOrDefault()?.Is("allergy") is not true
+            && All("WITHOUT", "DIET").Any(clause => SentenceOf(clause.Parts[0].Lexeme) == SentenceOf(name))
+            && meaning.LineOf(name) is { } line
+            && (IsAgainstDiet(line) || told.Without.Any(wish => wish.Id != line.Id && (line.Allergens.Carries(wish.Id) || line.Groups.Contains(wish.Id))))
+            && told.Without.All(wish => wish.Id != line.Id);
+    }
+
+    /// <summary>Whether a food is named that is sold without what it holds: it is another food, and the pantry has it not.</summary>
+    private bool IsProduct(Lexeme name, Lexeme before)
+    {
+        if ((name.Thing!.Ingredient ?? meaning.LineOf(name)) is not { } food)
+        {
+            return false;
+        }
+
+        return (before.Is("diet") && IsAgainstDiet(food))
+            || (before.Is("free") && Before(before).LastOrDefault() is { Thing: { } without } said && without.LeftOut is not null
+                && meaning.Anew().LeftOut(said, isAllergy: false).Any(wish => food.Allergens.Carries(wish.Id) || food.Groups.Contains(wish.Id)));
+    }
+
+    private bool IsAgainstDiet(Ingredient food) => (told.Diet == "VEGAN" && !food.Suits.Vegan) || (told.Diet == "VEGETARIAN" && !food.Suits.Vegetarian);
+}
