@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using SwapSolver.Asking.Text;
 using SwapSolver.Kitchen.Ingredients;
 
@@ -7,9 +6,6 @@ namespace SwapSolver.Asking;
 /// <content>Where a word of leaving out leaves nothing out, or not all: no egg allergy here; no dairy but butter; lactose-free yogurt.</content>
 internal sealed partial class Reading
 {
-    /// <summary>Words behind which stands what is eaten all the same.</summary>
-    private static readonly ImmutableArray<string> Exempting = ["but", "with", "but with", "plus", "though", "save", "besides"];
-
     private void ReadExempt()
     {
         foreach (var name in lexemes.Where(lexeme => lexeme.Thing is not null))
@@ -35,9 +31,10 @@ internal sealed partial class Reading
     private bool IsExempted(Lexeme name, Lexeme before)
     {
         var isAdded = before.Text == "and" && Before(before).LastOrDefault() is { } first && (first.Is("free") || first.Is("diet"));
-        return (isAdded || Exempting.Contains(before.Text))
+        return (isAdded || before.Is("exempting"))
             && Behind(name).FirstOrDefault()?.Is("allergy") is not true
             && All("WITHOUT", "DIET").Any(clause => SentenceOf(clause.Parts[0].Lexeme) == SentenceOf(name))
+            && !All("REPLACE", "TO").Any(clause => clause.Parts.Any(part => ReferenceEquals(part.Lexeme, name)))
             && meaning.LineOf(name) is { } line
             && (IsAgainstDiet(line) || told.Without.Any(wish => wish.Id != line.Id && (line.Allergens.Carries(wish.Id) || line.Groups.Contains(wish.Id))))
             && told.Without.All(wish => wish.Id != line.Id);
@@ -46,8 +43,10 @@ internal sealed partial class Reading
     /// <summary>Whether a food is named that is sold without what it holds: it is another food, and the pantry has it not.</summary>
     private bool IsProduct(Lexeme name, Lexeme before)
     {
-        if ((name.Thing!.Ingredient ?? meaning.LineOf(name)) is not { } food)
+        var next = Behind(name).FirstOrDefault();
+        if ((name.Thing!.Ingredient ?? meaning.LineOf(name)) is not { } food || (next is not null && (next.Is("free") || next.Is("standinafter") || next.Is("alone"))))
         {
+            // Vegan, egg-free; a vegan butter substitute.
             return false;
         }
 

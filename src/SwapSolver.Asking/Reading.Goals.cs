@@ -54,7 +54,7 @@ internal sealed partial class Reading
     }
 
     /// <summary>Whether a word is of how it came out.</summary>
-    private bool IsTold(Lexeme word) => Before(word).Reverse().TakeWhile(lexeme => (lexeme.MayBeSkipped || lexeme.Text == "and") && !lexeme.Is(Lexeme.Stop)).Any(lexeme => lexeme.Is("cameout"));
+    private bool IsTold(Lexeme word) => Before(word).Reverse().TakeWhile(lexeme => (lexeme.MayBeSkipped || lexeme.Text == "and") && !lexeme.Is(Lexeme.Stop) && !lexeme.Is("wish") && !lexeme.Is("please") && !lexeme.Is("exempting")).Any(lexeme => lexeme.Is("cameout"));
 
     /// <summary>What is wished for by a word; its contrary where less of it is, as in 'a bit less moist'; null where that has no name.</summary>
     private AskedTarget? GoalOf(Lexeme goal)

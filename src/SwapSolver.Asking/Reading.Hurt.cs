@@ -48,7 +48,7 @@ internal sealed partial class Reading
     private void ReadHarm()
     {
         var harms = lexemes.Where(lexeme => Harms.Any(lexeme.Is)).ToList();
-        if (told.To.Length == 0 || harms.Count == 0)
+        if (told.From.Length == 0 || told.To.Length == 0 || harms.Count == 0)
         {
             return;
         }
@@ -56,7 +56,7 @@ internal sealed partial class Reading
         foreach (var comes in lexemes.Where(lexeme => lexeme.Thing is not null && IsComing(lexeme)))
         {
             var since = Before(comes).Reverse().TakeWhile(lexeme => lexeme.Text is "is" or "are" || !AsksForIt.Any(lexeme.Is)).ToList();
-            var next = Behind(comes).FirstOrDefault(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop));
+            var next = Behind(comes).FirstOrDefault(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop) || AsksForIt.Any(lexeme.Is));
             if ((since.Any(harms.Contains) && !(next is not null && !next.Is(Lexeme.Stop) && AsksForIt.Any(next.Is))) || (next is not null && harms.Contains(next)))
             {
                 Refused("asked-harm", comes.Text);

@@ -39,7 +39,7 @@ internal sealed partial class Reading
         }
 
         // To leave some eggs out is not to leave out the eggs.
-        if (All("WITHOUT").Where(clause => clause.First("outword") is not null || clause.First("out") is not null).SelectMany(clause => clause.All("without")).FirstOrDefault(name => Before(name).LastOrDefault()?.Text == "some") is { } less)
+        if (All("WITHOUT").Where(clause => clause.First("outword") is not null || clause.First("out") is not null).SelectMany(clause => clause.All("without")).FirstOrDefault(name => Before(name).LastOrDefault()?.Is("someof") is true) is { } less)
         {
             isTurned = true;
             NotRead($"some {less.Text}");

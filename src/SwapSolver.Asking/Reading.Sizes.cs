@@ -203,7 +203,7 @@ internal sealed partial class Reading
         }
 
         // Smaller ones of the same dough are no smaller batch.
-        var isFewer = slices < formula.Slices && said.Parts[0].Lexeme is var begun && (begun.Is("only") || JustBefore(begun)?.Is("narrow") is true);
+        var isFewer = slices < formula.Slices && lexemes.Any(lexeme => lexeme.Is("weaksame")) && said.Parts[0].Lexeme is var begun && (begun.Is("only") || JustBefore(begun)?.Is("narrow") is true);
         var isSame = !isFewer && lexemes.Any(lexeme => lexeme.Is("sameamount")) && !lexemes.Any(lexeme => lexeme.Is("person"));
         var isScaled = lexemes.Any(lexeme => lexeme.Is("aslarge") || (lexeme.Is("bigger") && !(isSame && lexeme.Is("sizedown"))));
         var cut = isScaled ? null : All("SLICES").FirstOrDefault(IsCut) ?? (isSame ? said : null);

@@ -88,6 +88,12 @@ internal sealed partial class Reading
             assumed.Add(sentences.Say("asked-all-of-it", ("thing", goesOut.Name)));
         }
 
+        if (first.First("whatkind") is { } kind && goesOut is not null && !kind.Text.Contains(goesOut.Role.ToString(), StringComparison.OrdinalIgnoreCase))
+        {
+            // Which oil instead of butter? What else can stand in is told too.
+            NotRead(kind.Text);
+        }
+
         isMadeOf = inLexeme?.Thing?.IsMadeOf is true;
         told = told with { From = goesOut?.Id ?? string.Empty, To = comesIn?.Id ?? string.Empty };
         ReadGoing(outLexeme, inLexeme, goesOut);

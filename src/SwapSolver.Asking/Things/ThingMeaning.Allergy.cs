@@ -38,8 +38,8 @@ internal sealed partial class ThingMeaning
     private bool HasAllOf(string group, string allergen) =>
         words.Pantry.Ids.Select(Found).Where(one => one.Groups.Contains(group)).Select(one => one.Allergens.Carries(allergen)).DefaultIfEmpty(false).All(carries => carries);
 
-    /// <summary>All that comes of the same plant, whatever was made of it: who is allergic to almond flour drinks no almond drink; null where its name does
-    /// not tell.</summary>
+    /// <summary>All whose name begins with the same plant, whatever was made of it: who is allergic to almond flour drinks no almond drink; null where
+    /// the name does not tell.</summary>
     private LeftOutWish[]? Species(Ingredient form)
     {
         var species = words.WordsOf(form.Id).First();

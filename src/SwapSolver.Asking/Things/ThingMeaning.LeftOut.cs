@@ -52,7 +52,8 @@ internal sealed partial class ThingMeaning
         if (thing.Says is { } says && ownLike is null)
         {
             problems.Add(sentences.Say("asked-other-thing", ("thing", lexeme.Text), ("reason", says)));
-            return [];
+            // No potatoes, and so no starch of them; flour may be any.
+            return thing.Words.Any(words.Tells) ? ids.Select(id => new LeftOutWish(id, id)) : [];
         }
 
         if (ids.Count > 0 && ownLike is null && !ids.Any(IsInFormula))
