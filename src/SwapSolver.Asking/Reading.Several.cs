@@ -53,7 +53,8 @@ internal sealed partial class Reading
             return;
         }
 
-        if (goesOut?.Role is Role.LeaveningBlend or Role.Acid or Role.Base && meaning.In(also, goesOut) is { } comesToo && comesToo.Id != told.To)
+        // Milk with a little vinegar for buttermilk is two doses of which nobody can work out more than one.
+        if (Leavens(goesOut) && told.To.Length > 0 && Leavens(meaning.Found(told.To)) && meaning.In(also, goesOut) is { } comesToo && Leavens(comesToo) && comesToo.Id != told.To)
         {
             ReadHeld(comesToo);
             told = told with { AlsoTo = comesToo.Id };
@@ -63,6 +64,8 @@ internal sealed partial class Reading
         isTurned = true;
         NotRead(swap.Words);
     }
+
+    private static bool Leavens(Ingredient? one) => one?.Role is Role.LeaveningBlend or Role.Acid or Role.Base;
 
     /// <summary>A swap beside the first. Half of two swaps would be sent out as the whole: one that is not sure turns the question.</summary>
     private void ReadAlsoSwapped(Clause more)
