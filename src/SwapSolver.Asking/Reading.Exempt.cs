@@ -10,22 +10,24 @@ internal sealed partial class Reading
     {
         foreach (var name in lexemes.Where(lexeme => lexeme.Thing is not null))
         {
-            var before = Before(name).LastOrDefault(lexeme => lexeme.Is("out") || !lexeme.Is("article"));
-            var next = Behind(name).FirstOrDefault();
-            if (before is not null && next?.Is("ailment") is true && !before.Is("bodily") && (before.Is("out") || before.Is("lack") || before.Is("not")))
+            if (Before(name).LastOrDefault(lexeme => lexeme.Is("out") || !lexeme.Is("article")) is not { } before)
+            {
+                continue;
+            }
+
+            if (IsDeniedAilment(before) && Behind(name).FirstOrDefault() is { } next && next.Is("ailment"))
             {
                 Refused("asked-not-read", $"{before.Text} {name.Text} {next.Text}");
             }
-            else if (before is not null && IsExempted(name, before))
-            {
-                Refused("asked-not-read", $"{before.Text} {name.Text}");
-            }
-            else if (before is not null && IsProduct(name, before))
+            else if (IsExempted(name, before) || IsProduct(name, before))
             {
                 Refused("asked-not-read", $"{before.Text} {name.Text}");
             }
         }
     }
+
+    /// <summary>Whether a word before an allergy says that there is none.</summary>
+    private static bool IsDeniedAilment(Lexeme before) => !before.Is("bodily") && (before.Is("out") || before.Is("lack") || before.Is("not"));
 
     /// <summary>Whether a line is named as eaten that would go with what is left out.</summary>
     private bool IsExempted(Lexeme name, Lexeme before)

@@ -57,7 +57,8 @@ internal sealed partial class Reading
         {
             var since = Before(comes).Reverse().TakeWhile(lexeme => lexeme.Text is "is" or "are" || !AsksForIt.Any(lexeme.Is)).ToList();
             var next = Behind(comes).FirstOrDefault(lexeme => !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop) || AsksForIt.Any(lexeme.Is));
-            if ((since.Any(harms.Contains) && !(next is not null && !next.Is(Lexeme.Stop) && AsksForIt.Any(next.Is))) || (next is not null && harms.Contains(next)))
+            var isAskedBehind = next is not null && !next.Is(Lexeme.Stop) && AsksForIt.Any(next.Is);
+            if ((since.Any(harms.Contains) && !isAskedBehind) || (next is not null && harms.Contains(next)))
             {
                 Refused("asked-harm", comes.Text);
             }

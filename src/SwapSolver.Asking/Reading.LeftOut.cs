@@ -54,7 +54,7 @@ internal sealed partial class Reading
         foreach (var clause in All("REPLACE").Where(clause => clause.Parts is [{ Part: "to" }, { Part: "not", Lexeme: var not }, { Part: "from" }] && not.Is("thatsnot")).ToList())
         {
             // A yogurt that is not dairy does not come in for the dairy.
-            clauses = clauses.Replace(clause, clause with { Means = "WITHOUT", Parts = [.. clause.Parts.Skip(1).Select(part => part.Part == "from" ? part with { Part = "without" } : part)] });
+            clauses = clauses.Replace(clause, LeavingOutWhatIs(clause with { Parts = clause.Parts.RemoveAt(0) }));
             unread.Add(clause.First("to")!);
         }
     }

@@ -178,7 +178,7 @@ internal sealed partial class Reading
             problems.Add(sentences.Say("asked-holds", ("to", comesIn.Name), ("wish", held.Word.Replace('-', ' '))));
         }
 
-        if ((told.Diet == "VEGAN" && !comesIn.Suits.Vegan) || (told.Diet == "VEGETARIAN" && !comesIn.Suits.Vegetarian))
+        if (IsAgainstDiet(comesIn))
         {
             isTurned = true;
             problems.Add(sentences.Say("asked-not-suits", ("to", comesIn.Name), ("wish", told.Diet.ToLowerInvariant())));
