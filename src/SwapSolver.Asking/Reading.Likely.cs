@@ -61,7 +61,7 @@ internal sealed partial class Reading
         var figures = lexemes.Where(lexeme => IsFigure(lexeme) && !IsOneSlice(lexeme)).ToList();
         var isOfOneReading = named.Count > 0 && named.All(lexeme => TargetClauses.ReadingOf(lexeme).Length > 0) && named.Select(TargetClauses.ReadingOf).Distinct().Count() == 1;
         if (!isOfOneReading || figures is not [var figure] || IsOfPieces(figure) || lexemes.Any(lexeme => lexeme.Thing is not null || lexeme.Is("free") || lexeme.Is("perword"))
-            || clauses.Any(clause => !BesideFigure.Contains(clause.Means)))
+            || clauses.Any(clause => !BesideFigure.Contains(clause.Means) && !IsBareFigure(clause)))
         {
             return null;
         }

@@ -71,6 +71,8 @@ internal sealed partial class Reading
         isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is) || lexeme.Thing is not null || IsBeforeLimit(lexeme) || (told.Factor is not null && (lexeme.Is("instead") || lexeme.Is("swap")))) || told.Text.Length > 0 || (told.To.Length == 0 && IsInsteadOf() && rest.Any(lexeme => (lexeme.Is(Lexeme.Unknown) || lexeme.Is("makesother")) && IsInSentenceOfSwap(lexeme)));
         // Pumpkin pie spice is no pumpkin.
         isTurned |= rest.Any(lexeme => lexeme.Is("makesother") && Before(lexeme).LastOrDefault()?.Thing is not null);
+        // Protein per roll a bit higher is no question what a roll has.
+        isTurned |= All("FIGURES").Any(clause => IsBareFigure(clause) && rest.Any(lexeme => SentenceOf(lexeme) == SentenceOf(clause.Parts[0].Lexeme)));
         // A third of the flour is not the flour.
         isTurned |= told.From.Length > 0 && rest.Any(lexeme => lexeme.Is("share"));
         // Of several swaps one may be denied by what is not read.
@@ -80,6 +82,9 @@ internal sealed partial class Reading
 
     /// <summary>Whether it is but said that there is much of something that the loaf has.</summary>
     private bool IsPlenty(Clause clause) => clause.Parts[0].Lexeme.Is("plenty") && meaning.IsOwn(clause.First("to")!.Thing!);
+
+    /// <summary>Whether a reading is named and no word asks for it: net carbs per slice.</summary>
+    private static bool IsBareFigure(Clause clause) => clause is { Means: "FIGURES" } && clause.First("figuresask") is null;
 
     private void NotRead(string said) => problems.Add(sentences.Say("asked-not-read", ("words", said)));
 

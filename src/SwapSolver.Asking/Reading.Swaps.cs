@@ -208,7 +208,7 @@ internal sealed partial class Reading
     private void ReadNewcomer()
     {
         // What is added stands in nobody's place, and a word that is not known may say where it goes.
-        if (told.From.Length > 0 || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !(IsDoubted() || lexemes.Any(lexeme => lexeme.Is("use") || lexeme.Is("alone")) || (OnlyThingUnread() is { } all && (IsAllOfIt(all) || all.Thing!.IsMadeOf))) || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
+        if (told.From.Length > 0 || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !(IsDoubted() || lexemes.Any(lexeme => lexeme.Is("use") || lexeme.Is("alone")) || IsAllThereIs || (OnlyThingUnread() is { } all && (IsAllOfIt(all) || all.Thing!.IsMadeOf))) || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
             || lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown)))
         {
             return;
@@ -216,7 +216,7 @@ internal sealed partial class Reading
 
         var named = All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? OnlyThingUnread();
         // Beside what is left out it can only come in place of something that goes: no dairy, would coconut oil do?
-        if (named is not null && !IsDisliked(named) && (meaning.OneThatDoesTheSame(named) ?? (IsAllOfIt(named) && !clauses.Any(clause => clause.IsNegated) && told.Without.IsEmpty ? meaning.OtherLike(named) : null)) is var (own, newcomer) && told.Without.All(wish => own.Allergens.Carries(wish.Id) || own.Groups.Contains(wish.Id)))
+        if (named is not null && !IsDisliked(named) && (meaning.OneThatDoesTheSame(named) ?? (IsAllOfIt(named) && named.Thing!.Says is null && !clauses.Any(clause => clause.IsNegated) && told.Without.IsEmpty ? meaning.OtherLike(named) : null)) is var (own, newcomer) && told.Without.All(wish => own.Allergens.Carries(wish.Id) || own.Groups.Contains(wish.Id)))
         {
             unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use") || lexeme.Is("alone"));
             assumed.Add(sentences.Say(named.Thing!.IsMadeOf ? "asked-made-for" : "asked-in-place-of", ("to", newcomer.Name), ("from", own.Name)));
@@ -225,6 +225,9 @@ internal sealed partial class Reading
             isMadeOf = named.Thing.IsMadeOf;
         }
     }
+
+    /// <summary>Whether something is all that there is, so that it has to do.</summary>
+    private bool IsAllThereIs => All("TO").Any(clause => (clause.First("only") ?? clause.First("sole")) is { } word && !word.Is("plenty"));
 
     /// <summary>The one thing that is named and stands in no clause, as in 'will ghee do?' or in 'butter gone, coconut oil in'; it is then no
     /// longer unread.</summary>
@@ -242,7 +245,8 @@ internal sealed partial class Reading
         }
 
         isOffered = meaning.DoesTheSame(only, goes);
-        if (!isOffered && !lexemes.Any(lexeme => lexeme.Is("ask")))
+        // What could I use? Every jar has sugar in it.
+        if (!isOffered && !lexemes.Any(lexeme => lexeme.Is("ask") && SentenceOf(lexeme) == SentenceOf(only)))
         {
             return null;
         }

@@ -31,6 +31,9 @@ internal sealed class ClausePattern
     /// <summary>Where what was read is no part of another swap.</summary>
     private const string Apart = "apart";
 
+    /// <summary>Where a count is none of pieces: a bigger round, 16 slices.</summary>
+    private const string NoPieces = "nopieces";
+
     private static readonly ImmutableArray<string> Swaps = [Instead, "replaces", "where", "for"];
 
     private static readonly ImmutableArray<string> Units = ["cross", "length", "mass", "measure", "times", "degree", "reading", "tin", Lexeme.Count];
@@ -97,6 +100,7 @@ internal sealed class ClausePattern
             Apart => NoneBehind(next => Swaps.Any(next.Is)),
             Known => NoneBehind(next => next.Is(Lexeme.Unknown)),
             Plain => NoneBehind(next => Units.Any(next.Is)),
+            NoPieces => NoneBehind(next => next.Is("slice")),
             BareOut => ClassOf(name).Then(word => NoNameBehind.Value(ImmutableArray.Create(new Filled(name, word)))),
             _ => ClassOf(name).Select(lexeme => ImmutableArray.Create(new Filled(name, lexeme))),
         };

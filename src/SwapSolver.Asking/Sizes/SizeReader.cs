@@ -52,7 +52,7 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
 
     /// <summary>The mass of a clause; null where it is none of a loaf.</summary>
     public static double? MassOf(Clause clause) =>
-        clause.Counts[0] * clause.First(Mass)!.Number(Mass) is >= LeastLoafGrams and var grams ? Math.Round(grams, 1) : null;
+        (clause.Counts is [var count, ..] ? count : 1) * (clause.First("bulk") ?? clause.First(Mass)!).Number(Mass) is >= LeastLoafGrams and var grams ? Math.Round(grams, 1) : null;
 
     /// <summary>The mass of one piece of a clause [g]; null where it is none of a piece.</summary>
     public static double? PieceOf(Clause clause) =>

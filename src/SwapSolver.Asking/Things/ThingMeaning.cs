@@ -166,6 +166,12 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
             likely = [meant];
         }
 
+        // Where rapeseed oil goes out, sunflower is its oil.
+        if (outgoing is not null && likely.Count > 1 && likely.Where(one => words.WordsOf(one.Id).Contains(words.WordsOf(outgoing.Id).Last())).ToList() is [var ofKind])
+        {
+            likely = [ofKind];
+        }
+
         if (likely.Count == 0)
         {
             likely = words.ShortFor(thing) is { } known && all.FirstOrDefault(one => one.Id == known) is { } named ? [named] : all;

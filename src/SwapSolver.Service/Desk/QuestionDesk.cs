@@ -182,7 +182,11 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
         var sized = done.Changes.Count > 0 ? answer.Reply + " " : string.Empty;
         answer.Reply = sized + (bake.TimeToCoreMinutes is not { } minutes
             ? words.Say("desk-never-baked", ("value", DeskWords.Number(Math.Round(bake.CoreTargetCelsius))))
-            : words.Say("desk-bake", ("minutes", words.Minutes(minutes)), ("value", DeskWords.Number(Math.Round(bake.CoreTargetCelsius))), ("count", DeskWords.Number(bake.ProbeFromMinute))));
+            : words.Say(
+                // An oven that is not stated is taken, and told among the cautions.
+                bake.Formula.Oven is not { } oven ? "desk-bake" : oven.Fan ? "desk-bake-fan" : "desk-bake-at",
+                ("high", DeskWords.Number(Math.Round(bake.Formula.Oven?.Celsius ?? 0))),
+                ("minutes", words.Minutes(minutes)), ("value", DeskWords.Number(Math.Round(bake.CoreTargetCelsius))), ("count", DeskWords.Number(bake.ProbeFromMinute))));
     }
 
     private async Task Rise(AnswerQuestionResponse answer, DeskSteps steps, Formula given)
