@@ -26,6 +26,18 @@ internal sealed partial class Reading
         }
     }
 
+    /// <summary>Where nobody eats so, or is ill so, nothing is left out: neither vegan nor gluten free.</summary>
+    private void ReadNobody()
+    {
+        foreach (var clause in All("DIET", "WITHOUT").Where(clause => clause.Means == "DIET" || clause.First("free") is not null || clause.First("allergy") is not null))
+        {
+            if (Before(clause.Parts[0].Lexeme).Append(clause.Parts[0].Lexeme).LastOrDefault(lexeme => lexeme.Is("nobody") && SentenceOf(lexeme) == SentenceOf(clause.Parts[0].Lexeme)) is { } nobody)
+            {
+                Refused("asked-not-read", nobody.Text);
+            }
+        }
+    }
+
     /// <summary>Whether a word before an allergy says that there is none.</summary>
     private static bool IsDeniedAilment(Lexeme before) => !before.Is("bodily") && (before.Is("out") || before.Is("lack") || before.Is("not"));
 

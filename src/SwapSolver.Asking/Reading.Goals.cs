@@ -28,6 +28,13 @@ internal sealed partial class Reading
             return true;
         }
 
+        if (IsAmongDenied(goal))
+        {
+            // Neither softer nor sweeter; without getting sweeter or drier.
+            problems.Add(sentences.Say("asked-negated", ("words", clause.Words)));
+            return true;
+        }
+
         if (clauses.Any(other => other is { IsNegated: true, Means: "GOAL" } && other.First("goal")!.Text == goal.Text))
         {
             // More moist? It could not be more moist.
@@ -51,6 +58,13 @@ internal sealed partial class Reading
         // Whether it will be softer is no wish that it be.
         NotRead(clause.Words);
         return true;
+    }
+
+    /// <summary>Whether a word stands in one list with others of which none is wished for.</summary>
+    private bool IsAmongDenied(Lexeme goal)
+    {
+        var before = Before(goal).Reverse().SkipWhile(lexeme => lexeme.Is("article") || lexeme.Is("goal") || lexeme.Text == "or").ToList();
+        return before.FirstOrDefault() is { } first && (first.Text == "neither" || (first.Is("not") && Before(goal).LastOrDefault() is { } last && (last.Is("article") || last.Text == "or")));
     }
 
     /// <summary>Whether a word is of how it came out.</summary>

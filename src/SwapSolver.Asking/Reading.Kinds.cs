@@ -254,6 +254,9 @@ internal sealed partial class Reading
     /// <summary>Classes of words with which something is done with a measure of something, and not asked what it weighs.</summary>
     private static readonly ImmutableArray<string> OfDoing = ["use", "addto", "put", "out", "more", "less", "partly"];
 
+    /// <summary>Classes of words by which it is certain that a weight is asked for.</summary>
+    private static readonly ImmutableArray<string> OfWeighing = ["convert", "howmuch", "how", "mass", "what"];
+
     private bool IsMeasure() =>
         (All("MEASURE").Any() && (All("CONVERT").Any() || !lexemes.Any(lexeme => OfDoing.Any(lexeme.Is)) && clauses.All(clause => clause.Means is "MEASURE" or "BAKE_WORD" || (IsAsked && clause.Means is "MASS"))))
         || (All("CONVERT").Any() && told.From.Length == 0 && told.Without.IsEmpty && OnlyThingUnread() is not null);
@@ -266,6 +269,12 @@ internal sealed partial class Reading
             if (isWeighed)
             {
                 assumed.Add(sentences.Say("asked-one-measure", ("words", clause.Words), ("measure", clause.First("measure")!.Means("measure"))));
+            }
+
+            else if (!lexemes.Any(lexeme => OfWeighing.Any(lexeme.Is)))
+            {
+                // A tablespoon of cocoa in it?
+                assumed.Add(sentences.Say("asked-measure", ("words", clause.Words)));
             }
 
             // A fraction was cut at its stroke.

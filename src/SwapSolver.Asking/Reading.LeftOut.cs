@@ -28,6 +28,12 @@ internal sealed partial class Reading
         }
 
         ReadLacked(goes);
+        if (goes.Count > 1 && goes.Skip(1).Any(clause => Before(clause.Parts[0].Lexeme).LastOrDefault()?.Text == "or"))
+        {
+            // Without butter or without eggs?
+            assumed.Add(sentences.Say("asked-list", ("words", string.Join(", ", goes.Select(clause => clause.Words)))));
+        }
+
         told = told with { Without = [.. goes.SelectMany(LeftOutBy).DistinctBy(wish => wish.Id)] };
         foreach (var clause in goes.Where(clause => clause.First("contains") is not null || clause.First("need") is not null || clause.First("needed") is not null || IsOfInside(clause)))
         {

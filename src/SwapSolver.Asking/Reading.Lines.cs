@@ -16,6 +16,9 @@ internal sealed partial class Reading
     /// <summary>What wets moves by so much of itself [1]: a tenth of the water is another dough; common practice, no source.</summary>
     private const double OfLiquid = 0.05;
 
+    /// <summary>So many times the salt of a slice are no salt of a slice [1]; our estimate, no source.</summary>
+    private const double BeyondSlice = 3;
+
     /// <summary>What is asked of one line; null where the line is not sure, and then a problem was added.</summary>
     private AskedTarget? LineTarget(Clause clause)
     {
@@ -70,6 +73,22 @@ internal sealed partial class Reading
         var grams = Math.Round(has.Value * (clause.First("by")?.Text is "to" or "into" ? part : 1 - part), 1);
         assumed.Add(sentences.Say("asked-line-less", ("words", clause.Words), ("ingredient", salt.Name), ("grams", Said(grams)), ("value", Said(Math.Round(has.Value, 1)))));
         return new AskedTarget(LineMass.Prefix + salt.Id, null, grams);
+    }
+
+    /// <summary>Grams of salt that no slice has, and that are those in the dough; null for others.</summary>
+    private AskedTarget? SaltOfDough(Clause clause)
+    {
+        if (TargetClauses.ReadingOf(clause.First("reading")!) != "salt" || clause.First("per") is not null || clause.First("mass") is not { } mass || clause.Counts is not [var count] || told.IsSized
+            || formula.Lines.Where(line => line.Ingredient.Role == Role.Salt).ToList() is not [{ Grams: var has, Ingredient: var salt }]
+            || count * mass.Number("mass") is var grams && grams * formula.Slices < BeyondSlice * has.Value)
+        {
+            return null;
+        }
+
+        var isLeast = clause.Means is "TARGET_ABOVE" or "BARE_ABOVE";
+        var said = string.Join(' ', clause.Parts.Select(part => part.Lexeme).Distinct().Select(lexeme => lexeme.Text));
+        assumed.Add(sentences.Say(isLeast ? "asked-line-more" : "asked-line-less", ("words", said), ("ingredient", salt.Name), ("grams", Said(grams)), ("value", Said(Math.Round(has.Value, 1)))));
+        return new AskedTarget(LineMass.Prefix + salt.Id, isLeast ? grams : null, isLeast ? null : grams);
     }
 
     /// <summary>So much of a line is asked of the loaf in the size that it has, and of no line that goes or comes.</summary>

@@ -69,6 +69,8 @@ internal sealed partial class Reading
         // A name that stands in no clause may be what somebody cannot eat; a word beside a measure, or beside a swap that says
         // not what comes in, may belong to it.
         isTurned |= rest.Any(lexeme => Turning.Any(lexeme.Is) || lexeme.Thing is not null || IsBeforeLimit(lexeme) || (told.Factor is not null && (lexeme.Is("instead") || lexeme.Is("swap")))) || told.Text.Length > 0 || (told.To.Length == 0 && IsInsteadOf() && rest.Any(lexeme => (lexeme.Is(Lexeme.Unknown) || lexeme.Is("makesother")) && IsInSentenceOfSwap(lexeme)));
+        // The shop has only soya, which I cannot have.
+        isTurned |= told.To.Length > 0 && rest.Any(lexeme => lexeme.Is("cannothave"));
         // Pumpkin pie spice is no pumpkin.
         isTurned |= rest.Any(lexeme => lexeme.Is("makesother") && Before(lexeme).LastOrDefault()?.Thing is not null);
         // Protein per roll a bit higher is no question what a roll has.

@@ -197,6 +197,14 @@ internal sealed partial class Reading
     /// <summary>The same loaf cut into more pieces, or fewer: nothing is said of another size.</summary>
     private void ReadCut()
     {
+        if (told is { Slices: null, Tin: null, MassGrams: null, Factor: { } times } && All("FACTOR").FirstOrDefault(IsOfPieces) is { } many && lexemes.Any(lexeme => lexeme.Is("sameamount")) && times * formula.Slices % 1 == 0)
+        {
+            // Twice as many of the same dough are no more dough.
+            assumed.Add(sentences.Say("asked-same-cut", ("words", many.Words), ("count", Said(times * formula.Slices))));
+            told = told with { Slices = (int)(times * formula.Slices), Factor = 1 };
+            return;
+        }
+
         if (told is not { Slices: { } slices, Tin: null, MassGrams: null, Factor: null } || All("SLICES").FirstOrDefault() is not { } said)
         {
             return;
@@ -217,6 +225,9 @@ internal sealed partial class Reading
             assumed.Add(AsLarge(slices));
         }
     }
+
+    /// <summary>Whether a factor is of how many there are, and not of how much.</summary>
+    private bool IsOfPieces(Clause factor) => factor.Parts.Any(part => part.Lexeme.Is("asmany")) || Behind(factor.Parts[^1].Lexeme).FirstOrDefault(lexeme => !lexeme.Is("article")) is { } next && next.Is("slice");
 
     /// <summary>Whether rolls are named before, and counted here: rolls out of it, ten of them.</summary>
     private bool IsOfSingles(Clause clause) =>

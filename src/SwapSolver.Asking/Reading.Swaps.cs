@@ -216,7 +216,7 @@ internal sealed partial class Reading
 
         var named = All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? OnlyThingUnread();
         // Beside what is left out it can only come in place of something that goes: no dairy, would coconut oil do?
-        if (named is not null && !IsDisliked(named) && (meaning.OneThatDoesTheSame(named) ?? (IsAllOfIt(named) && named.Thing!.Says is null && !clauses.Any(clause => clause.IsNegated) && told.Without.IsEmpty ? meaning.OtherLike(named) : null)) is var (own, newcomer) && told.Without.All(wish => own.Allergens.Carries(wish.Id) || own.Groups.Contains(wish.Id)))
+        if (named is not null && !IsDisliked(named) && !IsOfHealth(named) && (meaning.OneThatDoesTheSame(named) ?? (IsAllOfIt(named) && named.Thing!.Says is null && !clauses.Any(clause => clause.IsNegated) && told.Without.IsEmpty ? meaning.OtherLike(named) : null)) is var (own, newcomer) && told.Without.All(wish => own.Allergens.Carries(wish.Id) || own.Groups.Contains(wish.Id)))
         {
             unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use") || lexeme.Is("alone"));
             assumed.Add(sentences.Say(named.Thing!.IsMadeOf ? "asked-made-for" : "asked-in-place-of", ("to", newcomer.Name), ("from", own.Name)));
@@ -225,6 +225,9 @@ internal sealed partial class Reading
             isMadeOf = named.Thing.IsMadeOf;
         }
     }
+
+    /// <summary>Whether a word may be of what the loaf has, or of what a reader's blood has, and of nothing that comes in: any sugar? is it good for my sugars?</summary>
+    private bool IsOfHealth(Lexeme named) => named.Is("reading") && !lexemes.Any(lexeme => lexeme.Is("use") || lexeme.Is("only") || lexeme.Is("alone") || lexeme.Is("sole"));
 
     /// <summary>Whether something is all that there is, so that it has to do.</summary>
     private bool IsAllThereIs => All("TO").Any(clause => (clause.First("only") ?? clause.First("sole")) is { } word && !word.Is("plenty"));
@@ -239,7 +242,7 @@ internal sealed partial class Reading
         }
 
         // Sugar for the yeast is for it to eat.
-        if (IsDisliked(only) || JustBefore(only)?.Is("for") is true)
+        if (IsDisliked(only) || JustBefore(only)?.Is("for") is true || IsLackedToo(only))
         {
             return null;
         }
@@ -254,6 +257,12 @@ internal sealed partial class Reading
         unread.Remove(only);
         return only;
     }
+
+    /// <summary>Whether something is not to be had either: I cannot get erythritol, nor xylitol; butter is dear, coconut oil too.</summary>
+    private bool IsLackedToo(Lexeme name) =>
+        All("LACK").Any(lack => SentenceOf(lack.Parts[0].Lexeme) == SentenceOf(name))
+        && !Behind(All("LACK").First().Parts[^1].Lexeme).Any(lexeme => lexeme.Is("ask") && SentenceOf(lexeme) == SentenceOf(name))
+        && (JustBefore(name) is { Text: "nor" or "or" } || JustBefore(name)?.Is("lackstoo") is true || Behind(name).FirstOrDefault()?.Is("likewise") is true);
 
     private Lexeme? OnlyThingUnread() => unread.Where(lexeme => lexeme.Thing is not null).ToList() is [var only] ? only : null;
 

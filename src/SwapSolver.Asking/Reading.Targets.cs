@@ -29,7 +29,7 @@ internal sealed partial class Reading
                 "LESS" or "MORE" => TargetClauses.Word(clause) ?? LineTarget(clause),
                 "LINE_LESS" or "LINE_MORE" or "LINE_TIMES" => LineTarget(clause),
                 "EGGS" or "EGGS_MOST" => TargetClauses.EggsOf(clause),
-                _ => targets.Figures(clause, formula, told.IsSized, assumed),
+                _ => SaltOfDough(clause) ?? targets.Figures(clause, formula, told.IsSized, assumed),
             };
             if (target is null)
             {
@@ -84,7 +84,8 @@ internal sealed partial class Reading
         var isOne = bare is [_] && readings.Count > 0 && readings.Select(TargetClauses.ReadingOf).Distinct().Count() == 1;
         var isMore = All("MORE").Any() || readings.Any(TargetClauses.IsGreater);
         var means = bare[0].Means == "BARE_TO" ? (isMore ? "BARE_ABOVE" : "BARE_BELOW") : bare[0].Means;
-        if (!isOne || targets.Figures(new Clause(means, [.. bare[0].Parts, new Filled("reading", readings[0])], IsNegated: false), formula, told.IsSized, assumed) is not { } target)
+        var figure = isOne ? new Clause(means, [.. bare[0].Parts, new Filled("reading", readings[0])], IsNegated: false) : null;
+        if (figure is null || (SaltOfDough(figure) ?? targets.Figures(figure, formula, told.IsSized, assumed)) is not { } target)
         {
             unread.AddRange(bare.SelectMany(clause => clause.Parts).Select(part => part.Lexeme));
             return;

@@ -97,6 +97,7 @@ internal sealed partial class Reading(
             NotRead(diet.Words);
         }
 
+        ReadNobody();
         told = told with { Diet = All("DIET").Select(clause => clause.First("diet")!.Means("diet")).OrderBy(diet => diet == "VEGAN" ? 0 : 1).FirstOrDefault(string.Empty) };
         ReadPartly();
         ReadSwap();
@@ -117,6 +118,12 @@ internal sealed partial class Reading(
         if (kind is not (QuestionKind.Convert or QuestionKind.NotUnderstood) && All("CONVERT").ToList() is { Count: > 0 } converted)
         {
             NotRead(converted);
+        }
+
+        if (kind is not (QuestionKind.Convert or QuestionKind.NotUnderstood) && All("MEASURE").ToList() is { Count: > 0 } measured)
+        {
+            // A tablespoon of yogurt to make them moister.
+            NotRead(measured);
         }
 
         if (kind == QuestionKind.Convert && clauses.Where(clause => !clause.IsNegated && clause.Means is not ("MEASURE" or "CONVERT" or "BAKE_WORD" or "UNSUPPORTED" or "IDLE")).ToList() is { Count: > 0 } besides)

@@ -70,8 +70,13 @@ internal sealed class ClauseReader(QuestionWords words)
             unread.Add(not);
         }
 
-        return (clauses.ToImmutable(), unread.ToImmutable());
+        return ([.. clauses.Select(clause => IsNotAdded(clause) && clauses.Any(IsReachable) ? clause with { IsNegated = true } : clause)], unread.ToImmutable());
     }
+
+    /// <summary>Whether something is not to be added. Beside a wish that it could grant it is not left out by that: softer without adding eggs.</summary>
+    private static bool IsNotAdded(Clause clause) => clause.Means == "WITHOUT" && clause.First("out")?.Is("adding") is true;
+
+    private static bool IsReachable(Clause clause) => clause is { IsNegated: false, Means: "GOAL" or "MORE" or "LESS" or "LINE_MORE" or "LINE_LESS" };
 
     /// <summary>The clause at the start that reads most; of several the first of the data.</summary>
     private (string Means, ImmutableArray<Filled> Parts, int Length)? Longest(TokenList<Lexeme> list)
