@@ -271,7 +271,11 @@ internal sealed partial class Reading
 
     /// <summary>Whether a word stands in the sentence in which something is to come in another's place.</summary>
     private bool IsInSentenceOfSwap(Lexeme word) =>
-        All("REPLACE").Any(clause => SentenceOf(Between(clause) ?? clause.First("from")!) == SentenceOf(word));
+        All("REPLACE").Any(clause => SentenceOf(Between(clause) ?? clause.First("from")!) == SentenceOf(word) && !IsBegunAnew(clause.Parts[^1].Lexeme, word));
+
+    /// <summary>Whether a new thought begins between a swap and a word: instead of erythritol, it gives me a headache.</summary>
+    private bool IsBegunAnew(Lexeme swap, Lexeme word) =>
+        Behind(swap).TakeWhile(lexeme => !ReferenceEquals(lexeme, word)).Any(lexeme => lexeme.Is("newthought"));
 
     /// <summary>The word between what comes in and what goes out, where it says which is which.</summary>
     private static Lexeme? Between(Clause swap) => swap.First("instead") ?? swap.First("replaces") ?? swap.First("standin") ?? swap.First("swap") ?? swap.First("put");

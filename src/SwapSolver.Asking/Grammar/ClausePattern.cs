@@ -31,6 +31,9 @@ internal sealed class ClausePattern
     /// <summary>Where what was read is no part of another swap.</summary>
     private const string Apart = "apart";
 
+    /// <summary>Where something is left out next: make 16 without the whey.</summary>
+    private const string BeforeOut = "beforeout";
+
     /// <summary>Where a count is none of pieces: a bigger round, 16 slices.</summary>
     private const string NoPieces = "nopieces";
 
@@ -100,6 +103,9 @@ internal sealed class ClausePattern
             Apart => NoneBehind(next => Swaps.Any(next.Is)),
             Known => NoneBehind(next => next.Is(Lexeme.Unknown)),
             Plain => NoneBehind(next => Units.Any(next.Is)),
+            BeforeOut => list => list.ConsumeToken() is { HasValue: true } next && next.Value.Kind.Is("out")
+                ? TokenListParserResult.Value(ImmutableArray<Filled>.Empty, list, list)
+                : TokenListParserResult.Empty<Lexeme, ImmutableArray<Filled>>(list),
             NoPieces => NoneBehind(next => next.Is("slice")),
             BareOut => ClassOf(name).Then(word => NoNameBehind.Value(ImmutableArray.Create(new Filled(name, word)))),
             _ => ClassOf(name).Select(lexeme => ImmutableArray.Create(new Filled(name, lexeme))),
