@@ -65,7 +65,7 @@ public sealed partial class QuestionReader
 
     private Understanding ReadWhole(string question, Formula formula, bool isPart)
     {
-        var (found, spelt) = lexemes.In(LoneDash().Replace(LonePoint().Replace(question, "0."), " ; "));
+        var (found, spelt) = lexemes.In(LoneDash().Replace(LonePoint().Replace(question, "0."), " ; ").Replace("1:1", "one to one", StringComparison.Ordinal));
         var meaning = new ThingMeaning(things, formula, sentences);
         var named = meaning.WithOwnNamed(found);
         var (whole, shares) = Shares.TakenOut(named);

@@ -97,6 +97,14 @@ internal sealed partial class Reading
 
     private bool IsUnread(Lexeme word) => unread.Any(lexeme => ReferenceEquals(lexeme, word));
 
+    /// <summary>Which of two contraries says how the loaf is, where the other says by its form how it is to be; null where that is not sure.</summary>
+    private Clause? OneSaidOfLoaf(string one, string other)
+    {
+        var both = All("GOAL").Where(clause => clause.First("goal")!.Means("goal") is var goal && (goal == one || goal == other)).ToList();
+        static bool IsComparative(Clause clause) => clause.First("goal") is { } goal && (goal.Is("comparative") || goal.Text.StartsWith("more ", StringComparison.Ordinal) || goal.Text.StartsWith("less ", StringComparison.Ordinal));
+        return both is [var first, var second] && IsComparative(first) != IsComparative(second) ? (IsComparative(first) ? second : first) : null;
+    }
+
     /// <summary>What cannot both be wished: softer and firmer.</summary>
     private void ReadAtOdds()
     {
@@ -104,6 +112,14 @@ internal sealed partial class Reading
         {
             if (wanted.Any(target => target.Name == one) && wanted.Any(target => target.Name == other))
             {
+                if (OneSaidOfLoaf(one, other) is { } said)
+                {
+                    // Could they be softer? They are a bit chewy.
+                    wanted.RemoveAll(target => target.Name == said.First("goal")!.Means("goal"));
+                    NotRead(said.Words);
+                    continue;
+                }
+
                 isTurned = true;
                 problems.Add(sentences.Say("asked-at-odds", ("words", Phrases.List(All("GOAL").Select(clause => $"'{clause.Words}'")))));
             }

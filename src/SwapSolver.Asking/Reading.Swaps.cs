@@ -249,7 +249,7 @@ internal sealed partial class Reading
 
         isOffered = meaning.DoesTheSame(only, goes);
         // What could I use? Every jar has sugar in it.
-        if (!isOffered && !lexemes.Any(lexeme => lexeme.Is("ask") && SentenceOf(lexeme) == SentenceOf(only)))
+        if (!isOffered && !lexemes.Any(lexeme => lexeme.Is("ask") && SentenceOf(lexeme) == SentenceOf(only)) && !lexemes.Any(lexeme => lexeme.Text == "maybe" && SentenceOf(lexeme) == SentenceOf(only)))
         {
             return null;
         }

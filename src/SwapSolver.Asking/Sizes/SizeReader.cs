@@ -61,9 +61,11 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
     /// <summary>The slices of a clause, of 'eight instead of twelve' the eight; null where they are no whole number.</summary>
     public static int? SlicesOf(Clause clause) => clause.Counts is [var count, ..] && count is >= 1 and <= 1000 && count % 1 == 0 ? (int)count : null;
 
-    /// <summary>How many times a clause asks for.</summary>
+    private const int FactorDigits = 3;
+
+    /// <summary>How many times a clause asks for; a third less are two thirds.</summary>
     public static double FactorOf(Clause clause) =>
-        clause.First("factor") is { } word ? word.Number("factor") : clause.Counts[0];
+        clause.First("factor") is { } word ? (clause.First("less") is not null && word.Number("factor") < 1 ? Math.Round(1 - word.Number("factor"), FactorDigits) : word.Number("factor")) : clause.Counts[0];
 
     /// <summary>The tin that is named by its loaf; null where none is sold under such a name.</summary>
     public (Tin Tin, string Assumed)? NamedTin(Clause clause)
