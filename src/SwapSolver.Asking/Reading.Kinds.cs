@@ -261,6 +261,18 @@ internal sealed partial class Reading
         (All("MEASURE").Any() && (All("CONVERT").Any() || !lexemes.Any(lexeme => OfDoing.Any(lexeme.Is)) && clauses.All(clause => clause.Means is "MEASURE" or "BAKE_WORD" || (IsAsked && clause.Means is "MASS"))))
         || (All("CONVERT").Any() && told.From.Length == 0 && told.Without.IsEmpty && OnlyThingUnread() is not null);
 
+    /// <summary>The name of what is measured: of several vinegars it is the one of this formula, which is told.</summary>
+    private string NameOf(Lexeme measured)
+    {
+        if (measured.Thing!.Ingredient is not null || meaning.LineOf(measured) is not { } own)
+        {
+            return measured.Text;
+        }
+
+        assumed.Add(sentences.Say("asked-own-line", ("thing", measured.Text), ("ingredient", own.Name)));
+        return own.Name;
+    }
+
     private QuestionKind ReadMeasure()
     {
         if (All("MEASURE").FirstOrDefault() is { } clause)
@@ -280,7 +292,8 @@ internal sealed partial class Reading
             // A fraction was cut at its stroke.
             var many = isWeighed ? "1" : clause.First(Lexeme.Count)?.Text.Replace(" / ", "/", StringComparison.Ordinal) ?? "1";
             var measure = clause.First("measure")!.Means("measure");
-            told = told with { Text = char.IsAsciiDigit(measure[0]) ? $"{measure} {clause.First("thing")!.Text}" : $"{many} {measure} {clause.First("thing")!.Text}" };
+            var named = NameOf(clause.First("thing")!);
+            told = told with { Text = char.IsAsciiDigit(measure[0]) ? $"{measure} {named}" : $"{many} {measure} {named}" };
             return QuestionKind.Convert;
         }
 

@@ -74,7 +74,7 @@ internal sealed partial class Reading
         // Pumpkin pie spice is no pumpkin.
         isTurned |= rest.Any(lexeme => lexeme.Is("makesother") && Before(lexeme).LastOrDefault()?.Thing is not null);
         // Protein per roll a bit higher is no question what a roll has.
-        isTurned |= All("FIGURES").Any(clause => IsBareFigure(clause) && rest.Any(lexeme => SentenceOf(lexeme) == SentenceOf(clause.Parts[0].Lexeme)));
+        isTurned |= All("FIGURES").Any(clause => IsBareFigure(clause) && rest.Any(lexeme => !lexeme.Is("reading") && SentenceOf(lexeme) == SentenceOf(clause.Parts[0].Lexeme)));
         // A third of the flour is not the flour.
         isTurned |= told.From.Length > 0 && rest.Any(lexeme => lexeme.Is("share"));
         // Of several swaps one may be denied by what is not read.

@@ -106,7 +106,7 @@ internal sealed partial class Reading
 
     /// <summary>Whether a factor stands just before a name: double the flax is no loaf of twice the size.</summary>
     private bool IsOfOneThing(Clause factor) =>
-        Behind(factor.Parts[^1].Lexeme).FirstOrDefault(lexeme => !lexeme.Is("article")) is { Thing: not null };
+        Behind(factor.Parts[^1].Lexeme).FirstOrDefault(lexeme => !lexeme.Is("article") || lexeme.Is("join")) is { Thing: not null };
 
     /// <summary>The one ingredient of the formula that is to be left out; null where there is none, or several, or a whole group.</summary>
     private Lexeme? LoneLeftOut() => LoneNamedOut() is { } lone && meaning.IsOwn(lone.Thing!) ? lone : null;
