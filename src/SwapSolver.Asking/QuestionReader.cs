@@ -65,7 +65,7 @@ public sealed partial class QuestionReader
 
     private Understanding ReadWhole(string question, Formula formula, bool isPart)
     {
-        var (found, spelt) = lexemes.In(LoneDash().Replace(LonePoint().Replace(question, "0."), " ; ").Replace("1:1", "one to one", StringComparison.Ordinal));
+        var (found, spelt) = lexemes.In(LoneDash().Replace(OneToOne().Replace(LonePoint().Replace(question, "0."), "1 to 1"), " ; "));
         var meaning = new ThingMeaning(things, formula, sentences);
         var named = meaning.WithOwnNamed(found);
         var (whole, shares) = Shares.TakenOut(named);
@@ -79,6 +79,10 @@ public sealed partial class QuestionReader
             return new Reading(words, dials, sentences, meaning.Anew(), formula, question, weighed, read, unread, spelt, amounts, shares).Understand(isPart);
         }
     }
+
+    /// <summary>As much of one as of another, which is no two sentences: swap them 1:1.</summary>
+    [GeneratedRegex(@"(?<![\w:.])1:1(?![\w:.])", RegexOptions.CultureInvariant)]
+    private static partial Regex OneToOne();
 
     /// <summary>The point of a figure that has nothing before it: .5 g.</summary>
     [GeneratedRegex(@"(?<![\w.])\.(?=\d)", RegexOptions.CultureInvariant)]

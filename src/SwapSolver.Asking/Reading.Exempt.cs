@@ -29,9 +29,10 @@ internal sealed partial class Reading
     /// <summary>Where nobody eats so, or is ill so, nothing is left out: neither vegan nor gluten free.</summary>
     private void ReadNobody()
     {
-        foreach (var clause in All("DIET", "WITHOUT").Where(clause => clause.Means == "DIET" || clause.First("free") is not null || clause.First("allergy") is not null))
+        foreach (var clause in All("DIET", "WITHOUT").Where(clause => clause.Means == "DIET" || clause.First("free") is not null || clause.First("allergy") is not null || clause.First("illness") is not null))
         {
-            if (Before(clause.Parts[0].Lexeme).Append(clause.Parts[0].Lexeme).LastOrDefault(lexeme => lexeme.Is("nobody") && SentenceOf(lexeme) == SentenceOf(clause.Parts[0].Lexeme)) is { } nobody)
+            if (Before(clause.Parts[0].Lexeme).Append(clause.Parts[0].Lexeme).LastOrDefault(lexeme => lexeme.Is("nobody") && SentenceOf(lexeme) == SentenceOf(clause.Parts[0].Lexeme)) is { } nobody
+                && Behind(nobody).TakeWhile(lexeme => !ReferenceEquals(lexeme, clause.Parts[0].Lexeme)).All(lexeme => lexeme.Text != ","))
             {
                 Refused("asked-not-read", nobody.Text);
             }

@@ -64,7 +64,7 @@ internal sealed partial class Reading
     private bool IsAmongDenied(Lexeme goal)
     {
         var before = Before(goal).Reverse().SkipWhile(lexeme => lexeme.Is("article") || lexeme.Is("goal") || lexeme.Text == "or").ToList();
-        return before.FirstOrDefault() is { } first && (first.Text == "neither" || (first.Is("not") && Before(goal).LastOrDefault() is { } last && (last.Is("article") || last.Text == "or")));
+        return before.FirstOrDefault() is { } first && (first.Is("nobody") || (first.Is("not") && Before(goal).LastOrDefault() is { } last && (last.Is("article") || last.Text == "or")));
     }
 
     /// <summary>Whether a word is of how it came out.</summary>

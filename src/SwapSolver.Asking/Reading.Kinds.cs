@@ -282,7 +282,6 @@ internal sealed partial class Reading
             {
                 assumed.Add(sentences.Say("asked-one-measure", ("words", clause.Words), ("measure", clause.First("measure")!.Means("measure"))));
             }
-
             else if (!lexemes.Any(lexeme => OfWeighing.Any(lexeme.Is)))
             {
                 // A tablespoon of cocoa in it?

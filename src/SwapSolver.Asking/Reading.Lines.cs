@@ -16,6 +16,9 @@ internal sealed partial class Reading
     /// <summary>What wets moves by so much of itself [1]: a tenth of the water is another dough; common practice, no source.</summary>
     private const double OfLiquid = 0.05;
 
+    /// <summary>Less of the dough's salt is hardly left in it, and may be asked for in a slice [1]; our estimate, no source.</summary>
+    private const double LeastOfDough = 0.5;
+
     /// <summary>So many times the salt of a slice are no salt of a slice [1]; our estimate, no source.</summary>
     private const double BeyondSlice = 3;
 
@@ -78,9 +81,9 @@ internal sealed partial class Reading
     /// <summary>Grams of salt that no slice has, and that are those in the dough; null for others.</summary>
     private AskedTarget? SaltOfDough(Clause clause)
     {
-        if (TargetClauses.ReadingOf(clause.First("reading")!) != "salt" || clause.First("per") is not null || clause.First("mass") is not { } mass || clause.Counts is not [var count] || told.IsSized
+        if (clause.First("reading") is not { } reading || TargetClauses.ReadingOf(reading) != "salt" || clause.First("per") is not null || clause.First("mass") is not { } mass || clause.Counts is not [var count] || told.IsSized
             || formula.Lines.Where(line => line.Ingredient.Role == Role.Salt).ToList() is not [{ Grams: var has, Ingredient: var salt }]
-            || count * mass.Number("mass") is var grams && grams * formula.Slices < BeyondSlice * has.Value)
+            || count * mass.Number("mass") is var grams && (grams * formula.Slices < BeyondSlice * has.Value || grams < LeastOfDough * has.Value))
         {
             return null;
         }
@@ -91,6 +94,10 @@ internal sealed partial class Reading
         return new AskedTarget(LineMass.Prefix + salt.Id, isLeast ? grams : null, isLeast ? null : grams);
     }
 
+    /// <summary>Whether a line goes with what is left out, or with a way of eating.</summary>
+    private bool GoesOut(string line) =>
+        meaning.Found(line) is var own && (IsAgainstDiet(own) || told.Without.Any(wish => wish.Id == own.Id || own.Allergens.Carries(wish.Id) || own.Groups.Contains(wish.Id)));
+
     /// <summary>So much of a line is asked of the loaf in the size that it has, and of no line that goes or comes.</summary>
     private void ReadBesidesLines()
     {
@@ -99,6 +106,13 @@ internal sealed partial class Reading
             // Half butter, half oil is a swap of half of it, and half an egg replaced no wish for half of it.
             isTurned = true;
             problems.Add(sentences.Say("asked-unsupported", ("words", string.Join(", ", All("LINE_TIMES").Select(clause => clause.Words)))));
+        }
+
+        if (wanted.FirstOrDefault(target => target.Low is not null && target.Name.StartsWith(LineMass.Prefix, StringComparison.Ordinal) && GoesOut(target.Name[LineMass.Prefix.Length..])) is { } missed)
+        {
+            // I am dairy free and it lacks butter.
+            isTurned = true;
+            NotRead(missed.Name[LineMass.Prefix.Length..].Replace('-', ' '));
         }
 
         if (All("LINE_LESS", "LINE_MORE", "LINE_TIMES", "LESS", "MORE").Any() && wanted.Any(target => target.Name.StartsWith(LineMass.Prefix, StringComparison.Ordinal) && target != hadAtMost)

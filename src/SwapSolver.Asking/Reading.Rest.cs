@@ -86,7 +86,7 @@ internal sealed partial class Reading
     private bool IsPlenty(Clause clause) => clause.Parts[0].Lexeme.Is("plenty") && meaning.IsOwn(clause.First("to")!.Thing!);
 
     /// <summary>Whether a reading is named and no word asks for it: net carbs per slice.</summary>
-    private static bool IsBareFigure(Clause clause) => clause is { Means: "FIGURES" } && clause.First("figuresask") is null;
+    private static bool IsBareFigure(Clause clause) => clause is { Means: "FIGURES" } && clause.First("figuresask") is null && clause.First("saltasked") is null;
 
     private void NotRead(string said) => problems.Add(sentences.Say("asked-not-read", ("words", said)));
 

@@ -249,7 +249,7 @@ internal sealed partial class Reading
 
         isOffered = meaning.DoesTheSame(only, goes);
         // What could I use? Every jar has sugar in it.
-        if (!isOffered && !lexemes.Any(lexeme => lexeme.Is("ask") && SentenceOf(lexeme) == SentenceOf(only)) && !lexemes.Any(lexeme => lexeme.Text == "maybe" && SentenceOf(lexeme) == SentenceOf(only)))
+        if (!isOffered && !lexemes.Any(lexeme => lexeme.Is("ask") && SentenceOf(lexeme) == SentenceOf(only)) && !lexemes.Any(lexeme => lexeme.Is("perhaps") && SentenceOf(lexeme) == SentenceOf(only)))
         {
             return null;
         }
@@ -260,9 +260,9 @@ internal sealed partial class Reading
 
     /// <summary>Whether something is not to be had either: I cannot get erythritol, nor xylitol; butter is dear, coconut oil too.</summary>
     private bool IsLackedToo(Lexeme name) =>
-        All("LACK").Any(lack => SentenceOf(lack.Parts[0].Lexeme) == SentenceOf(name))
-        && !Behind(All("LACK").First().Parts[^1].Lexeme).Any(lexeme => lexeme.Is("ask") && SentenceOf(lexeme) == SentenceOf(name))
-        && (JustBefore(name) is { Text: "nor" or "or" } || JustBefore(name)?.Is("lackstoo") is true || Behind(name).FirstOrDefault()?.Is("likewise") is true);
+        All("LACK").FirstOrDefault(clause => SentenceOf(clause.Parts[0].Lexeme) == SentenceOf(name)) is { } lack
+        && !Behind(lack.Parts[^1].Lexeme).Any(lexeme => lexeme.Is("ask") && SentenceOf(lexeme) == SentenceOf(name))
+        && (JustBefore(name)?.Is("lackstoo") is true || Behind(name).FirstOrDefault()?.Is("likewise") is true);
 
     private Lexeme? OnlyThingUnread() => unread.Where(lexeme => lexeme.Thing is not null).ToList() is [var only] ? only : null;
 
@@ -275,7 +275,9 @@ internal sealed partial class Reading
 
     /// <summary>Whether a new thought begins between a swap and a word: instead of erythritol, it gives me a headache.</summary>
     private bool IsBegunAnew(Lexeme swap, Lexeme word) =>
-        Behind(swap).TakeWhile(lexeme => !ReferenceEquals(lexeme, word)).Any(lexeme => lexeme.Is("newthought"));
+        Behind(swap).TakeWhile(lexeme => !ReferenceEquals(lexeme, word)).ToList() is var between
+        && Behind(swap).Any(lexeme => ReferenceEquals(lexeme, word))
+        && between.Any(lexeme => lexeme.Is("newthought")) && !between.Any(lexeme => lexeme.Is("use") || lexeme.Is("only") || lexeme.Is("put") || lexeme.Is("addto"));
 
     /// <summary>The word between what comes in and what goes out, where it says which is which.</summary>
     private static Lexeme? Between(Clause swap) => swap.First("instead") ?? swap.First("replaces") ?? swap.First("standin") ?? swap.First("swap") ?? swap.First("put");

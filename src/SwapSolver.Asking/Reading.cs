@@ -171,7 +171,7 @@ internal sealed partial class Reading(
 
     /// <summary>Whether only what poisons animals is to go, as xylitol from a house with a dog: that is answered, with the caution.</summary>
     private bool IsOfPoisonGone => All("WITHOUT", "LACK", "REPLACE").SelectMany(clause => clause.All("without").Concat(clause.All("from"))).ToList() is { Count: > 0 } gone && gone.All(name => name.Is("poisonous"))
-        && !All("REPLACE", "TO").SelectMany(clause => clause.All("to")).Any(name => name.Is("poisonous"));
+        && !All("REPLACE", "TO").SelectMany(clause => clause.All("to").Concat(clause.All("alsoto")).Concat(clause.All(ClausePattern.OrTo))).Any(name => name.Is("poisonous"));
 
     /// <summary>Whether a size says it: who says how large has said what a bigger one is, and who names the tin that it is one loaf; of another
     /// size all amounts are told, that of the flour too.</summary>

@@ -70,13 +70,18 @@ internal sealed class ClauseReader(QuestionWords words)
             unread.Add(not);
         }
 
-        return ([.. clauses.Select(clause => IsNotAdded(clause) && clauses.Any(IsReachable) ? clause with { IsNegated = true } : clause)], unread.ToImmutable());
+        return ([.. clauses.Select((clause, place) => IsNotAdded(clause) && place > 0 && IsWish(clauses[place - 1]) && AreJoined(lexemes, clauses[place - 1], clause) ? clause with { IsNegated = true } : clause)], unread.ToImmutable());
     }
 
-    /// <summary>Whether something is not to be added. Beside a wish that it could grant it is not left out by that: softer without adding eggs.</summary>
+    /// <summary>Whether nothing parts two clauses: no comma, no 'and' and no stop.</summary>
+    private static bool AreJoined(ImmutableArray<Lexeme> lexemes, Clause first, Clause second) =>
+        !lexemes.SkipWhile(lexeme => !ReferenceEquals(lexeme, first.Parts[^1].Lexeme)).Skip(1).TakeWhile(lexeme => !ReferenceEquals(lexeme, second.Parts[0].Lexeme)).Any(lexeme => lexeme.Is(Join) || lexeme.Is(Lexeme.Stop));
+
+    /// <summary>Whether something is not to be added. Behind a wish that it could grant it is not left out by that: softer without adding eggs.</summary>
     private static bool IsNotAdded(Clause clause) => clause.Means == "WITHOUT" && clause.First("out")?.Is("adding") is true;
 
-    private static bool IsReachable(Clause clause) => clause is { IsNegated: false, Means: "GOAL" or "MORE" or "LESS" or "LINE_MORE" or "LINE_LESS" };
+    /// <summary>Whether a clause is a wish for what a loaf is to be like.</summary>
+    private static bool IsWish(Clause clause) => clause is { IsNegated: false, Means: "GOAL" or "MORE" or "LESS" or "LINE_MORE" or "LINE_LESS" };
 
     /// <summary>The clause at the start that reads most; of several the first of the data.</summary>
     private (string Means, ImmutableArray<Filled> Parts, int Length)? Longest(TokenList<Lexeme> list)

@@ -64,7 +64,15 @@ internal sealed class TargetClauses(Phrases sentences)
             return null;
         }
 
-        var figures = clause.Counts.Select(count => InUnit(count, clause.First(Mass), ref reading, assumed)).Order().ToList();
+        var said = reading;
+        var figures = clause.Counts.Select(count =>
+        {
+            // Each figure is of what was said: one and three grams of salt are both no sodium yet.
+            var unit = said;
+            var figure = InUnit(count, clause.First(Mass), ref unit, assumed);
+            reading = unit;
+            return figure;
+        }).Order().ToList();
         if (per != kept)
         {
             figures = [.. figures.Select(figure => Math.Round(figure * InASlice(per, formula), 2))];

@@ -52,7 +52,7 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
 
     /// <summary>The mass of a clause; null where it is none of a loaf.</summary>
     public static double? MassOf(Clause clause) =>
-        (clause.Counts is [var count, ..] ? count : 1) * (clause.First("bulk") ?? clause.First(Mass)!).Number(Mass) is >= LeastLoafGrams and var grams ? Math.Round(grams, 1) : null;
+        (clause.Counts is [var count, ..] ? count : 1) * ((clause.First("bulk") ?? clause.First("onebulk")) is { } bulk ? bulk.Number(clause.First("bulk") is null ? "onebulk" : "bulk") : clause.First(Mass)!.Number(Mass)) is >= LeastLoafGrams and var grams ? Math.Round(grams, 1) : null;
 
     /// <summary>The mass of one piece of a clause [g]; null where it is none of a piece.</summary>
     public static double? PieceOf(Clause clause) =>
@@ -61,11 +61,14 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
     /// <summary>The slices of a clause, of 'eight instead of twelve' the eight; null where they are no whole number.</summary>
     public static int? SlicesOf(Clause clause) => clause.Counts is [var count, ..] && count is >= 1 and <= 1000 && count % 1 == 0 ? (int)count : null;
 
+    /// <summary>Digits of what is left where a part is taken away: two thirds are 0.667.</summary>
     private const int FactorDigits = 3;
 
-    /// <summary>How many times a clause asks for; a third less are two thirds.</summary>
+    /// <summary>How many times a clause asks for; a third less are two thirds, and twice less is nothing that is sure, which is not above zero.</summary>
     public static double FactorOf(Clause clause) =>
-        clause.First("factor") is { } word ? (clause.First("less") is not null && word.Number("factor") < 1 ? Math.Round(1 - word.Number("factor"), FactorDigits) : word.Number("factor")) : clause.Counts[0];
+        clause.First("factor") is not { } word ? clause.Counts[0]
+        : clause.First("less") is null ? word.Number("factor")
+        : Math.Round(1 - word.Number("factor"), FactorDigits);
 
     /// <summary>The tin that is named by its loaf; null where none is sold under such a name.</summary>
     public (Tin Tin, string Assumed)? NamedTin(Clause clause)

@@ -136,7 +136,7 @@ internal sealed class LexemeFinder
         for (var place = lexemes.Count - 2; place >= 0; place--)
         {
             var next = lexemes[place + 1];
-            if (lexemes[place].Thing is not null && (next.Is("title") || next.Is(Lexeme.NamedAfter)) && !(place > 0 && lexemes[place - 1].Is("out")))
+            if (lexemes[place].Thing is not null && (next.Is("title") ? !(place > 0 && lexemes[place - 1].Is("out")) : next.Is(Lexeme.NamedAfter) && place > 0 && lexemes[place - 1].Is("article") && !lexemes[place - 1].Is("join")))
             {
                 // The hazelnut loaf and the lemon poppy loaf are formulas, and no hazelnut is asked about; in a no egg loaf there is to be none.
                 lexemes[place] = lexemes[place] with { Classes = Of(Lexeme.NamedAfter, string.Join(' ', lexemes[place].Thing!.Words)), Thing = null };

@@ -182,11 +182,12 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
         var sized = done.Changes.Count > 0 ? answer.Reply + " " : string.Empty;
         answer.Reply = sized + (bake.TimeToCoreMinutes is not { } minutes
             ? words.Say("desk-never-baked", ("value", DeskWords.Number(Math.Round(bake.CoreTargetCelsius))))
-            : words.Say(
-                // An oven that is not stated is taken, and told among the cautions.
-                bake.Formula.Oven is not { } oven ? "desk-bake" : oven.Fan ? "desk-bake-fan" : "desk-bake-at",
-                ("high", DeskWords.Number(Math.Round(bake.Formula.Oven?.Celsius ?? 0))),
-                ("minutes", words.Minutes(minutes)), ("value", DeskWords.Number(Math.Round(bake.CoreTargetCelsius))), ("count", DeskWords.Number(bake.ProbeFromMinute))));
+            : words.Say("desk-bake", ("minutes", words.Minutes(minutes)), ("value", DeskWords.Number(Math.Round(bake.CoreTargetCelsius))), ("count", DeskWords.Number(bake.ProbeFromMinute))));
+        if (bake.TimeToCoreMinutes is not null && bake.Formula.Oven is { } oven)
+        {
+            // An oven that is not stated is taken, and told among the cautions.
+            answer.Reply += " " + words.Say(oven.Fan ? "desk-oven-fan" : "desk-oven", ("value", DeskWords.Number(Math.Round(oven.Celsius))));
+        }
     }
 
     private async Task Rise(AnswerQuestionResponse answer, DeskSteps steps, Formula given)
