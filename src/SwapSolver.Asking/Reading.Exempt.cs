@@ -31,8 +31,8 @@ internal sealed partial class Reading
     {
         foreach (var clause in All("DIET", "WITHOUT").Where(clause => clause.Means == "DIET" || clause.First("free") is not null || clause.First("allergy") is not null || clause.First("illness") is not null))
         {
-            if (Before(clause.Parts[0].Lexeme).Append(clause.Parts[0].Lexeme).LastOrDefault(lexeme => lexeme.Is("nobody") && SentenceOf(lexeme) == SentenceOf(clause.Parts[0].Lexeme)) is { } nobody
-                && Behind(nobody).TakeWhile(lexeme => !ReferenceEquals(lexeme, clause.Parts[0].Lexeme)).All(lexeme => lexeme.Text != ","))
+            var begun = clause.Parts[0].Lexeme;
+            if (Before(begun).Append(begun).Reverse().TakeWhile(lexeme => lexeme.Text != "," && !lexeme.Is(Lexeme.Stop)).FirstOrDefault(lexeme => lexeme.Is("nobody")) is { } nobody)
             {
                 Refused("asked-not-read", nobody.Text);
             }
@@ -51,8 +51,8 @@ internal sealed partial class Reading
             && All("WITHOUT", "DIET").Any(clause => SentenceOf(clause.Parts[0].Lexeme) == SentenceOf(name))
             && !All("REPLACE", "TO").Any(clause => clause.Parts.Any(part => ReferenceEquals(part.Lexeme, name)))
             && meaning.LineOf(name) is { } line
-            && (IsAgainstDiet(line) || told.Without.Any(wish => wish.Id != line.Id && (line.Allergens.Carries(wish.Id) || line.Groups.Contains(wish.Id))))
-            && told.Without.All(wish => wish.Id != line.Id);
+            && told.Without.All(wish => wish.Id != line.Id)
+            && GoesOut(line);
     }
 
     /// <summary>Whether a food is named that is sold without what it holds: it is another food, and the pantry has it not.</summary>
@@ -67,7 +67,7 @@ internal sealed partial class Reading
 
         return (before.Is("diet") && IsAgainstDiet(food))
             || (before.Is("free") && Before(before).LastOrDefault() is { Thing: { } without } said && without.LeftOut is not null
-                && meaning.Anew().LeftOut(said, isAllergy: false).Any(wish => food.Allergens.Carries(wish.Id) || food.Groups.Contains(wish.Id)));
+                && meaning.Anew().LeftOut(said, isAllergy: false).Any(wish => LeavesOut(wish, food)));
     }
 
     private bool IsAgainstDiet(Ingredient food) => (told.Diet == "VEGAN" && !food.Suits.Vegan) || (told.Diet == "VEGETARIAN" && !food.Suits.Vegetarian);

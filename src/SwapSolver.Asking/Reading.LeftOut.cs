@@ -1,5 +1,6 @@
 using SwapSolver.Asking.Grammar;
 using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Wording;
 
 namespace SwapSolver.Asking;
@@ -116,6 +117,9 @@ internal sealed partial class Reading
     }
 
     private bool IsAllergy(Clause clause) => clause.Parts.Any(part => part.Lexeme.Is("bodily")) || unread.Any(lexeme => lexeme.Is("bodily"));
+
+    /// <summary>Whether a wish leaves an ingredient out: by its own name, by what it carries, or by its group.</summary>
+    private static bool LeavesOut(LeftOutWish wish, Ingredient one) => one.Id == wish.Id || one.Allergens.Carries(wish.Id) || one.Groups.Contains(wish.Id);
 
     private IEnumerable<LeftOutWish> LeftOutBy(Clause clause)
     {

@@ -53,8 +53,14 @@ internal sealed partial class Reading
         var has = formula.Lines.Where(line => line.Ingredient.Equals(own)).Sum(line => line.Grams.Value);
         var usual = own.Role == Role.Liquid ? 1 + (isMore ? OfLiquid : -OfLiquid) : isMore ? More : Less;
         var grams = Math.Round(has * (times ?? usual), 1);
-        assumed.Add(sentences.Say(isMore ? "asked-line-more" : "asked-line-less", ("words", clause.Words), ("ingredient", own.Name), ("grams", Said(grams)), ("value", Said(Math.Round(has, 1)))));
-        return new AskedTarget(LineMass.Prefix + own.Id, isMore ? grams : null, isMore ? null : grams);
+        return LimitOf(own, clause.Words, grams, has, isMore);
+    }
+
+    /// <summary>At least, or at most, so many grams of a line, which is told beside what the formula has [g].</summary>
+    private AskedTarget LimitOf(Ingredient own, string words, double grams, double has, bool isLeast)
+    {
+        assumed.Add(sentences.Say(isLeast ? "asked-line-more" : "asked-line-less", ("words", words), ("ingredient", own.Name), ("grams", Said(grams)), ("value", Said(Math.Round(has, 1)))));
+        return new AskedTarget(LineMass.Prefix + own.Id, isLeast ? grams : null, isLeast ? null : grams);
     }
 
     /// <summary>The part of a line, or of a reading, that a clause tells [1]; null where it tells none.</summary>
@@ -74,8 +80,7 @@ internal sealed partial class Reading
         }
 
         var grams = Math.Round(has.Value * (clause.First("by")?.Text is "to" or "into" ? part : 1 - part), 1);
-        assumed.Add(sentences.Say("asked-line-less", ("words", clause.Words), ("ingredient", salt.Name), ("grams", Said(grams)), ("value", Said(Math.Round(has.Value, 1)))));
-        return new AskedTarget(LineMass.Prefix + salt.Id, null, grams);
+        return LimitOf(salt, clause.Words, grams, has.Value, isLeast: false);
     }
 
     /// <summary>Grams of salt that no slice has, and that are those in the dough; null for others.</summary>
@@ -88,15 +93,13 @@ internal sealed partial class Reading
             return null;
         }
 
-        var isLeast = clause.Means is "TARGET_ABOVE" or "BARE_ABOVE";
+        // A word that asks for a figure may be that of the reading too.
         var said = string.Join(' ', clause.Parts.Select(part => part.Lexeme).Distinct().Select(lexeme => lexeme.Text));
-        assumed.Add(sentences.Say(isLeast ? "asked-line-more" : "asked-line-less", ("words", said), ("ingredient", salt.Name), ("grams", Said(grams)), ("value", Said(Math.Round(has.Value, 1)))));
-        return new AskedTarget(LineMass.Prefix + salt.Id, isLeast ? grams : null, isLeast ? null : grams);
+        return LimitOf(salt, said, grams, has.Value, isLeast: clause.Means is "TARGET_ABOVE" or "BARE_ABOVE");
     }
 
     /// <summary>Whether a line goes with what is left out, or with a way of eating.</summary>
-    private bool GoesOut(string line) =>
-        meaning.Found(line) is var own && (IsAgainstDiet(own) || told.Without.Any(wish => wish.Id == own.Id || own.Allergens.Carries(wish.Id) || own.Groups.Contains(wish.Id)));
+    private bool GoesOut(Ingredient line) => IsAgainstDiet(line) || told.Without.Any(wish => LeavesOut(wish, line));
 
     /// <summary>So much of a line is asked of the loaf in the size that it has, and of no line that goes or comes.</summary>
     private void ReadBesidesLines()
@@ -108,7 +111,7 @@ internal sealed partial class Reading
             problems.Add(sentences.Say("asked-unsupported", ("words", string.Join(", ", All("LINE_TIMES").Select(clause => clause.Words)))));
         }
 
-        if (wanted.FirstOrDefault(target => target.Low is not null && target.Name.StartsWith(LineMass.Prefix, StringComparison.Ordinal) && GoesOut(target.Name[LineMass.Prefix.Length..])) is { } missed)
+        if (wanted.FirstOrDefault(target => target.Low is not null && target.Name.StartsWith(LineMass.Prefix, StringComparison.Ordinal) && GoesOut(meaning.Found(target.Name[LineMass.Prefix.Length..]))) is { } missed)
         {
             // I am dairy free and it lacks butter.
             isTurned = true;

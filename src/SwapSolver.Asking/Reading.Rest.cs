@@ -105,7 +105,7 @@ internal sealed partial class Reading
 
     private bool IsLeftOutAnyway(Lexeme lexeme) =>
         (told.Diet == "VEGAN" && meaning.LineOf(lexeme) is { Suits.Vegan: false })
-        || meaning.LineOf(lexeme) is { } line && told.Without.Any(wish => wish.Id == line.Id || line.Allergens.Carries(wish.Id) || line.Groups.Contains(wish.Id))
+        || meaning.LineOf(lexeme) is { } line && told.Without.Any(wish => LeavesOut(wish, line))
         || meaning.LeftOut(lexeme, isAllergy: false).ToList() is { Count: > 0 } wishes && wishes.All(wish => told.Without.Any(other => other.Id == wish.Id));
 
     /// <summary>Whether the amount of one line is asked for in another size: the amounts of all are told.</summary>

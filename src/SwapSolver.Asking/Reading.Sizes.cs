@@ -197,7 +197,7 @@ internal sealed partial class Reading
     /// <summary>The same loaf cut into more pieces, or fewer: nothing is said of another size.</summary>
     private void ReadCut()
     {
-        if (told is { Slices: null, Tin: null, MassGrams: null, Factor: { } times } && All("FACTOR").FirstOrDefault(IsOfPieces) is { } many && lexemes.Any(lexeme => lexeme.Is("sameamount")) && times * formula.Slices % 1 == 0)
+        if (told is { Slices: null, Tin: null, MassGrams: null, Factor: { } times } && All("FACTOR").FirstOrDefault(IsOfHowMany) is { } many && lexemes.Any(lexeme => lexeme.Is("sameamount")) && times * formula.Slices % 1 == 0)
         {
             // Twice as many of the same dough are no more dough.
             assumed.Add(sentences.Say("asked-same-cut", ("words", many.Words), ("count", Said(times * formula.Slices))));
@@ -227,7 +227,7 @@ internal sealed partial class Reading
     }
 
     /// <summary>Whether a factor is of how many there are, and not of how much.</summary>
-    private bool IsOfPieces(Clause factor) => factor.Parts.Any(part => part.Lexeme.Is("asmany")) || Behind(factor.Parts[^1].Lexeme).FirstOrDefault(lexeme => !lexeme.Is("article")) is { } next && next.Is("slice");
+    private bool IsOfHowMany(Clause factor) => factor.Parts.Any(part => part.Lexeme.Is("asmany")) || Behind(factor.Parts[^1].Lexeme).FirstOrDefault(lexeme => !lexeme.Is("article")) is { } next && next.Is("slice");
 
     /// <summary>Whether rolls are named before, and counted here: rolls out of it, ten of them.</summary>
     private bool IsOfSingles(Clause clause) =>

@@ -172,7 +172,7 @@ internal sealed partial class Reading
             return;
         }
 
-        if (told.Without.FirstOrDefault(wish => comesIn.Id == wish.Id || comesIn.Allergens.Carries(wish.Id) || comesIn.Groups.Contains(wish.Id)) is { } held)
+        if (told.Without.FirstOrDefault(wish => LeavesOut(wish, comesIn)) is { } held)
         {
             isTurned = true;
             problems.Add(sentences.Say("asked-holds", ("to", comesIn.Name), ("wish", held.Word.Replace('-', ' '))));
@@ -249,7 +249,7 @@ internal sealed partial class Reading
 
         isOffered = meaning.DoesTheSame(only, goes);
         // What could I use? Every jar has sugar in it.
-        if (!isOffered && !lexemes.Any(lexeme => lexeme.Is("ask") && SentenceOf(lexeme) == SentenceOf(only)) && !lexemes.Any(lexeme => lexeme.Is("perhaps") && SentenceOf(lexeme) == SentenceOf(only)))
+        if (!isOffered && !lexemes.Any(lexeme => (lexeme.Is("ask") || lexeme.Is("perhaps")) && SentenceOf(lexeme) == SentenceOf(only)))
         {
             return null;
         }
@@ -274,10 +274,14 @@ internal sealed partial class Reading
         All("REPLACE").Any(clause => SentenceOf(Between(clause) ?? clause.First("from")!) == SentenceOf(word) && !IsBegunAnew(clause.Parts[^1].Lexeme, word));
 
     /// <summary>Whether a new thought begins between a swap and a word: instead of erythritol, it gives me a headache.</summary>
-    private bool IsBegunAnew(Lexeme swap, Lexeme word) =>
-        Behind(swap).TakeWhile(lexeme => !ReferenceEquals(lexeme, word)).ToList() is var between
-        && Behind(swap).Any(lexeme => ReferenceEquals(lexeme, word))
-        && between.Any(lexeme => lexeme.Is("newthought")) && !between.Any(lexeme => lexeme.Is("use") || lexeme.Is("only") || lexeme.Is("put") || lexeme.Is("addto"));
+    private bool IsBegunAnew(Lexeme swap, Lexeme word)
+    {
+        var behind = Behind(swap).ToList();
+        var place = behind.FindIndex(lexeme => ReferenceEquals(lexeme, word));
+        var between = behind.Take(place).ToList();
+        // Instead of butter, we use schmaltz: that is what comes in.
+        return between.Any(lexeme => lexeme.Is("newthought")) && !between.Any(lexeme => lexeme.Is("use") || lexeme.Is("only") || lexeme.Is("put") || lexeme.Is("addto"));
+    }
 
     /// <summary>The word between what comes in and what goes out, where it says which is which.</summary>
     private static Lexeme? Between(Clause swap) => swap.First("instead") ?? swap.First("replaces") ?? swap.First("standin") ?? swap.First("swap") ?? swap.First("put");

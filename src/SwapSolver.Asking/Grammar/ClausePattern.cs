@@ -103,9 +103,7 @@ internal sealed class ClausePattern
             Apart => NoneBehind(next => Swaps.Any(next.Is)),
             Known => NoneBehind(next => next.Is(Lexeme.Unknown)),
             Plain => NoneBehind(next => Units.Any(next.Is)),
-            BeforeOut => list => list.ConsumeToken() is { HasValue: true } next && next.Value.Kind.Is("out")
-                ? TokenListParserResult.Value(ImmutableArray<Filled>.Empty, list, list)
-                : TokenListParserResult.Empty<Lexeme, ImmutableArray<Filled>>(list),
+            BeforeOut => WhereBehind(next => next?.Is("out") is true),
             NoPieces => NoneBehind(next => next.Is("slice")),
             BareOut => ClassOf(name).Then(word => NoNameBehind.Value(ImmutableArray.Create(new Filled(name, word)))),
             _ => ClassOf(name).Select(lexeme => ImmutableArray.Create(new Filled(name, lexeme))),
@@ -121,10 +119,13 @@ internal sealed class ClausePattern
     }
 
     /// <summary>Reads nothing, and stands only where no such thing follows.</summary>
-    private static TokenListParser<Lexeme, ImmutableArray<Filled>> NoneBehind(Func<Lexeme, bool> isSuch) => list =>
-        list.ConsumeToken() is { HasValue: true } next && isSuch(next.Value.Kind)
-            ? TokenListParserResult.Empty<Lexeme, ImmutableArray<Filled>>(list)
-            : TokenListParserResult.Value(ImmutableArray<Filled>.Empty, list, list);
+    private static TokenListParser<Lexeme, ImmutableArray<Filled>> NoneBehind(Func<Lexeme, bool> isSuch) => WhereBehind(next => next is null || !isSuch(next));
+
+    /// <summary>Reads nothing, and stands only where such a thing follows, or at the end nothing.</summary>
+    private static TokenListParser<Lexeme, ImmutableArray<Filled>> WhereBehind(Func<Lexeme?, bool> isSuch) => list =>
+        isSuch(list.ConsumeToken() is { HasValue: true } next ? next.Value.Kind : null)
+            ? TokenListParserResult.Value(ImmutableArray<Filled>.Empty, list, list)
+            : TokenListParserResult.Empty<Lexeme, ImmutableArray<Filled>>(list);
 
     /// <summary>Reads nothing, and stands only where nothing is named behind it: would it be ok to skip the zest?</summary>
     private static readonly TokenListParser<Lexeme, ImmutableArray<Filled>> NoNameBehind = list =>

@@ -70,14 +70,21 @@ internal sealed class ClauseReader(QuestionWords words)
             unread.Add(not);
         }
 
-        return ([.. clauses.Select((clause, place) => IsNotAdded(clause) && place > 0 && IsWish(clauses[place - 1]) && AreJoined(lexemes, clauses[place - 1], clause) ? clause with { IsNegated = true } : clause)], unread.ToImmutable());
+        return (WithNotAdded(clauses.ToImmutable(), lexemes), unread.ToImmutable());
     }
+
+    /// <summary>The clauses, of which those are negated that say what is not to be added for a wish before them: softer without adding eggs leaves no eggs out.</summary>
+    private static ImmutableArray<Clause> WithNotAdded(ImmutableArray<Clause> clauses, ImmutableArray<Lexeme> lexemes) =>
+    [
+        .. clauses.Select((clause, place) =>
+            IsNotAdded(clause) && place > 0 && IsWish(clauses[place - 1]) && AreJoined(lexemes, clauses[place - 1], clause) ? clause with { IsNegated = true } : clause),
+    ];
 
     /// <summary>Whether nothing parts two clauses: no comma, no 'and' and no stop.</summary>
     private static bool AreJoined(ImmutableArray<Lexeme> lexemes, Clause first, Clause second) =>
         !lexemes.SkipWhile(lexeme => !ReferenceEquals(lexeme, first.Parts[^1].Lexeme)).Skip(1).TakeWhile(lexeme => !ReferenceEquals(lexeme, second.Parts[0].Lexeme)).Any(lexeme => lexeme.Is(Join) || lexeme.Is(Lexeme.Stop));
 
-    /// <summary>Whether something is not to be added. Behind a wish that it could grant it is not left out by that: softer without adding eggs.</summary>
+    /// <summary>Whether something is not to be added.</summary>
     private static bool IsNotAdded(Clause clause) => clause.Means == "WITHOUT" && clause.First("out")?.Is("adding") is true;
 
     /// <summary>Whether a clause is a wish for what a loaf is to be like.</summary>

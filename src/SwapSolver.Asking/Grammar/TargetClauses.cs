@@ -64,15 +64,9 @@ internal sealed class TargetClauses(Phrases sentences)
             return null;
         }
 
-        var said = reading;
-        var figures = clause.Counts.Select(count =>
-        {
-            // Each figure is of what was said: one and three grams of salt are both no sodium yet.
-            var unit = said;
-            var figure = InUnit(count, clause.First(Mass), ref unit, assumed);
-            reading = unit;
-            return figure;
-        }).Order().ToList();
+        var inUnit = clause.Counts.Select(count => InUnit(count, clause.First(Mass), reading, assumed)).ToList();
+        var figures = inUnit.Select(one => one.Figure).Order().ToList();
+        reading = inUnit[0].Reading;
         if (per != kept)
         {
             figures = [.. figures.Select(figure => Math.Round(figure * InASlice(per, formula), 2))];
@@ -135,16 +129,16 @@ internal sealed class TargetClauses(Phrases sentences)
         return new AskedTarget(reading, isWished ? figure : null, isWished ? null : figure);
     }
 
-    private double InUnit(double count, Lexeme? mass, ref string reading, List<string> assumed)
+    /// <summary>A figure in the unit of the reading that is kept of it: grams of salt are milligrams of sodium.</summary>
+    private (double Figure, string Reading) InUnit(double count, Lexeme? mass, string reading, List<string> assumed)
     {
         var grams = count * (mass?.Number(Mass) ?? 1);
         switch (reading)
         {
             case "salt":
-                reading = Sodium;
                 var milligrams = Math.Round(grams / SaltBySodium * MilligramsPerGram);
                 assumed.Add(sentences.Say("asked-salt", ("value", milligrams.ToString(CultureInfo.InvariantCulture))));
-                return milligrams;
+                return (milligrams, Sodium);
             case Sodium when mass is not null || count < LeastMilligrams:
                 var ofSodium = Math.Round(grams * MilligramsPerGram, 3);
                 if (mass is null)
@@ -152,11 +146,11 @@ internal sealed class TargetClauses(Phrases sentences)
                     assumed.Add(sentences.Say("asked-sodium-grams", ("count", count.ToString(CultureInfo.InvariantCulture)), ("value", ofSodium.ToString(CultureInfo.InvariantCulture))));
                 }
 
-                return ofSodium;
+                return (ofSodium, reading);
             case Sodium:
-                return count;
+                return (count, reading);
             default:
-                return mass is null ? count : Math.Round(grams, 6);
+                return (mass is null ? count : Math.Round(grams, 6), reading);
         }
     }
 }

@@ -50,9 +50,16 @@ internal sealed class SizeReader(QuestionWords words, OvenDials dials, Phrases s
     /// <summary>A dial above this is in Fahrenheit where no scale is said [degrees].</summary>
     private const double MostCelsius = 260;
 
+    /// <summary>Parts of a clause that are units of a mass: kilos of rolls, a kilo of rolls, 900 g.</summary>
+    private static readonly ImmutableArray<string> MassUnits = ["bulk", "onebulk", Mass];
+
     /// <summary>The mass of a clause; null where it is none of a loaf.</summary>
-    public static double? MassOf(Clause clause) =>
-        (clause.Counts is [var count, ..] ? count : 1) * ((clause.First("bulk") ?? clause.First("onebulk")) is { } bulk ? bulk.Number(clause.First("bulk") is null ? "onebulk" : "bulk") : clause.First(Mass)!.Number(Mass)) is >= LeastLoafGrams and var grams ? Math.Round(grams, 1) : null;
+    public static double? MassOf(Clause clause)
+    {
+        var unit = MassUnits.First(part => clause.First(part) is not null);
+        var grams = (clause.Counts is [var count, ..] ? count : 1) * clause.First(unit)!.Number(unit);
+        return grams >= LeastLoafGrams ? Math.Round(grams, 1) : null;
+    }
 
     /// <summary>The mass of one piece of a clause [g]; null where it is none of a piece.</summary>
     public static double? PieceOf(Clause clause) =>
