@@ -55,25 +55,32 @@ public sealed class KitchenRecords(string place) : IDisposable
     public long? Stamp => database.Stamp;
 
     /// <summary>Goes up with every change of an ingredient's facts, whoever made it; 0 where nothing was ever written.</summary>
-    public long Version
+    public long Version => VersionOf(null);
+
+    /// <summary>The same for who looked at the stamp already.</summary>
+    /// <param name="stamp">As <see cref="Stamp"/>; null where it was not looked at, or cannot be told.</param>
+    /// <exception cref="RecordsFaultException">The records cannot be reached.</exception>
+    public long VersionOf(long? stamp)
     {
-        get
+        if (stamp is { } looked && seen is { } same && same.Stamp == looked)
         {
-            if (!database.Exists)
-            {
-                return 0;
-            }
-
-            // The stamp before the reading: what is written between the two is read again the next time.
-            var stamp = database.Stamp;
-            if (stamp is null || seen is not { } before || before.Stamp != stamp)
-            {
-                before = new VersionAt(stamp ?? 0, database.Read((connection, transaction) => connection.ExecuteScalar<long>("SELECT changes FROM change_counter", transaction: transaction)));
-                seen = before;
-            }
-
-            return before.Version;
+            return same.Version;
         }
+
+        if (!database.Exists)
+        {
+            return 0;
+        }
+
+        // The stamp before the reading: what is written between the two is read again the next time.
+        stamp ??= database.Stamp;
+        if (stamp is null || seen is not { } before || before.Stamp != stamp)
+        {
+            before = new VersionAt(stamp ?? 0, database.Read((connection, transaction) => connection.ExecuteScalar<long>("SELECT changes FROM change_counter", transaction: transaction)));
+            seen = before;
+        }
+
+        return before.Version;
     }
 
     /// <summary>Tells these records from any other for as long as they are kept in their place; null where nothing was ever written.</summary>

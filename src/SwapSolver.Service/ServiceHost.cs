@@ -177,9 +177,9 @@ internal static class ServiceHost
             cache.DefaultEntryOptions = new HybridCacheEntryOptions { Expiration = AnswerLife, LocalCacheExpiration = AnswerLife };
         });
         // A call sees one state of the kitchen from start to end.
-        services.AddScoped(provider => provider.GetRequiredService<Caller>().SeesOnlyPublished
-            ? provider.GetRequiredService<KitchenShelf>().OnlyShipped
-            : provider.GetRequiredService<KitchenShelf>().Today());
+        services.AddScoped(provider => provider.GetRequiredService<Caller>() is { SeesOnlyPublished: false } caller
+            ? provider.GetRequiredService<KitchenShelf>().Today(caller.Stamp)
+            : provider.GetRequiredService<KitchenShelf>().OnlyShipped);
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Search);
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Pantry);
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Lines);

@@ -19,6 +19,9 @@ internal static class ForecastKitchen
 
     public static readonly Rise Rise = new(Acidity, Practice, TestKitchen.Bakehouse.Phrases);
 
+    /// <summary>A formula as a forecast reads it.</summary>
+    public static Batter Batter(Formula formula) => Forecasts.Batter.Of(formula, Mixture.Chemistry, Draws.Typical);
+
     /// <summary>pH of batter and crumb at sea level; the formula has water.</summary>
     public static AcidityForecast Ph(this Formula formula) => Acidity.Foretell(formula, Pascals.Atmosphere, Draws.Typical)!;
 

@@ -25,7 +25,7 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
     /// <returns>The forecast; null where there is too little water for anything to dissolve in, or too little is known of a line.</returns>
     public AcidityForecast? Foretell(Formula formula, Pascals pressure, Draw draw)
     {
-        if (!CanTell(formula, draw))
+        if (Told(formula, draw) is not { } batter)
         {
             return null;
         }
@@ -34,48 +34,50 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
         PhRange Ph(Func<Doubts, Solution> of) => Range(of, solved =>
             isSalty |= solved.IonicStrength >= Chemistry.Constants.MostIonicStrengthMolPerKg.Range.Typical);
         return new AcidityForecast(
-            Ph(doubts => Batter(formula, pressure, draw, doubts)),
-            Ph(doubts => Crumb(formula, draw, doubts)),
+            Ph(doubts => Mixed(batter, pressure, doubts)),
+            Ph(doubts => Crumb(batter, doubts)),
             isSalty);
     }
 
     /// <summary>The pH of the crumb alone; null where <see cref="Foretell"/> gives none.</summary>
-    public PhRange? ForetellCrumb(Formula formula, Draw draw) => CanTell(formula, draw)
-        ? Range(doubts => Crumb(formula, draw, doubts), static _ => { })
+    public PhRange? ForetellCrumb(Formula formula, Draw draw) => Told(formula, draw) is { } batter
+        ? Range(doubts => Crumb(batter, doubts), static _ => { })
         : null;
 
     /// <summary>The pH of the crumb from typical figures, without its range: to set one formula beside another.</summary>
-    public Ph? TypicalCrumb(Formula formula, Draw draw) => CanTell(formula, draw)
-        ? new Ph(new ChargeBalance(Crumb(formula, draw, Doubts.None())).Solve().Ph)
+    public Ph? TypicalCrumb(Formula formula, Draw draw) => Told(formula, draw) is { } batter
+        ? new Ph(new ChargeBalance(Crumb(batter, Doubts.None())).Solve().Ph)
         : null;
 
-    private bool CanTell(Formula formula, Draw draw) =>
+    /// <summary>The formula as it is read here; null where nothing can be told of it.</summary>
+    private Batter? Told(Formula formula, Draw draw) =>
         Needed.All(formula.States)
-        && Water(formula, draw) > Practice.DryBelowWaterPercent.Range.Typical / 100 * formula.BatterMass.Value;
+        && Batter.Of(formula, Chemistry, draw) is var batter
+        && batter.Water > Practice.DryBelowWaterPercent.Range.Typical / 100 * formula.BatterMass.Value
+            ? batter
+            : null;
 
     /// <summary>The batter after mixing: what has dissolved by then, its carbon dioxide shared with the air that was beaten in.</summary>
-    internal Solution Batter(Formula formula, Pascals pressure, Draw draw, Doubts doubts)
+    internal Solution Mixed(Batter batter, Pascals pressure, Doubts doubts)
     {
-        var portions = LeaveningPortions.Of(formula, Chemistry, draw, doubts);
-        var mixed = Mixed(formula, portions, draw, doubts, portion => portion.DissolvedShare(doubts), keptShare: 1);
+        var portions = LeaveningPortions.Of(batter.Lines, Chemistry, doubts);
+        var mixed = Dissolved(batter, portions, doubts, portion => portion.DissolvedShare(doubts), keptShare: 1);
         var air = doubts.Of("air beaten in", Practice.AirBeatenInLitresPerKgWater) * GasLaw.AmountIn(pressure).Value / 1000;
-        return mixed.In(Water(formula, draw), portions.Soda, pressure.Value / Pascals.Atmosphere.Value, air);
+        return mixed.In(batter.Water, portions.Soda, pressure.Value / Pascals.Atmosphere.Value, air);
     }
 
     /// <summary>The cooled crumb: every acid has reacted, and little carbon dioxide is left about it.</summary>
-    internal Solution Crumb(Formula formula, Draw draw, Doubts doubts)
+    internal Solution Crumb(Batter batter, Doubts doubts)
     {
-        var portions = LeaveningPortions.Of(formula, Chemistry, draw, doubts);
-        var mixed = Mixed(formula, portions, draw, doubts, static _ => 1, keptShare: 1 - portions.LeftShare);
+        var portions = LeaveningPortions.Of(batter.Lines, Chemistry, doubts);
+        var dissolved = Dissolved(batter, portions, doubts, static _ => 1, keptShare: 1 - portions.LeftShare);
         var turned = doubts.Of("soda turned to carbonate", Practice.TurnedToCarbonatePercent) / 100;
         var freed = turned * portions.LeftShare * portions.Sodas.Sum(soda => soda.Millimoles * soda.FreedByHeat);
-        var lostWater = formula.BatterMass.Value - formula.BakedMass.Value;
-        var water = Math.Max(Water(formula, draw) - lostWater, LeastWaterKept * Water(formula, draw));
-        return mixed.In(water, portions.Soda - freed, doubts.Of("carbon dioxide about the crumb", Practice.CrumbCarbonDioxideAtm), air: 0);
+        var water = Math.Max(batter.Water - batter.LostWater, LeastWaterKept * batter.Water);
+        return dissolved.In(water, portions.Soda - freed, doubts.Of("carbon dioxide about the crumb", Practice.CrumbCarbonDioxideAtm), air: 0);
     }
 
-    private WateryPart Mixed(
-        Formula formula, LeaveningPortions portions, Draw draw, Doubts doubts, Func<AcidPortion, double> share, double keptShare)
+    private WateryPart Dissolved(Batter batter, LeaveningPortions portions, Doubts doubts, Func<AcidPortion, double> share, double keptShare)
     {
         var mixed = new WateryPart(Chemistry, Practice, doubts);
         foreach (var portion in portions.Acids)
@@ -86,7 +88,7 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
                     mixed.AddAcid(acid, portion.Equivalents * share(portion));
                     break;
                 case FoodAcid food:
-                    mixed.AddFood(food, portion.Equivalents, draw(portion.Of)[Fact.Water] * portion.Grams);
+                    mixed.AddFood(food, portion.Equivalents, portion.Of.Facts[Fact.Water] * portion.Of.Grams);
                     break;
             }
         }
@@ -98,16 +100,16 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
             mixed.AddSoda(soda.Base, soda.Millimoles, held);
         }
 
-        foreach (var line in formula.Merged().Lines.Where(line => line.Grams.Value > 0 && !Chemistry.TryGet(line.Ingredient, out _)))
+        foreach (var line in batter.Lines)
         {
-            mixed.AddOther(draw(line.Ingredient), line.Grams.Value);
+            if (line.Leavener is null)
+            {
+                mixed.AddOther(line);
+            }
         }
 
         return mixed;
     }
-
-    private static double Water(Formula formula, Draw draw) =>
-        formula.Lines.Sum(line => draw(line.Ingredient)[Fact.Water] * line.Grams.Value);
 
     private static PhRange Range(Func<Doubts, Solution> of, Action<SolvedSolution> see)
     {

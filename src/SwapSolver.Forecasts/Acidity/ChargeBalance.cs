@@ -29,13 +29,21 @@ internal sealed class ChargeBalance(Solution solution)
     private const int Bitartrate = 1;
 
     // Of one solution, and asked for at every pH that is tried.
-    private readonly double potassium = solution.Ions.Where(static ion => ion.Ion.Id == Potassium).Sum(static ion => ion.Molality);
+    private readonly double potassium = PotassiumOf(solution);
 
-    private readonly Dissociation? tartaric = solution.Solutes.Select(static solute => solute.Dissociation).FirstOrDefault(static dissociation => dissociation.Id == Tartaric);
+    private readonly (Dissociation? Of, double Molality) tartrate = TartrateOf(solution);
 
-    private readonly double tartrate = solution.Solutes.Where(static solute => solute.Dissociation.Id == Tartaric).Sum(static solute => solute.Molality);
+    private readonly double water = Forms.TenTo(-solution.Constants.WaterExponent.Range.Typical);
 
-    private double[] forms = [];
+    // By solute and form, carbon dioxide last.
+    private readonly double[] weights = new double[FormsOf(solution)];
+
+    private readonly double[] forms = new double[FormsOf(solution)];
+
+    private double weighedAt = double.NaN;
+
+    /// <summary>Activity coefficient of an ion of one charge [1].</summary>
+    private double ofOneCharge;
 
     /// <summary>The solution at rest.</summary>
     /// <param name="like">A solution that hardly differs, at rest: there it is looked for first. What is found does not hang on it.</param>
@@ -95,17 +103,22 @@ internal sealed class ChargeBalance(Solution solution)
 
     private (double Sum, double IonicStrength, double SolidBitartrate) Charges(double ph, double ionicStrength)
     {
-        var activity = new DaviesActivity(solution.Constants, ionicStrength);
-        var hydrogen = Forms.TenTo(-ph - activity.Log(1));
-        var hydroxide = Forms.TenTo(ph - solution.Constants.WaterExponent.Range.Typical - activity.Log(1));
+        if (ionicStrength != weighedAt)
+        {
+            Weigh(ionicStrength);
+        }
+
+        var tenToPh = Forms.TenTo(ph);
+        var hydrogen = 1 / (tenToPh * ofOneCharge);
+        var hydroxide = tenToPh * water / ofOneCharge;
         var sum = hydrogen - hydroxide + solution.BufferSlopeTimesPh - (solution.BufferSlope * ph);
         var squares = hydrogen + hydroxide + (2 * solution.InertSalt);
-        var solid = 0.0;
+        var (solid, at) = (0.0, 0);
         foreach (var solute in solution.Solutes)
         {
-            var shares = SharesOf(solute.Dissociation, ph, activity);
-            var fallsOut = potassium > 0 && ReferenceEquals(solute.Dissociation, tartaric);
-            solid = fallsOut ? Solid(shares[Bitartrate], activity) : solid;
+            var shares = NextShares(solute.Dissociation, tenToPh, ref at);
+            var fallsOut = potassium > 0 && ReferenceEquals(solute.Dissociation, tartrate.Of);
+            solid = fallsOut ? Solid(shares[Bitartrate]) : solid;
             Add(solute.Dissociation.ChargeWithAllProtons, shares, solute.Molality - (fallsOut ? solid : 0));
         }
 
@@ -118,7 +131,7 @@ internal sealed class ChargeBalance(Solution solution)
 
         if (solution.CarbonDioxide is { } gas)
         {
-            var shares = SharesOf(gas.Dissociation, ph, activity);
+            var shares = NextShares(gas.Dissociation, tenToPh, ref at);
             var perAtm = solution.Constants.CarbonDioxideMolPerKgAtm.Range.Typical / shares[0];
             Add(gas.Dissociation.ChargeWithAllProtons, shares, gas.InWater(perAtm));
         }
@@ -136,34 +149,90 @@ internal sealed class ChargeBalance(Solution solution)
         }
     }
 
-    /// <summary>Share of each form; until the next is asked for.</summary>
-    private Span<double> SharesOf(Dissociation dissociation, double ph, DaviesActivity activity)
+    private static double PotassiumOf(Solution solution)
     {
-        var count = Forms.CountOf(dissociation);
-        if (forms.Length < count)
+        var sum = 0.0;
+        foreach (var ion in solution.Ions)
         {
-            forms = new double[count];
+            sum += ion.Ion.Id == Potassium ? ion.Molality : 0;
         }
 
+        return sum;
+    }
+
+    private static (Dissociation? Of, double Molality) TartrateOf(Solution solution)
+    {
+        var (of, sum) = ((Dissociation?)null, 0.0);
+        foreach (var solute in solution.Solutes)
+        {
+            if (solute.Dissociation.Id == Tartaric)
+            {
+                (of, sum) = (of ?? solute.Dissociation, sum + solute.Molality);
+            }
+        }
+
+        return (of, sum);
+    }
+
+    /// <summary>Works out what hangs on the ionic strength alone: a pH is looked for at one of them for many steps.</summary>
+    private void Weigh(double ionicStrength)
+    {
+        var activity = new DaviesActivity(solution.Constants, ionicStrength);
+        (weighedAt, ofOneCharge) = (ionicStrength, Forms.TenTo(activity.Log(1)));
+        var at = 0;
+        foreach (var solute in solution.Solutes)
+        {
+            WeighNext(solute.Dissociation, activity, ref at);
+        }
+
+        if (solution.CarbonDioxide is { } gas)
+        {
+            WeighNext(gas.Dissociation, activity, ref at);
+        }
+    }
+
+    private void WeighNext(Dissociation dissociation, DaviesActivity activity, ref int at)
+    {
+        var count = Forms.CountOf(dissociation);
+        Forms.Weigh(dissociation, activity, solution.Ions, weights.AsSpan(at, count));
+        at += count;
+    }
+
+    /// <summary>Share of each form; until the next is asked for.</summary>
+    private ReadOnlySpan<double> NextShares(Dissociation dissociation, double tenToPh, ref int at)
+    {
+        var count = Forms.CountOf(dissociation);
         var shares = forms.AsSpan(0, count);
-        Forms.Share(dissociation, ph, activity, solution.Ions, shares);
+        Forms.Share(weights.AsSpan(at, count), tenToPh, shares);
+        at += count;
         return shares;
+    }
+
+    private static int FormsOf(Solution solution)
+    {
+        var count = solution.CarbonDioxide is { } gas ? Forms.CountOf(gas.Dissociation) : 0;
+        foreach (var solute in solution.Solutes)
+        {
+            count += Forms.CountOf(solute.Dissociation);
+        }
+
+        return count;
     }
 
     /// <summary>Potassium bitartrate beyond what dissolves [mol/kg]: so much that the rest is just saturated.</summary>
     /// <param name="share">Share of the tartaric acid that has given one proton.</param>
-    /// <param name="activity">Activity coefficients.</param>
-    private double Solid(double share, DaviesActivity activity)
+    private double Solid(double share)
     {
-        var product = Forms.TenTo(-solution.Constants.BitartrateExponent.Range.Typical - (2 * activity.Log(1))) / share;
-        var excess = (potassium * tartrate) - product;
+        var product = Forms.TenTo(-solution.Constants.BitartrateExponent.Range.Typical) / (ofOneCharge * ofOneCharge * share);
+        var most = tartrate.Molality;
+        var excess = (potassium * most) - product;
         if (excess <= 0)
         {
             return 0;
         }
 
         // The smaller root of (potassium - s)(tartrate - s) = product, in the form that keeps its digits.
-        var sum = potassium + tartrate;
-        return 2 * excess / (sum + Math.Sqrt(((potassium - tartrate) * (potassium - tartrate)) + (4 * product)));
+        var sum = potassium + most;
+        return 2 * excess / (sum + Math.Sqrt(((potassium - most) * (potassium - most)) + (4 * product)));
     }
 }

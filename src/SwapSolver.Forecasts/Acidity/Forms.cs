@@ -15,38 +15,43 @@ internal static class Forms
     /// <param name="dissociation">The thing.</param>
     public static int CountOf(Dissociation dissociation) => dissociation.Pkas.Length + 1;
 
-    /// <summary>Share of each form, the one with all protons first [1]; they add up to 1.</summary>
+    /// <summary>How much there is of each form beside the others where the pH is 0, the one with all protons first.</summary>
     /// <param name="dissociation">The thing.</param>
-    /// <param name="ph">pH, which is about activity.</param>
     /// <param name="activity">Activity coefficients.</param>
     /// <param name="ions">Ions that may keep company with a form; what pairs is taken to be little of them.</param>
-    /// <param name="shares">Takes them, as many as there are forms.</param>
-    public static void Share(Dissociation dissociation, double ph, DaviesActivity activity, ImmutableArray<FreeIon> ions, Span<double> shares)
+    /// <param name="weights">Takes them, as many as there are forms.</param>
+    public static void Weigh(Dissociation dissociation, DaviesActivity activity, ImmutableArray<FreeIon> ions, Span<double> weights)
     {
         var whole = dissociation.ChargeWithAllProtons;
-        var (stepped, largest, sum) = (0.0, double.NegativeInfinity, 0.0);
-        for (var given = 0; given < shares.Length; given++)
+        var stepped = 0.0;
+        for (var given = 0; given < weights.Length; given++)
         {
             if (given > 0)
             {
-                stepped += ph - dissociation.Pkas[given - 1].Range.Typical;
+                stepped += dissociation.Pkas[given - 1].Range.Typical;
             }
 
             var charge = whole - given;
-            shares[given] = stepped + activity.Log(whole) - activity.Log(charge);
+            weights[given] = TenTo(activity.Log(whole) - activity.Log(charge) - stepped);
             if (!dissociation.Pairs.IsEmpty)
             {
-                shares[given] += Math.Log10(Company(dissociation, given, charge, activity, ions));
+                weights[given] *= Company(dissociation, given, charge, activity, ions);
             }
-
-            largest = Math.Max(largest, shares[given]);
         }
+    }
 
-        // Logarithms so far, and the largest taken off: a tenth power of a hundred would overflow far from the pKa.
+    /// <summary>Share of each form [1]; they add up to 1. What has a handful of protons gives no power that a number could not hold.</summary>
+    /// <param name="weights">As <see cref="Weigh"/> gives them.</param>
+    /// <param name="tenToPh">Ten to the power of the pH, which is about activity.</param>
+    /// <param name="shares">Takes them, as many as there are forms.</param>
+    public static void Share(ReadOnlySpan<double> weights, double tenToPh, Span<double> shares)
+    {
+        var (power, sum) = (1.0, 0.0);
         for (var given = 0; given < shares.Length; given++)
         {
-            shares[given] = shares[given] == largest ? 1 : TenTo(shares[given] - largest);
+            shares[given] = weights[given] * power;
             sum += shares[given];
+            power *= tenToPh;
         }
 
         for (var given = 0; given < shares.Length; given++)
@@ -59,7 +64,8 @@ internal static class Forms
     public static double MeanCharge(Dissociation dissociation, double ph, DaviesActivity activity)
     {
         Span<double> shares = stackalloc double[CountOf(dissociation)];
-        Share(dissociation, ph, activity, [], shares);
+        Weigh(dissociation, activity, [], shares);
+        Share(shares, TenTo(ph), shares);
         var given = 0.0;
         for (var form = 0; form < shares.Length; form++)
         {

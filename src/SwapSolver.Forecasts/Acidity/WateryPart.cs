@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using SwapSolver.Kitchen.Acids;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Practice;
@@ -76,17 +77,17 @@ internal sealed class WateryPart(LeaveningChemistry chemistry, AcidityPractice p
     }
 
     /// <summary>A food that only buffers, and the salt in it.</summary>
-    public void AddOther(FactSheet facts, double grams)
+    public void AddOther(BatterLine line)
     {
-        var known = chemistry.Buffers.TryGetValue(facts.Ingredient.Id, out var row);
-        var perGram = known
-            ? doubts.Of("buffer of foods", row!.MilliequivalentsPer100G) / 100
+        var (facts, grams) = (line.Facts, line.Grams);
+        var perGram = line.Buffer is { } row
+            ? doubts.Of("buffer of foods", row.MilliequivalentsPer100G) / 100
             : doubts.Of("buffer of foods", chemistry.Guess.MilliequivalentsPerGProtein) * facts[Fact.Protein];
         if (perGram > 0)
         {
             AddBuffer(
                 perGram * grams / (BufferTo - BufferFrom),
-                doubts.Of("pH", facts.Ingredient.Id, known ? row!.NativePh : chemistry.Guess.NativePh));
+                doubts.Of("pH", facts.Ingredient.Id, line.Buffer?.NativePh ?? chemistry.Guess.NativePh));
         }
 
         inertSalt += grams * ((Salt(facts, Fact.Sodium) / Sodium) + (Salt(facts, Fact.Potassium) / Potassium));
@@ -102,8 +103,8 @@ internal sealed class WateryPart(LeaveningChemistry chemistry, AcidityPractice p
     /// <param name="air">Other gas in the bubbles [mol/kg of water].</param>
     public Solution In(double waterGrams, double carbonDioxide, double mostAtm, double air) => new(
         chemistry.Constants,
-        [.. solutes.Select(part => new Solute(part.Of, part.Millimoles / waterGrams))],
-        [.. ions.Select(part => new FreeIon(part.Of, part.Millimoles / waterGrams))],
+        Each(solutes, part => new Solute(part.Of, part.Millimoles / waterGrams)),
+        Each(ions, part => new FreeIon(part.Of, part.Millimoles / waterGrams)),
         new CarbonDioxideAbove(chemistry.Dissociations[CarbonDioxideId], carbonDioxide / waterGrams, mostAtm, air))
     {
         BufferSlope = bufferSlope / waterGrams,
@@ -113,9 +114,12 @@ internal sealed class WateryPart(LeaveningChemistry chemistry, AcidityPractice p
 
     private void Add(PureSubstance substance, double millimoles, double volatileMillimoles)
     {
-        foreach (var part in substance.Dissolved.Where(part => part.Dissociation.Id != CarbonDioxideId))
+        foreach (var part in substance.Dissolved)
         {
-            Add(part.Dissociation, part.Count * volatileMillimoles);
+            if (part.Dissociation.Id != CarbonDioxideId)
+            {
+                Add(part.Dissociation, part.Count * volatileMillimoles);
+            }
         }
 
         foreach (var part in substance.Ions)
@@ -149,6 +153,17 @@ internal sealed class WateryPart(LeaveningChemistry chemistry, AcidityPractice p
         {
             parts.Insert(place, (id, of, millimoles));
         }
+    }
+
+    private static ImmutableArray<TMade> Each<TPart, TMade>(List<TPart> parts, Func<TPart, TMade> make)
+    {
+        var made = ImmutableArray.CreateBuilder<TMade>(parts.Count);
+        foreach (var part in parts)
+        {
+            made.Add(make(part));
+        }
+
+        return made.MoveToImmutable();
     }
 
     private void AddBuffer(double slope, double native)

@@ -1,14 +1,12 @@
 using SwapSolver.Kitchen.Acids;
-using SwapSolver.Kitchen.Ingredients;
 
 namespace SwapSolver.Forecasts;
 
 /// <summary>The acid that one line of a formula brings, or one acid of its powder.</summary>
-/// <param name="Of">The ingredient of the line.</param>
+/// <param name="Of">The line.</param>
 /// <param name="Acid">What is known of the acid; null for food that is only a little sour.</param>
 /// <param name="Equivalents">Protons to the soda end point [mmol].</param>
-/// <param name="Grams">Mass of the line [g].</param>
-internal sealed record AcidPortion(Ingredient Of, Leavener? Acid, double Equivalents, double Grams)
+internal sealed record AcidPortion(BatterLine Of, Leavener? Acid, double Equivalents)
 {
     /// <summary>When it frees its gas; null where it is dissolved from the first.</summary>
     public AcidTiming? Timing => Acid switch

@@ -27,37 +27,54 @@ internal sealed record LeaveningPortions(ImmutableArray<AcidPortion> Acids, Immu
     /// <param name="chemistry">What is known of acids and bases.</param>
     /// <param name="draw">Which facts are looked at.</param>
     /// <param name="doubts">Which of them is moved.</param>
-    public static LeaveningPortions Of(Formula formula, LeaveningChemistry chemistry, Draw draw, Doubts doubts)
+    public static LeaveningPortions Of(Formula formula, LeaveningChemistry chemistry, Draw draw, Doubts doubts) =>
+        Of(Batter.LinesOf(formula, chemistry, draw), chemistry, doubts);
+
+    /// <summary>The portions of a formula that was looked up.</summary>
+    /// <param name="lines">Its lines.</param>
+    /// <param name="chemistry">What is known of acids and bases.</param>
+    /// <param name="doubts">Which facts are moved.</param>
+    public static LeaveningPortions Of(ImmutableArray<BatterLine> lines, LeaveningChemistry chemistry, Doubts doubts)
     {
         var acids = ImmutableArray.CreateBuilder<AcidPortion>();
         var sodas = ImmutableArray.CreateBuilder<SodaPortion>();
-        foreach (var line in formula.Merged().Lines.Where(line => line.Grams.Value > 0))
+        foreach (var line in lines)
         {
-            var facts = draw(line.Ingredient);
-            var acid = doubts.Of(Fact.Acid, facts) * line.Grams.Value;
-            var soda = doubts.Of(Fact.Base, facts) * line.Grams.Value;
-            chemistry.TryGet(line.Ingredient, out var leavener);
-            if (leavener is LeaveningBlend blend)
+            var acid = doubts.Of(Fact.Acid, line.Facts) * line.Grams;
+            var soda = doubts.Of(Fact.Base, line.Facts) * line.Grams;
+            if (line.Leavener is LeaveningBlend blend)
             {
-                acids.AddRange(Shared(blend, part => part.Of is PureAcid of ? of.Counted(chemistry.Constants.SodaGramsPerMole).Value : 0)
-                    .Select(part => new AcidPortion(line.Ingredient, part.Of, acid * part.Share, line.Grams.Value)));
-                sodas.AddRange(Shared(blend, part => part.Of is Bicarbonate of ? 1 / of.Substance.GramsPerMole.Range.Typical : 0)
-                    .Select(part => new SodaPortion((Bicarbonate)part.Of, soda * part.Share)));
+                AddPowder(acids, sodas, line, blend, (acid, soda), chemistry);
                 continue;
             }
 
             if (acid > 0)
             {
-                acids.Add(new AcidPortion(line.Ingredient, leavener, acid, line.Grams.Value));
+                acids.Add(new AcidPortion(line, line.Leavener, acid));
             }
 
-            if (soda > 0 && leavener is Bicarbonate bicarbonate)
+            if (soda > 0 && line.Leavener is Bicarbonate bicarbonate)
             {
                 sodas.Add(new SodaPortion(bicarbonate, soda));
             }
         }
 
         return new LeaveningPortions(acids.DrainToImmutable(), sodas.DrainToImmutable());
+    }
+
+    /// <summary>The parts of a powder, each its share of what the powder brings.</summary>
+    private static void AddPowder(
+        ImmutableArray<AcidPortion>.Builder acids,
+        ImmutableArray<SodaPortion>.Builder sodas,
+        BatterLine line,
+        LeaveningBlend blend,
+        (double Acid, double Soda) brought,
+        LeaveningChemistry chemistry)
+    {
+        acids.AddRange(Shared(blend, part => part.Of is PureAcid of ? of.Counted(chemistry.Constants.SodaGramsPerMole).Value : 0)
+            .Select(part => new AcidPortion(line, part.Of, brought.Acid * part.Share)));
+        sodas.AddRange(Shared(blend, static part => part.Of is Bicarbonate of ? 1 / of.Substance.GramsPerMole.Range.Typical : 0)
+            .Select(part => new SodaPortion((Bicarbonate)part.Of, brought.Soda * part.Share)));
     }
 
     /// <summary>The parts of a powder by their share of something that a gram of each brings.</summary>

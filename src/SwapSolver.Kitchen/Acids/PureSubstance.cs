@@ -13,7 +13,7 @@ public sealed record PureSubstance(
     string Formula, Figure GramsPerMole, ImmutableArray<DissociationCount> Dissolved, ImmutableArray<IonCount> Ions)
 {
     /// <summary>Protons given at the soda end point by counting charges alone [mol/mol]: what all forms together lack to be neutral.</summary>
-    public Protons ProtonsByCount => new(
+    public Protons ProtonsByCount { get; } = new(
         -Dissolved.Sum(part => part.Count * (part.Dissociation.ChargeWithAllProtons - part.Dissociation.ProtonsToSoda))
         - Ions.Sum(part => part.Count * part.Ion.Charge));
 }

@@ -18,6 +18,9 @@ public sealed record Allergens(
     /// <summary>Whether anybody stated them. What nobody stated is not known, and never taken to be none.</summary>
     public bool AreKnown { get; init; } = true;
 
+    /// <summary>Ids of what is on either list, each once.</summary>
+    public ImmutableArray<string> OnEitherList { get; } = [.. Us.Union(Eu)];
+
     /// <summary>Whether the ingredient carries the allergen by either list, as far as is known.</summary>
     public bool Carries(string allergen) => Us.Contains(allergen) || Eu.Contains(allergen);
 

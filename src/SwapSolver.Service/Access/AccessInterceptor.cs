@@ -35,7 +35,8 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
                 : Refuse(Code.PermissionDenied, Reason.RoleTooLow, $"a key of a {Words(role)} may not call {method}; ask a kitchen's {Words(least)}");
         }
 
-        http.RequestServices.GetRequiredService<Caller>().Role = role;
+        var caller = http.RequestServices.GetRequiredService<Caller>();
+        (caller.Role, caller.Stamp) = (role, (http.Items[Slot] as Known)?.Stamp);
     }
 
     /// <summary>What a caller may do, looked up once a call; null where its key is not known.</summary>
@@ -43,13 +44,13 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
     /// <param name="stamp">The stamp of the records that was looked at for this call, where it was.</param>
     public Role? RoleOf(HttpContext http, long? stamp = null)
     {
-        if (http.Items.TryGetValue(Slot, out var known))
+        if (http.Items.TryGetValue(Slot, out var before) && before is Known known)
         {
-            return known as Role?;
+            return known.Role;
         }
 
         var role = Looked(http, stamp);
-        http.Items[Slot] = role;
+        http.Items[Slot] = new Known(role, stamp);
         return role;
     }
 
@@ -76,4 +77,9 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
             ? Enum.Parse<Role>(key.Role)
             : null;
     }
+
+    /// <summary>What was looked up for a call.</summary>
+    /// <param name="Role">What its caller may do; null where its key is not known.</param>
+    /// <param name="Stamp">The stamp of the records that was looked at; null where it was not.</param>
+    private sealed record Known(Role? Role, long? Stamp);
 }

@@ -60,10 +60,11 @@ internal sealed class KitchenShelf(
     public KitchenToday OnlyShipped => onlyShipped ??= Open(KitchenNotes.None);
 
     /// <summary>The kitchen as it is known now.</summary>
+    /// <param name="stamp">The stamp of the records that was looked at for this call, where it was.</param>
     /// <exception cref="RecordsFaultException">The records cannot be read.</exception>
-    public KitchenToday Today()
+    public KitchenToday Today(long? stamp = null)
     {
-        var version = records.Version;
+        var version = records.VersionOf(stamp);
         lock (opening)
         {
             if (today is null || today.Version != version)

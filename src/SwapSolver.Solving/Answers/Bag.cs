@@ -51,11 +51,14 @@ public sealed class Bag
     /// read without any fact, so it is not kept.</summary>
     /// <param name="balance">The balance.</param>
     /// <param name="reference">A formula that the balance may be counted on; a gram's part does not hang on which.</param>
-    internal SampledCoefficients Of(Balance balance, Formula reference)
-    {
-        SampledCoefficients Work(Balance rule) => SampledCoefficients.Of(rule, reference, sheets, rule.Reads.Any(Shares.ContainsKey) ? kitchens : 1);
-        return balance is LeftOut ? Work(balance)
-            : coefficients.TryGetValue(balance, out var known) ? known
-            : coefficients.GetValue(balance, Work);
-    }
+    internal SampledCoefficients Of(Balance balance, Formula reference) =>
+        balance is LeftOut ? Worked(balance, reference)
+        : coefficients.TryGetValue(balance, out var known) ? known
+        : Kept(balance, reference);
+
+    // By itself: what is there already is looked up without making what would work it out.
+    private SampledCoefficients Kept(Balance balance, Formula reference) => coefficients.GetValue(balance, rule => Worked(rule, reference));
+
+    private SampledCoefficients Worked(Balance balance, Formula reference) =>
+        SampledCoefficients.Of(balance, reference, sheets, balance.Reads.Any(Shares.ContainsKey) ? kitchens : 1);
 }

@@ -99,7 +99,7 @@ public sealed record CautionList(Bakehouse Bakehouse)
     private IEnumerable<string> OfIngredients(Formula formula)
     {
         var ingredients = formula.Lines.Select(line => line.Ingredient).Distinct().ToList();
-        var allergens = Names(ingredients.SelectMany(ingredient => ingredient.Allergens.Us.Union(ingredient.Allergens.Eu)));
+        var allergens = Names(ingredients.SelectMany(ingredient => ingredient.Allergens.OnEitherList));
         var mayContain = Names(ingredients.SelectMany(ingredient => ingredient.Allergens.MayContain));
         return
         [
@@ -152,7 +152,7 @@ public sealed record CautionList(Bakehouse Bakehouse)
     private static IEnumerable<string> If(bool holds, Func<string> caution) => holds ? [caution()] : [];
 
     private static HashSet<string> AllergensOf(Formula formula) =>
-        [.. formula.Lines.SelectMany(line => line.Ingredient.Allergens.Us.Union(line.Ingredient.Allergens.Eu))];
+        [.. formula.Lines.SelectMany(line => line.Ingredient.Allergens.OnEitherList)];
 
     private List<string> Names(IEnumerable<string> allergens) =>
     [

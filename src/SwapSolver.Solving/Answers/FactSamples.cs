@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Numerics;
 using System.Numerics.Tensors;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
@@ -75,14 +76,17 @@ public sealed class FactSamples : IDisposable
 
     /// <summary>Share of kitchens in which a formula keeps every band, 0 to 1.</summary>
     public double ChanceOfBalance(ImmutableArray<Hold> holds, Formula reference, Formula formula) =>
-        Balances(holds, reference, formula).AsSpan().Count(true) / (double)kitchens;
+        Misses(holds, reference, formula).AsSpan().Count(0) / (double)kitchens;
 
     /// <summary>Whether a formula keeps every band, by kitchen. Bands that hang on the reference are taken from the
     /// reference in the same kitchen.</summary>
-    public bool[] Balances(ImmutableArray<Hold> holds, Formula reference, Formula formula)
+    public bool[] Balances(ImmutableArray<Hold> holds, Formula reference, Formula formula) =>
+        Array.ConvertAll(Misses(holds, reference, formula), static misses => misses == 0);
+
+    /// <summary>0 for each kitchen in which a formula keeps every band, and anything else for the others.</summary>
+    private long[] Misses(ImmutableArray<Hold> holds, Formula reference, Formula formula)
     {
-        var keeps = new bool[kitchens];
-        Array.Fill(keeps, true);
+        var misses = new long[kitchens];
         foreach (var hold in holds)
         {
             var levels = Levels(hold.Balance, formula, reference);
@@ -91,34 +95,33 @@ public sealed class FactSamples : IDisposable
             {
                 if (single < low || single > high)
                 {
-                    return new bool[kitchens];
+                    Array.Fill(misses, -1);
+                    break;
                 }
 
                 continue;
             }
 
-            Keep(keeps, levels, lowest, highest);
-            if (!keeps.Contains(true))
-            {
-                break;
-            }
+            AddMisses(misses, levels, lowest, highest);
         }
 
-        return keeps;
+        return misses;
     }
 
-    /// <summary>Leaves those kitchens in which the reading lies between the ends. No reading is no number, which is neither below nor above.</summary>
-    private static void Keep(Span<bool> keeps, ReadOnlySpan<double> levels, ReadOnlySpan<double> lowest, ReadOnlySpan<double> highest)
+    /// <summary>Marks those kitchens in which the reading does not lie between the ends. No reading is no number, which is neither below nor above.</summary>
+    private static void AddMisses(Span<long> misses, ReadOnlySpan<double> levels, ReadOnlySpan<double> lowest, ReadOnlySpan<double> highest)
     {
-        // Where all kitchens have one figure, it stands at 0.
-        var (ofLevels, ofLowest, ofHighest) = (Places(levels), Places(lowest), Places(highest));
-        for (var kitchen = 0; kitchen < keeps.Length; kitchen++)
+        // Kitchens are drawn by powers of two: none is left over.
+        for (var kitchen = 0; kitchen < misses.Length; kitchen += Vector<double>.Count)
         {
-            var level = levels[kitchen & ofLevels];
-            keeps[kitchen] &= !(level < lowest[kitchen & ofLowest] | level > highest[kitchen & ofHighest]);
+            var level = Some(levels, kitchen);
+            var outside = Vector.LessThan(level, Some(lowest, kitchen)) | Vector.GreaterThan(level, Some(highest, kitchen));
+            (new Vector<long>(misses[kitchen..]) | outside).CopyTo(misses[kitchen..]);
         }
 
-        static int Places(ReadOnlySpan<double> figures) => figures.Length == 1 ? 0 : ~0;
+        // Where all kitchens have one figure, it stands there once.
+        static Vector<double> Some(ReadOnlySpan<double> figures, int kitchen) =>
+            figures.Length == 1 ? new Vector<double>(figures[0]) : new Vector<double>(figures[kitchen..]);
     }
 
     /// <summary>By how much a reading passes the worse end of its band, by kitchen, counted in half widths of the band with

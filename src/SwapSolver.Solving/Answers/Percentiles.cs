@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Numerics.Tensors;
+using System.Runtime.InteropServices;
 
 namespace SwapSolver.Solving.Answers;
 
@@ -8,6 +9,9 @@ namespace SwapSolver.Solving.Answers;
 internal static class Percentiles
 {
     private const int Bins = 256;
+
+    /// <summary>A figure so large that what is added to it is rounded to a whole one, and stands in its last bits.</summary>
+    private const double Whole = 1L << 52;
 
     /// <summary>Figures that are put in order at once: for so few to count takes longer.</summary>
     private const int Few = 128;
@@ -31,24 +35,27 @@ internal static class Percentiles
             return (all[first], all[last]);
         }
 
-        var places = ArrayPool<byte>.Shared.Rent(figures.Length);
+        var rented = ArrayPool<double>.Shared.Rent(figures.Length);
+        var scaled = rented.AsSpan(0, figures.Length);
+        // Of two figures the larger never has the lower bin, however their last digits fall.
+        TensorPrimitives.Subtract(figures, least, scaled);
+        TensorPrimitives.Multiply(scaled, perBin, scaled);
+        TensorPrimitives.Add(scaled, Whole, scaled);
+        ReadOnlySpan<long> places = MemoryMarshal.Cast<double, long>(scaled);
         Span<int> counts = stackalloc int[Bins];
         counts.Clear();
-        for (var one = 0; one < figures.Length; one++)
+        foreach (var place in places)
         {
-            // Of two figures the larger never has the lower bin, however their last digits fall.
-            var bin = (byte)((figures[one] - least) * perBin);
-            places[one] = bin;
-            counts[bin]++;
+            counts[(byte)place]++;
         }
 
         var both = (At(first, figures, places, counts), At(last, figures, places, counts));
-        ArrayPool<byte>.Shared.Return(places);
+        ArrayPool<double>.Shared.Return(rented);
         return both;
     }
 
     /// <summary>The figure of a rank, 0 for the least.</summary>
-    private static double At(int rank, ReadOnlySpan<double> figures, ReadOnlySpan<byte> places, ReadOnlySpan<int> counts)
+    private static double At(int rank, ReadOnlySpan<double> figures, ReadOnlySpan<long> places, ReadOnlySpan<int> counts)
     {
         var bin = 0;
         for (; rank >= counts[bin]; bin++)
@@ -57,9 +64,10 @@ internal static class Percentiles
         }
 
         var those = ArrayPool<double>.Shared.Rent(counts[bin]);
+        var place = BitConverter.DoubleToInt64Bits(Whole) + bin;
         for (var (count, one) = (0, -1); count < counts[bin]; count++)
         {
-            one += places[(one + 1)..].IndexOf((byte)bin) + 1;
+            one += places[(one + 1)..].IndexOf(place) + 1;
             those[count] = figures[one];
         }
 

@@ -20,25 +20,55 @@ public static class Readings
         ImmutableArray<Hold> holds,
         Formula formula,
         Formula reference,
-        FactSamples? samples) =>
-    [
-        .. balances
-            .Where(balance => balance.CanRead(formula) && balance.CanRead(reference))
-            .Select(balance => (Balance: balance, Value: balance.Read(formula, reference, Draws.Typical)))
-            .Where(read => read.Value is not null)
-            .Select(read =>
+        FactSamples? samples)
+    {
+        var readings = ImmutableArray.CreateBuilder<Reading>();
+        foreach (var balance in balances)
+        {
+            if (balance.CanRead(formula) && balance.CanRead(reference) && balance.Read(formula, reference, Draws.Typical) is { } value)
             {
-                var (low, high) = samples?.SpreadOf(read.Balance, formula, reference) ?? (read.Value!.Value, read.Value.Value);
-                var band = holds
-                    .Where(hold => hold.Balance == read.Balance)
-                    .Aggregate(Band.Open, (kept, hold) => kept.And(hold.Band));
-                return new Reading(read.Balance, read.Value!.Value, low, high, band);
-            }),
-    ];
+                var (low, high) = samples?.SpreadOf(balance, formula, reference) ?? (value, value);
+                readings.Add(new Reading(balance, value, low, high, BandOf(balance, holds)));
+            }
+        }
+
+        return readings.DrainToImmutable();
+    }
+
+    /// <summary>What is told where something must be kept: the ratios, and whatever else is held, each once.</summary>
+    /// <param name="ratios">The ratios.</param>
+    /// <param name="holds">What must be kept; that something is left out is no reading.</param>
+    internal static IReadOnlyList<Balance> Told(ImmutableArray<Balance> ratios, ImmutableArray<Hold> holds)
+    {
+        var told = new List<Balance>(ratios);
+        foreach (var hold in holds)
+        {
+            if (hold.Balance is not LeftOut && !told.Contains(hold.Balance))
+            {
+                told.Add(hold.Balance);
+            }
+        }
+
+        return told;
+    }
 
     /// <summary>Ids of the readings that lie at an end of their band, within a twentieth of its width.</summary>
     public static ImmutableArray<string> Binding(ImmutableArray<Reading> readings) =>
         [.. readings.Where(IsAtAnEnd).Select(reading => reading.Balance.Id)];
+
+    private static Band BandOf(Balance balance, ImmutableArray<Hold> holds)
+    {
+        var band = Band.Open;
+        foreach (var hold in holds)
+        {
+            if (hold.Balance == balance)
+            {
+                band = band.And(hold.Band);
+            }
+        }
+
+        return band;
+    }
 
     private static bool IsAtAnEnd(Reading reading)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Collections.Immutable;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
@@ -20,6 +21,20 @@ internal sealed class ReferenceSamples(Formula reference, Bags drawn, int kitche
     private readonly ConcurrentDictionary<Balance, (Level Low, Level High)> spreads = new(ReferenceEqualityComparer.Instance);
 
     private readonly ConcurrentDictionary<Balance, SampledEnds> anchored = new(ReferenceEqualityComparer.Instance);
+
+    private DefaultHolds? defaults;
+
+    /// <summary>The default bands about it, as <see cref="HoldList.Defaults"/>.</summary>
+    /// <param name="balances">The rules.</param>
+    public ImmutableArray<Hold> Defaults(BalanceList balances)
+    {
+        if (defaults is not { } known || !ReferenceEquals(known.Of, balances))
+        {
+            defaults = known = new DefaultHolds(balances, HoldList.Defaults(balances, reference));
+        }
+
+        return known.Holds;
+    }
 
     /// <summary>Its own reading by kitchen, as <see cref="SampledReading.Of"/>.</summary>
     public double[] Levels(Balance balance) => Kept(levels, balance, Read);
@@ -101,4 +116,6 @@ internal sealed class ReferenceSamples(Formula reference, Bags drawn, int kitche
 
     /// <summary>The figure of a kitchen, of one a kitchen or of one for all.</summary>
     internal static double At(double[] levels, int kitchen) => levels.Length == 1 ? levels[0] : levels[kitchen];
+
+    private sealed record DefaultHolds(BalanceList Of, ImmutableArray<Hold> Holds);
 }

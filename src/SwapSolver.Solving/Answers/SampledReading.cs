@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Numerics.Tensors;
+using System.Runtime.InteropServices;
 using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
@@ -24,16 +25,18 @@ internal static class SampledReading
     public static double[] Of(
         Balance balance, Formula formula, Formula reference, Func<Ingredient, Bag> bagOf, int kitchens, Func<double[]>? room = null)
     {
-        (double Grams, SampledCoefficients PerGram)[] lines =
-            [.. formula.Lines.Where(line => line.Grams > Grams.None).Select(line => (line.Grams.Value, bagOf(line.Ingredient).Of(balance, reference)))];
-        var basis = new SampledSum(balance.Basis(reference).Constant, lines.Select(line => (line.Grams, line.PerGram.Basis)));
-        SampledSum[][] parts =
-        [
-            .. balance.Parts.Select((sums, part) => sums
-                .Select((_, sum) => new SampledSum(0, lines.Select(line => (line.Grams, line.PerGram.Parts[part][sum]))))
-                .ToArray()),
-        ];
-        var count = basis.IsSame && parts.All(sums => sums.All(sum => sum.IsSame)) ? 1 : kitchens;
+        var lines = new List<(double Grams, SampledCoefficients PerGram)>(formula.Lines.Length);
+        foreach (var line in formula.Lines)
+        {
+            if (line.Grams > Grams.None)
+            {
+                lines.Add((line.Grams.Value, bagOf(line.Ingredient).Of(balance, reference)));
+            }
+        }
+
+        var basis = new SampledSum(balance.Basis(reference).Constant, CollectionsMarshal.AsSpan(lines), static perGram => perGram.Basis);
+        var parts = PartsOf(balance, CollectionsMarshal.AsSpan(lines));
+        var count = basis.IsSame && Array.TrueForAll(parts, static sums => Array.TrueForAll(sums, static sum => sum.IsSame)) ? 1 : kitchens;
         var levels = count == kitchens && room is not null ? room() : GC.AllocateUninitializedArray<double>(count);
         var pooled = ArrayPool<double>.Shared.Rent(3 * AtATime);
         for (var from = 0; from < count; from += AtATime)
@@ -44,6 +47,23 @@ internal static class SampledReading
 
         ArrayPool<double>.Shared.Return(pooled);
         return levels;
+    }
+
+    private static SampledSum[][] PartsOf(Balance balance, ReadOnlySpan<(double Grams, SampledCoefficients PerGram)> lines)
+    {
+        var rule = balance.Parts;
+        var parts = new SampledSum[rule.Length][];
+        for (var part = 0; part < parts.Length; part++)
+        {
+            parts[part] = new SampledSum[rule[part].Length];
+            for (var sum = 0; sum < parts[part].Length; sum++)
+            {
+                var (ofPart, ofSum) = (part, sum);
+                parts[part][sum] = new SampledSum(0, lines, perGram => perGram.Parts[ofPart][ofSum]);
+            }
+        }
+
+        return parts;
     }
 
     private static void Read(SampledSum basis, SampledSum[][] parts, int from, Span<double> levels, Span<double> least, Span<double> other, Span<double> bottom)

@@ -11,24 +11,32 @@ internal readonly struct SampledSum
 
     /// <summary>Adds up lines.</summary>
     /// <param name="constant">What is there whatever the grams are.</param>
-    /// <param name="lines">The lines, each with what one gram adds: by kitchen, or one figure for all.</param>
-    public SampledSum(double constant, IEnumerable<(double Grams, double[] PerGram)> lines)
+    /// <param name="lines">The lines, each with what one gram adds.</param>
+    /// <param name="sumOf">Which of a line's sums is added up: by kitchen, or one figure for all.</param>
+    public SampledSum(double constant, ReadOnlySpan<(double Grams, SampledCoefficients PerGram)> lines, Func<SampledCoefficients, double[]> sumOf)
     {
         alike = constant;
-        var others = new List<(double Grams, double[] PerGram)>();
+        var count = 0;
         foreach (var (grams, perGram) in lines)
         {
-            if (perGram.Length == 1)
+            if (sumOf(perGram) is [var same])
             {
-                alike += grams * perGram[0];
+                alike += grams * same;
             }
             else
             {
-                others.Add((grams, perGram));
+                count++;
             }
         }
 
-        differing = [.. others];
+        differing = count == 0 ? [] : new (double, double[])[count];
+        foreach (var (grams, perGram) in lines)
+        {
+            if (sumOf(perGram) is { Length: > 1 } byKitchen)
+            {
+                differing[^count--] = (grams, byKitchen);
+            }
+        }
     }
 
     /// <summary>Whether all kitchens have the same sum.</summary>

@@ -72,7 +72,7 @@ internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, 
     private void AddNew(ImmutableArray<LineColumn>.Builder lines)
     {
         var choices = new Dictionary<Ingredient, int>();
-        var present = problem.Start.Lines.SelectMany(line => line.Ingredient.Allergens.Us.Union(line.Ingredient.Allergens.Eu)).ToHashSet();
+        var present = problem.Start.Lines.SelectMany(line => line.Ingredient.Allergens.OnEitherList).ToHashSet();
         foreach (var ingredient in problem.Candidates)
         {
             var (least, most) = room.OfNew(ingredient);
@@ -82,7 +82,7 @@ internal sealed class LineColumns(FormulaProblem problem, ModelBuilder builder, 
             }
 
             // What nobody stated is not known to be none.
-            var mayBringAllergen = !ingredient.Allergens.AreKnown || ingredient.Allergens.Us.Union(ingredient.Allergens.Eu).Any(allergen => !present.Contains(allergen));
+            var mayBringAllergen = !ingredient.Allergens.AreKnown || ingredient.Allergens.OnEitherList.Any(allergen => !present.Contains(allergen));
             var isWater = ingredient.Typical[Fact.Water] >= problem.Practice.PlainWater.Share;
             var cost = (isWater ? Weights.NewWater : Weights.NewIngredient) + (mayBringAllergen ? Weights.NewAllergen : 0);
             var grams = AddGrams(ingredient, null, 0, most, isNew: true);

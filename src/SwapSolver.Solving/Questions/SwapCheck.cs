@@ -24,11 +24,10 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Immu
     {
         var reference = Formula.Merged();
         var swapped = Swapped(reference);
-        var holds = Holds(search.Bakehouse.Balances, reference);
+        var holds = Holds(search, reference);
         using var samples = new FactSamples(reference, swapped, search.Bags, Bags.First);
-        var held = holds.Select(hold => hold.Balance).Where(balance => balance is not LeftOut);
-        var readings = Readings.Of(search.Bakehouse.Balances.Ratios.Union(held), holds, swapped, reference, samples);
-        var balances = readings.All(reading => reading.Standing == Standing.Inside);
+        var readings = Readings.Of(Readings.Told(search.Bakehouse.Balances.Ratios, holds), holds, swapped, reference, samples);
+        var balances = readings.All(static reading => reading.Standing == Standing.Inside);
         return new MeasuredSwap(this, reference, swapped, holds, readings, balances ? Chance(samples, search.Bags, holds, reference, swapped) : null);
     }
 
@@ -73,13 +72,14 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Immu
 
     /// <summary>What the swapped formula must keep: a swap is not blamed for what the reference does, as long as it makes
     /// nothing worse. Where the dose of an ingredient itself is asked about, leavening is held to its fixed band.</summary>
-    internal ImmutableArray<Hold> Holds(BalanceList balances, Formula reference)
+    internal ImmutableArray<Hold> Holds(AnswerSearch search, Formula reference)
     {
+        var defaults = search.Bags.OfReference(reference, Bags.First).Defaults(search.Bakehouse.Balances);
         var leftOut = Swaps
             .Where(swap => swap.Goes is null && Swaps.All(other => !swap.From.Equals(other.To)))
             .Select(swap => LeavingOut.BySwap(swap.From));
-        var holds = HoldList.WithRoomForWater(HoldList.Around(balances, reference, [.. leftOut, .. Wishes]), reference);
-        return Swaps.Any(swap => swap.From.Equals(swap.To)) ? Measurement.StrictLeavening(balances, holds) : holds;
+        var holds = HoldList.WithRoomForWater(HoldList.Around(defaults, reference, [.. leftOut, .. Wishes]), reference);
+        return Swaps.Any(swap => swap.From.Equals(swap.To)) ? Measurement.StrictLeavening(search.Bakehouse.Balances, holds) : holds;
     }
 
     /// <summary>Whether something was to be left out, and the repair brings the same back by way of another line: that is

@@ -76,7 +76,7 @@ internal sealed class SwapRepairs(
     }
 
     private static IEnumerable<string> KindsOf(Ingredient ingredient) =>
-        ingredient.Allergens.Us.Union(ingredient.Allergens.Eu).Union(ingredient.Groups);
+        ingredient.Allergens.OnEitherList.Union(ingredient.Groups);
 
     private FormulaProblem Problem(Formula start, ImmutableArray<Ingredient> candidates) => new(
         reference,

@@ -207,5 +207,5 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, Bags Bags, Immu
     private static bool IsAboveUsage(Formula formula, Ingredient one) =>
         formula.MassOf(one) > one.Usage.Most(formula.MassOf(Role.Flour), formula.BatterMass);
 
-    private static IEnumerable<string> AllergensOf(Ingredient ingredient) => ingredient.Allergens.Us.Union(ingredient.Allergens.Eu);
+    private static ImmutableArray<string> AllergensOf(Ingredient ingredient) => ingredient.Allergens.OnEitherList;
 }

@@ -20,8 +20,33 @@ public static class HoldList
     /// <param name="balances">The rules.</param>
     /// <param name="reference">The formula that is known to work.</param>
     /// <param name="wishes">The caller's wishes.</param>
-    public static ImmutableArray<Hold> Around(BalanceList balances, Formula reference, ImmutableArray<Hold> wishes)
+    public static ImmutableArray<Hold> Around(BalanceList balances, Formula reference, ImmutableArray<Hold> wishes) =>
+        Around(Defaults(balances, reference), reference, wishes);
+
+    /// <summary>The default bands of a reference, whatever is wished.</summary>
+    /// <param name="balances">The rules.</param>
+    /// <param name="reference">The formula that is known to work.</param>
+    internal static ImmutableArray<Hold> Defaults(BalanceList balances, Formula reference) =>
+    [
+        .. balances.All
+            .Where(balance => balance.CanRead(reference))
+            // A loaf without soda has no reading of acid by soda, and a variant that takes soda in must balance it.
+            .Where(balance => balance is Leavening || balance.Read(reference, reference, Draws.Typical) is not null)
+            .Select(balance => new Hold(balance.Id, balance, balance.Band(reference, Draws.Typical), FromCaller: false, IsAnchored: true))
+            .Where(hold => !hold.Band.IsOpen),
+    ];
+
+    /// <summary>The default bands of a reference, where they are known, and the caller's wishes.</summary>
+    /// <param name="defaults">As <see cref="Defaults"/> gives them.</param>
+    /// <param name="reference">The formula that is known to work.</param>
+    /// <param name="wishes">The caller's wishes.</param>
+    internal static ImmutableArray<Hold> Around(ImmutableArray<Hold> defaults, Formula reference, ImmutableArray<Hold> wishes)
     {
+        if (wishes.IsEmpty)
+        {
+            return defaults;
+        }
+
         var freed = reference.Lines
             .Where(line => wishes.Any(wish => wish.LeftOut is { } rule && rule.Carries(line.Ingredient)))
             .Select(line => line.Ingredient.Role)
@@ -35,14 +60,7 @@ public static class HoldList
             freed.Add(Role.Flavour);
         }
 
-        var defaults = balances.All
-            .Where(balance => balance.CanRead(reference))
-            .Where(balance => balance is not RoleMass role || !freed.Contains(role.Role))
-            // A loaf without soda has no reading of acid by soda, and a variant that takes soda in must balance it.
-            .Where(balance => balance is Leavening || balance.Read(reference, reference, Draws.Typical) is not null)
-            .Select(balance => new Hold(balance.Id, balance, balance.Band(reference, Draws.Typical), FromCaller: false, IsAnchored: true))
-            .Where(hold => !hold.Band.IsOpen);
-        return [.. defaults, .. wishes];
+        return [.. defaults.Where(hold => hold.Balance is not RoleMass role || !freed.Contains(role.Role)), .. wishes];
     }
 
     /// <summary>The same holds with room in the liquids for the water that went out with what was left out: an egg is
@@ -52,7 +70,7 @@ public static class HoldList
     public static ImmutableArray<Hold> WithRoomForWater(ImmutableArray<Hold> holds, Formula reference)
     {
         var liquids = reference.MassOf(Role.Liquid).Value;
-        if (liquids == 0)
+        if (liquids == 0 || !holds.Any(static hold => hold.LeftOut is not null))
         {
             return holds;
         }

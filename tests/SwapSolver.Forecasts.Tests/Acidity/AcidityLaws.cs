@@ -33,7 +33,7 @@ public sealed class AcidityLaws
         batter =>
         {
             var doubts = Doubts.None();
-            foreach (var solution in new[] { ForecastKitchen.Acidity.Batter(batter, Pascals.Atmosphere, Draws.Typical, doubts), ForecastKitchen.Acidity.Crumb(batter, Draws.Typical, doubts) })
+            foreach (var solution in new[] { ForecastKitchen.Acidity.Mixed(ForecastKitchen.Batter(batter), Pascals.Atmosphere, doubts), ForecastKitchen.Acidity.Crumb(ForecastKitchen.Batter(batter), doubts) })
             {
                 var solved = new ChargeBalance(solution).Solve();
                 Assert.InRange(solved.Ph, 0, 14);
@@ -48,10 +48,10 @@ public sealed class AcidityLaws
         batter =>
         {
             var doubts = Doubts.None();
-            var typical = new ChargeBalance(ForecastKitchen.Acidity.Crumb(batter, Draws.Typical, doubts)).Solve();
+            var typical = new ChargeBalance(ForecastKitchen.Acidity.Crumb(ForecastKitchen.Batter(batter), doubts)).Solve();
             foreach (var moved in doubts.Asked.SelectMany(doubt => new[] { Doubts.Moved(doubt, high: false), Doubts.Moved(doubt, high: true) }))
             {
-                var solution = ForecastKitchen.Acidity.Crumb(batter, Draws.Typical, moved);
+                var solution = ForecastKitchen.Acidity.Crumb(ForecastKitchen.Batter(batter), moved);
                 var (alone, nearby) = (new ChargeBalance(solution).Solve(), new ChargeBalance(solution).Solve(typical));
                 Assert.Equal(alone.Ph, nearby.Ph, 1e-6);
                 Assert.Equal(0, nearby.Residual, 1e-9);
@@ -75,7 +75,7 @@ public sealed class AcidityLaws
         batter => Assert.Equal(Crumb(batter), Crumb(batter.Scaled(2)), 1e-6), iter: 200);
 
     private static double Crumb(Formula formula) =>
-        new ChargeBalance(ForecastKitchen.Acidity.Crumb(formula, Draws.Typical, Doubts.None())).Solve().Ph;
+        new ChargeBalance(ForecastKitchen.Acidity.Crumb(ForecastKitchen.Batter(formula), Doubts.None())).Solve().Ph;
 
     private static IEnumerable<Ingredient> OfRole(Role role) => TestKitchen.Bakehouse.Pantry.Ingredients.Where(ingredient => ingredient.Role == role);
 }

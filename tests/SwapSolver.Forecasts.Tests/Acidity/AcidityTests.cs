@@ -136,7 +136,7 @@ public sealed class AcidityTests
         var food = Bowl.Of((id, 100));
         var acid = 100 * TestKitchen.Ingredient(id).Typical[Fact.Acid];
         var water = 100 * TestKitchen.Ingredient(id).Typical[Fact.Water];
-        var solution = ForecastKitchen.Acidity.Crumb(food, Draws.Typical, Doubts.None());
+        var solution = ForecastKitchen.Acidity.Crumb(ForecastKitchen.Batter(food), Doubts.None());
         double With(double lye) => new ChargeBalance(solution with
         {
             Ions = [.. solution.Ions, new FreeIon(Mixture.Chemistry.Ions["sodium"], lye / water)],
@@ -150,7 +150,7 @@ public sealed class AcidityTests
     public void The_salts_that_the_pH_of_a_lemon_asks_for_are_in_its_table_of_potassium()
     {
         // USDA SR 26 row 09152: 103 mg of potassium in 100 g, 26 mmol/kg of juice.
-        var juice = ForecastKitchen.Acidity.Crumb(Bowl.Of(("lemon-juice", 100)), Draws.Typical, Doubts.None());
+        var juice = ForecastKitchen.Acidity.Crumb(ForecastKitchen.Batter(Bowl.Of(("lemon-juice", 100))), Doubts.None());
         var potassium = Assert.Single(juice.Ions).Molality * TestKitchen.Ingredient("lemon-juice").Typical[Fact.Water];
 
         Assert.InRange(1000 * potassium, 26 * 0.5, 26 * 2);

@@ -48,7 +48,7 @@ public sealed class SpreadTests
     {
         foreach (var (_, loaf) in Loaf.All)
         {
-            double Crumb(Doubts doubts) => new ChargeBalance(ForecastKitchen.Acidity.Crumb(loaf, Draws.Typical, doubts)).Solve().Ph;
+            double Crumb(Doubts doubts) => new ChargeBalance(ForecastKitchen.Acidity.Crumb(ForecastKitchen.Batter(loaf), doubts)).Solve().Ph;
             Assert.Equal(Scattered<double>.Of(Crumb).Of(static ph => ph), Spread.Of(Crumb));
         }
     }
