@@ -21,6 +21,9 @@ public sealed class KitchenRecords(string place) : IDisposable
 {
     private static readonly ImmutableDictionary<string, Fact> Facts = Fact.All.ToImmutableDictionary(fact => fact.Id, StringComparer.Ordinal);
 
+    /// <summary>The stamp of records that are not there.</summary>
+    private const long NothingWritten = 0;
+
     private readonly Database database = Database.At(place);
 
     private VersionAt? seen;
@@ -62,9 +65,16 @@ public sealed class KitchenRecords(string place) : IDisposable
     /// <exception cref="RecordsFaultException">The records cannot be reached.</exception>
     public long VersionOf(long? stamp)
     {
-        if (stamp is { } looked && seen is { } same && same.Stamp == looked)
+        if (stamp is null && !database.Exists)
         {
-            return same.Version;
+            return 0;
+        }
+
+        // The stamp before the reading: what is written between the two is read again the next time.
+        stamp ??= database.Stamp;
+        if (seen is { } before && before.Stamp == stamp)
+        {
+            return before.Version;
         }
 
         if (!database.Exists)
@@ -72,15 +82,14 @@ public sealed class KitchenRecords(string place) : IDisposable
             return 0;
         }
 
-        // The stamp before the reading: what is written between the two is read again the next time.
-        stamp ??= database.Stamp;
-        if (stamp is null || seen is not { } before || before.Stamp != stamp)
+        var version = database.Read((connection, transaction) => connection.ExecuteScalar<long>("SELECT changes FROM change_counter", transaction: transaction));
+        // Under a stamp that was looked at before anything was written nothing is remembered: whoever sees it again may have no records.
+        if (stamp is { } at and not NothingWritten)
         {
-            before = new VersionAt(stamp ?? 0, database.Read((connection, transaction) => connection.ExecuteScalar<long>("SELECT changes FROM change_counter", transaction: transaction)));
-            seen = before;
+            seen = new VersionAt(at, version);
         }
 
-        return before.Version;
+        return version;
     }
 
     /// <summary>Tells these records from any other for as long as they are kept in their place; null where nothing was ever written.</summary>

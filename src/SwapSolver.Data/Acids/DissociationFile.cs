@@ -54,6 +54,11 @@ internal sealed record DissociationFile(FigureReader Figures)
     {
         place.Only("id", "name", "chargeWithAllProtons", "protonsToSoda", "pka", "pairs");
         var pkas = place.Get("pka").Items.Select(step => Figures.Read(step, "pKa", -2, 15)).ToImmutableArray();
+        if (pkas.Length > Dissociation.MostSteps)
+        {
+            throw place.Get("pka").Fault($"{pkas.Length} protons are given one after the other; at most {Dissociation.MostSteps} can be reckoned with");
+        }
+
         foreach (var (step, index) in place.Get("pka").Items.Select((step, index) => (step, index)))
         {
             if (index > 0 && pkas[index].Range.Typical < pkas[index - 1].Range.Typical)

@@ -79,16 +79,16 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
 
     private WateryPart Dissolved(Batter batter, LeaveningPortions portions, Doubts doubts, Func<AcidPortion, double> share, double keptShare)
     {
-        var mixed = new WateryPart(Chemistry, Practice, doubts);
+        var part = new WateryPart(Chemistry, Practice, doubts);
         foreach (var portion in portions.Acids)
         {
             switch (portion.Acid)
             {
                 case PureAcid acid:
-                    mixed.AddAcid(acid, portion.Equivalents * share(portion));
+                    part.AddAcid(acid, portion.Equivalents * share(portion));
                     break;
                 case FoodAcid food:
-                    mixed.AddFood(food, portion.Equivalents, portion.Of.Facts[Fact.Water] * portion.Of.Grams);
+                    part.AddFood(food, portion.Equivalents, portion.Of.Facts[Fact.Water] * portion.Of.Grams);
                     break;
             }
         }
@@ -97,18 +97,18 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
         {
             // What heat drives off beside carbon dioxide, as ammonia, leaves where acid does not hold it.
             var held = 1 - ((1 - keptShare) * soda.FreedByHeat);
-            mixed.AddSoda(soda.Base, soda.Millimoles, held);
+            part.AddSoda(soda.Base, soda.Millimoles, held);
         }
 
         foreach (var line in batter.Lines)
         {
             if (line.Leavener is null)
             {
-                mixed.AddOther(line);
+                part.AddOther(line);
             }
         }
 
-        return mixed;
+        return part;
     }
 
     private static PhRange Range(Func<Doubts, Solution> of, Action<SolvedSolution> see)

@@ -33,11 +33,12 @@ internal sealed class ChargeBalance(Solution solution)
 
     private readonly (Dissociation? Of, double Molality) tartrate = TartrateOf(solution);
 
-    private readonly double water = Forms.TenTo(-solution.Constants.WaterExponent.Range.Typical);
+    private readonly double ionProduct = Forms.TenTo(-solution.Constants.WaterExponent.Range.Typical);
 
     // By solute and form, carbon dioxide last.
     private readonly double[] weights = new double[FormsOf(solution)];
 
+    // Of one thing at a time; none has more forms than all together.
     private readonly double[] forms = new double[FormsOf(solution)];
 
     private double weighedAt = double.NaN;
@@ -110,7 +111,7 @@ internal sealed class ChargeBalance(Solution solution)
 
         var tenToPh = Forms.TenTo(ph);
         var hydrogen = 1 / (tenToPh * ofOneCharge);
-        var hydroxide = tenToPh * water / ofOneCharge;
+        var hydroxide = tenToPh * ionProduct / ofOneCharge;
         var sum = hydrogen - hydroxide + solution.BufferSlopeTimesPh - (solution.BufferSlope * ph);
         var squares = hydrogen + hydroxide + (2 * solution.InertSalt);
         var (solid, at) = (0.0, 0);

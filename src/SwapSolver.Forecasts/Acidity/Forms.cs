@@ -40,8 +40,9 @@ internal static class Forms
         }
     }
 
-    /// <summary>Share of each form [1]; they add up to 1. What has a handful of protons gives no power that a number could not hold.</summary>
-    /// <param name="weights">As <see cref="Weigh"/> gives them.</param>
+    /// <summary>Share of each form [1]; they add up to 1. With no more protons than <see cref="Dissociation.MostSteps"/> there is no power that a
+    /// number could not hold.</summary>
+    /// <param name="weights">As <see cref="Weigh"/> gives them; they may stand where the shares are put.</param>
     /// <param name="tenToPh">Ten to the power of the pH, which is about activity.</param>
     /// <param name="shares">Takes them, as many as there are forms.</param>
     public static void Share(ReadOnlySpan<double> weights, double tenToPh, Span<double> shares)

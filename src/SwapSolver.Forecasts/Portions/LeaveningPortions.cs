@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using SwapSolver.Kitchen.Acids;
-using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 
 namespace SwapSolver.Forecasts;
@@ -21,14 +20,6 @@ internal sealed record LeaveningPortions(ImmutableArray<AcidPortion> Acids, Immu
 
     /// <summary>Share of the bicarbonate that is left over [1]; 0 where there is none.</summary>
     public double LeftShare => Soda > 0 ? 1 - (Neutralised / Soda) : 0;
-
-    /// <summary>The portions of a formula.</summary>
-    /// <param name="formula">The formula.</param>
-    /// <param name="chemistry">What is known of acids and bases.</param>
-    /// <param name="draw">Which facts are looked at.</param>
-    /// <param name="doubts">Which of them is moved.</param>
-    public static LeaveningPortions Of(Formula formula, LeaveningChemistry chemistry, Draw draw, Doubts doubts) =>
-        Of(Batter.LinesOf(formula, chemistry, draw), chemistry, doubts);
 
     /// <summary>The portions of a formula that was looked up.</summary>
     /// <param name="lines">Its lines.</param>

@@ -29,7 +29,8 @@ public sealed record Rise(Acidity Acidity, RisePractice Practice, Phrases Phrase
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(conditions.Oven.Value, nameof(conditions));
         var pressure = StandardAtmosphere.PressureAt(conditions.Altitude);
         var none = Doubts.None();
-        var release = Release(formula, conditions, draw, none);
+        var lines = Batter.LinesOf(formula, Chemistry, draw);
+        var release = Release(lines, conditions, none);
         var held = new HeldGas(release, Practice.HalfLifeMinutes.Range.Typical);
         var total = new Millimoles(release.Total);
         var setting = new Celsius(Practice.CrumbSettingCelsius.Range.Typical);
@@ -39,9 +40,9 @@ public sealed record Rise(Acidity Acidity, RisePractice Practice, Phrases Phrase
             Curve(release, held, conditions, pressure),
             GasLaw.VolumeOf(total, conditions.Bowl, pressure),
             GasLaw.VolumeOf(total, setting, pressure),
-            release.Portions.Soda > 0 ? Neutralised(formula, draw) : null,
-            SodaLeft(formula, draw),
-            release.Total > 0 ? Window(formula, conditions, draw) : null,
+            release.Portions.Soda > 0 ? Neutralised(lines) : null,
+            SodaLeft(formula, lines),
+            release.Total > 0 ? Window(lines, conditions) : null,
             new Percent(100 * LostOnBench(release, held)),
             pressure,
             StandardAtmosphere.BoilingPointAt(pressure),
@@ -59,7 +60,7 @@ public sealed record Rise(Acidity Acidity, RisePractice Practice, Phrases Phrase
     /// <param name="draw">Which facts are looked at.</param>
     public RiseSketch Sketch(Formula formula, RiseConditions conditions, Draw draw)
     {
-        var release = Release(formula, conditions, draw, Doubts.None());
+        var release = Release(Batter.LinesOf(formula, Chemistry, draw), conditions, Doubts.None());
         Minutes? window = release.Total > 0
             ? new Minutes(new HeldGas(release with { Bench = double.PositiveInfinity }, Practice.HalfLifeMinutes.Range.Typical)
                 .UntilLost(Practice.LossBornePercent.Range.Typical / 100, Practice.LongestWindowMinutes.Range.Typical))
@@ -67,8 +68,8 @@ public sealed record Rise(Acidity Acidity, RisePractice Practice, Phrases Phrase
         return new RiseSketch(Freed(release), window, Acidity.TypicalCrumb(formula, draw));
     }
 
-    private GasRelease Release(Formula formula, RiseConditions conditions, Draw draw, Doubts doubts) => new(
-        LeaveningPortions.Of(formula, Chemistry, draw, doubts),
+    private GasRelease Release(ImmutableArray<BatterLine> lines, RiseConditions conditions, Doubts doubts) => new(
+        LeaveningPortions.Of(lines, Chemistry, doubts),
         conditions.Mixing.Value,
         conditions.Bench.Value,
         conditions.Oven.Value,
@@ -113,31 +114,31 @@ public sealed record Rise(Acidity Acidity, RisePractice Practice, Phrases Phrase
         return potential > 0 ? leaked / potential : 0;
     }
 
-    private PercentRange Neutralised(Formula formula, Draw draw)
+    private PercentRange Neutralised(ImmutableArray<BatterLine> lines)
     {
-        var spread = Spread.Of(doubts => 100 * (1 - LeaveningPortions.Of(formula, Chemistry, draw, doubts).LeftShare));
+        var spread = Spread.Of(doubts => 100 * (1 - LeaveningPortions.Of(lines, Chemistry, doubts).LeftShare));
         return new PercentRange(new Percent(Math.Max(0, spread.Low)), new Percent(spread.Value), new Percent(Math.Min(100, spread.High)));
     }
 
-    private GramRange SodaLeft(Formula formula, Draw draw)
+    private GramRange SodaLeft(Formula formula, ImmutableArray<BatterLine> lines)
     {
         var soda = Chemistry.Constants.SodaGramsPerMole.Range.Typical / 1000;
         var baked = formula.BakedMass.Value;
         var spread = Spread.Of(doubts =>
         {
-            var portions = LeaveningPortions.Of(formula, Chemistry, draw, doubts);
+            var portions = LeaveningPortions.Of(lines, Chemistry, doubts);
             var staying = portions.Sodas.Where(portion => portion.StaysInCrumb).Sum(portion => portion.Millimoles);
             return baked > 0 ? 100 * soda * staying * portions.LeftShare / baked : 0;
         });
         return new GramRange(new Grams(Math.Max(0, spread.Low)), new Grams(spread.Value), new Grams(spread.High));
     }
 
-    private MinuteRange Window(Formula formula, RiseConditions conditions, Draw draw)
+    private MinuteRange Window(ImmutableArray<BatterLine> lines, RiseConditions conditions)
     {
         var longest = Practice.LongestWindowMinutes.Range.Typical;
         // As logarithms: half and twice the pace are as far from the usual one.
         var spread = Spread.Of(doubts => Math.Log(new HeldGas(
-                Release(formula, conditions, draw, doubts) with { Bench = double.PositiveInfinity },
+                Release(lines, conditions, doubts) with { Bench = double.PositiveInfinity },
                 doubts.Of("half-life of the gas held", Practice.HalfLifeMinutes))
             .UntilLost(doubts.Of("loss that is borne", Practice.LossBornePercent) / 100, longest)));
         return new MinuteRange(

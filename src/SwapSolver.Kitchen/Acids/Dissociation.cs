@@ -16,4 +16,8 @@ public sealed record Dissociation(
     int ChargeWithAllProtons,
     int ProtonsToSoda,
     ImmutableArray<Figure> Pkas,
-    ImmutableArray<IonPair> Pairs);
+    ImmutableArray<IonPair> Pairs)
+{
+    /// <summary>Most protons that are reckoned with [1]: ten to the pH, to that power, is still a number at any pH of a kitchen.</summary>
+    public const int MostSteps = 12;
+}

@@ -25,7 +25,8 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
         }
 
         var http = context.GetHttpContext();
-        var role = RoleOf(http) ?? throw Refuse(Code.Unauthenticated, Reason.UnknownKey, "the key is not known, or was taken back; give another, or none for what everybody may ask");
+        var known = KnownOf(http, null);
+        var role = known.Role ?? throw Refuse(Code.Unauthenticated, Reason.UnknownKey, "the key is not known, or was taken back; give another, or none for what everybody may ask");
         var method = Contract.MethodOf(context.Method);
         var least = MethodRoles.Of(method);
         if (role < least)
@@ -36,22 +37,24 @@ internal sealed class AccessInterceptor(ServiceOptions options, KitchenRecords r
         }
 
         var caller = http.RequestServices.GetRequiredService<Caller>();
-        (caller.Role, caller.Stamp) = (role, (http.Items[Slot] as Known)?.Stamp);
+        (caller.Role, caller.Stamp) = (role, known.Stamp);
     }
 
     /// <summary>What a caller may do, looked up once a call; null where its key is not known.</summary>
     /// <param name="http">The call.</param>
     /// <param name="stamp">The stamp of the records that was looked at for this call, where it was.</param>
-    public Role? RoleOf(HttpContext http, long? stamp = null)
+    public Role? RoleOf(HttpContext http, long? stamp = null) => KnownOf(http, stamp).Role;
+
+    private Known KnownOf(HttpContext http, long? stamp)
     {
         if (http.Items.TryGetValue(Slot, out var before) && before is Known known)
         {
-            return known.Role;
+            return known;
         }
 
-        var role = Looked(http, stamp);
-        http.Items[Slot] = new Known(role, stamp);
-        return role;
+        var looked = new Known(Looked(http, stamp), stamp);
+        http.Items[Slot] = looked;
+        return looked;
     }
 
     private static RpcException Refuse(Code code, Reason reason, string words) => RichFault.Of(code, words, RichFault.Info(reason));

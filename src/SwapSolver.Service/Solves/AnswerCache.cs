@@ -9,7 +9,7 @@ using SwapSolver.Service.Watching;
 namespace SwapSolver.Service.Solves;
 
 /// <summary>Keeps answers by their question and by the state of the kitchen's records and of what stored formulas were read
-/// for it. The program and the shipped facts do not
+/// for it; what only sums made is not kept. The program and the shipped facts do not
 /// change while the service runs, so a question has one answer until something is written down; one that the time cut
 /// short is not kept. Who asks what is just being answered waits for that answer.</summary>
 internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subject subject, CallMeter meter)
@@ -65,8 +65,8 @@ internal sealed class AnswerCache(HybridCache kept, KitchenToday kitchen, Subjec
         return CutShort((await make()).Answer, context);
     }
 
-    /// <summary>Gives an answer that a few sums made: to look whether it is kept would take longer than they do. Who asks in the very same
-    /// bytes again is spared them all the same.</summary>
+    /// <summary>Gives an answer that a few sums made, and keeps none: of a loaf that others asked about, to look would take longer than the sums.
+    /// The very same bytes over gRPC are spared them where <see cref="AskedBefore"/> stands before.</summary>
     /// <param name="question">The request.</param>
     /// <param name="context">The call.</param>
     /// <param name="answer">The answer.</param>

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Diagnostics;
 using System.Numerics;
 using System.Numerics.Tensors;
 using SwapSolver.Kitchen.Balances;
@@ -112,6 +113,7 @@ public sealed class FactSamples : IDisposable
     private static void AddMisses(Span<long> misses, ReadOnlySpan<double> levels, ReadOnlySpan<double> lowest, ReadOnlySpan<double> highest)
     {
         // Kitchens are drawn by powers of two: none is left over.
+        Debug.Assert(misses.Length % Vector<double>.Count == 0, "some kitchens would be left over");
         for (var kitchen = 0; kitchen < misses.Length; kitchen += Vector<double>.Count)
         {
             var level = Some(levels, kitchen);

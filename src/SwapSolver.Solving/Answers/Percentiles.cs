@@ -4,7 +4,7 @@ using System.Runtime.InteropServices;
 
 namespace SwapSolver.Solving.Answers;
 
-/// <summary>The 5th and the 95th percentile of many figures. They are counted into bins of one width, and only those of the two bins in which
+/// <summary>The 5th and the 95th percentile of many figures. They are counted into bins of one width, but for half a bin at either end, and only those of the two bins in which
 /// the percentiles lie are put in order: to put all in order twice took a tenth of a question's time.</summary>
 internal static class Percentiles
 {

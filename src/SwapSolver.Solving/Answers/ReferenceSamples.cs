@@ -8,7 +8,7 @@ using SwapSolver.Solving.Wishes;
 
 namespace SwapSolver.Solving.Answers;
 
-/// <summary>What a reference reads and where its bands end, by kitchen: worked out once, for all answers to a question and for all
+/// <summary>What a reference reads and where its bands end, by kitchen, and its default bands by typical facts: worked out once, for all answers to a question and for all
 /// questions that are asked of the same loaf.</summary>
 /// <param name="reference">The reference.</param>
 /// <param name="drawn">The bags.</param>

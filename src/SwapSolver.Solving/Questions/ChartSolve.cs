@@ -24,7 +24,7 @@ internal sealed class ChartSolve(AnswerSearch search, Formula formula, Habits ha
         var bakehouse = search.Bakehouse;
         var check = new SwapCheck(formula, [new Swap(pair.From, pair.To, null)], [], habits);
         var swapped = check.Swapped(reference);
-        var holds = check.Holds(search, reference);
+        var holds = check.Holds(search, reference, Bags.Kitchens);
         var broken = Recheck.BrokenHolds(holds, reference, swapped, Draws.Typical).Select(hold => hold.Balance).Distinct().ToList();
         if (broken.Count == 0)
         {

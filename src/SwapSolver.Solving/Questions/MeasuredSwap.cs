@@ -11,22 +11,28 @@ namespace SwapSolver.Solving.Questions;
 /// <param name="Reference">The formula as it was.</param>
 /// <param name="Swapped">With the swaps.</param>
 /// <param name="Holds">What it must keep.</param>
-/// <param name="Readings">Its readings.</param>
-/// <param name="Chance">Chance that it balances, 0 to 1: how small it is, or that it is even or better; null where it does not by typical facts.</param>
-public sealed record MeasuredSwap(
-    SwapCheck Check, Formula Reference, Formula Swapped, ImmutableArray<Hold> Holds, ImmutableArray<Reading> Readings, double? Chance)
+/// <param name="Readings">Its readings by typical facts, without ranges: the verdict hangs on no more.</param>
+public sealed record MeasuredSwap(SwapCheck Check, Formula Reference, Formula Swapped, ImmutableArray<Hold> Holds, ImmutableArray<Reading> Readings)
 {
+    /// <summary>How far beyond an even chance the first kitchens leave no doubt of one [1]: five standard errors.</summary>
+    private const double BeyondDoubt = 0.08;
+
     /// <summary>Whether every reading lies in its band.</summary>
-    public bool Balances => Chance is not null;
+    public bool Balances => Readings.All(static reading => reading.Standing == Standing.Inside);
 
     /// <summary>The verdict on one that balances.</summary>
     /// <param name="search">The solving.</param>
     /// <exception cref="InvalidOperationException">It does not balance.</exception>
     public SwapVerdict Yes(AnswerSearch search)
     {
-        var chance = Chance ?? throw new InvalidOperationException("a swap that does not balance is no yes");
-        return new SwapVerdict(
-            Verdict.Balances, Swapped, Readings, null, [], Words(search).Yes(chance, Rise(search, Swapped)), Cautions(search, Swapped), [], EndedEarly: false);
+        if (!Balances)
+        {
+            throw new InvalidOperationException("a swap that does not balance is no yes");
+        }
+
+        using var samples = Sampled(search);
+        var words = Words(search).Yes(Chance(samples, search.Bags), Rise(search, Swapped));
+        return new SwapVerdict(Verdict.Balances, Swapped, Ranged(samples), null, [], words, Cautions(search, Swapped), [], EndedEarly: false);
     }
 
     /// <summary>The verdict on one that does not: with the best repair there is.</summary>
@@ -36,8 +42,10 @@ public sealed record MeasuredSwap(
     public SwapVerdict Repaired(AnswerSearch search, Deadline clock, CancellationToken cancel)
     {
         var bakehouse = search.Bakehouse;
+        using var samples = Sampled(search);
+        var readings = Ranged(samples);
         var words = Words(search);
-        var missed = Readings.Where(reading => reading.Standing != Standing.Inside).ToImmutableArray();
+        var missed = readings.Where(reading => reading.Standing != Standing.Inside).ToImmutableArray();
         // A repair of the leavening aims at the fixed band, not at what the reference left over.
         var aim = missed.Any(reading => reading.Balance == bakehouse.Balances.Leavening)
             ? Measurement.StrictLeavening(bakehouse.Balances, Holds)
@@ -50,7 +58,7 @@ public sealed record MeasuredSwap(
             return new SwapVerdict(
                 Verdict.BalancesWithRepair,
                 Swapped,
-                Readings,
+                readings,
                 repair,
                 reasons,
                 words.YesIf(repair, Rise(search, repair.Formula)),
@@ -66,13 +74,39 @@ public sealed record MeasuredSwap(
         return new SwapVerdict(
             Verdict.DoesNotBalance,
             Swapped,
-            Readings,
+            readings,
             instead.Answer,
             reasons,
             words.No(reasons, instead.Answer),
             Cautions(search, instead.Answer?.Formula ?? Swapped),
             none?.Conflict ?? [],
             kept.EndedEarly || instead.EndedEarly || none?.EndedEarly == true);
+    }
+
+    private FactSamples Sampled(AnswerSearch search) => new(Reference, Swapped, search.Bags, Bags.First);
+
+    /// <summary>The readings, each with its range over kitchens.</summary>
+    private ImmutableArray<Reading> Ranged(FactSamples samples) =>
+    [
+        .. Readings.Select(reading =>
+        {
+            var (low, high) = samples.SpreadOf(reading.Balance, Swapped, Reference);
+            return reading with { Low = low, High = high };
+        }),
+    ];
+
+    /// <summary>The chance that it balances, 0 to 1, as near as it is told: that it is even or better by the first kitchens where they leave
+    /// no doubt of it, how small it is by all.</summary>
+    private double Chance(FactSamples first, Bags drawn)
+    {
+        var inFirst = first.ChanceOfBalance(Holds, Reference, Swapped);
+        if (inFirst >= SwapWords.EvenChance + BeyondDoubt)
+        {
+            return inFirst;
+        }
+
+        using var all = new FactSamples(Reference, Swapped, drawn);
+        return all.ChanceOfBalance(Holds, Reference, Swapped);
     }
 
     private SwapWords Words(AnswerSearch search) => new(search.Bakehouse.Phrases, Check.Swaps);

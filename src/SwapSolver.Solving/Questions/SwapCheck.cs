@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using SwapSolver.Kitchen.Balances;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Quantities;
@@ -15,34 +14,15 @@ namespace SwapSolver.Solving.Questions;
 /// <param name="Habits">How the kitchen wants its answers.</param>
 public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, ImmutableArray<Hold> Wishes, Habits Habits)
 {
-    /// <summary>How far beyond an even chance the first kitchens leave no doubt of one [1]: five standard errors.</summary>
-    private const double BeyondDoubt = 0.08;
-
-    /// <summary>Measures the swapped formula, by sums and no solve: what it gives answers the question, or finds the repair.</summary>
+    /// <summary>Measures the swapped formula by typical facts, by sums and no solve: what it gives answers the question, or finds the repair.</summary>
     /// <param name="search">The solving.</param>
     public MeasuredSwap Measure(AnswerSearch search)
     {
         var reference = Formula.Merged();
         var swapped = Swapped(reference);
-        var holds = Holds(search, reference);
-        using var samples = new FactSamples(reference, swapped, search.Bags, Bags.First);
-        var readings = Readings.Of(Readings.Told(search.Bakehouse.Balances.Ratios, holds), holds, swapped, reference, samples);
-        var balances = readings.All(static reading => reading.Standing == Standing.Inside);
-        return new MeasuredSwap(this, reference, swapped, holds, readings, balances ? Chance(samples, search.Bags, holds, reference, swapped) : null);
-    }
-
-    /// <summary>The chance that the swapped formula balances, as near as it is told: that it is even or better by the first kitchens where
-    /// they leave no doubt of it, how small it is by all.</summary>
-    private static double Chance(FactSamples first, Bags drawn, ImmutableArray<Hold> holds, Formula reference, Formula swapped)
-    {
-        var inFirst = first.ChanceOfBalance(holds, reference, swapped);
-        if (inFirst >= SwapWords.EvenChance + BeyondDoubt)
-        {
-            return inFirst;
-        }
-
-        using var all = new FactSamples(reference, swapped, drawn);
-        return all.ChanceOfBalance(holds, reference, swapped);
+        var holds = Holds(search, reference, Bags.First);
+        var readings = Readings.Of(Readings.Told(search.Bakehouse.Balances.Ratios, holds), holds, swapped, reference, samples: null);
+        return new MeasuredSwap(this, reference, swapped, holds, readings);
     }
 
     /// <summary>The formula with the swaps made as proposed. Something swapped for itself takes the grams given.</summary>
@@ -72,9 +52,12 @@ public sealed record SwapCheck(Formula Formula, ImmutableArray<Swap> Swaps, Immu
 
     /// <summary>What the swapped formula must keep: a swap is not blamed for what the reference does, as long as it makes
     /// nothing worse. Where the dose of an ingredient itself is asked about, leavening is held to its fixed band.</summary>
-    internal ImmutableArray<Hold> Holds(AnswerSearch search, Formula reference)
+    /// <param name="search">The solving.</param>
+    /// <param name="reference">The formula as it was.</param>
+    /// <param name="kitchens">How many kitchens the question looks at: what is known of the formula stands with what is known of it there.</param>
+    internal ImmutableArray<Hold> Holds(AnswerSearch search, Formula reference, int kitchens)
     {
-        var defaults = search.Bags.OfReference(reference, Bags.First).Defaults(search.Bakehouse.Balances);
+        var defaults = search.Bags.OfReference(reference, kitchens).Defaults(search.Bakehouse.Balances);
         var leftOut = Swaps
             .Where(swap => swap.Goes is null && Swaps.All(other => !swap.From.Equals(other.To)))
             .Select(swap => LeavingOut.BySwap(swap.From));

@@ -92,14 +92,14 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, Bags Bags, Immu
         var holds = Holds(reference, from, kept, isWhole);
         var shown = isWhole ? put.Formula : Shown(reference, put.Formula, from);
         var shownBefore = isWhole ? reference : Shown(reference, reference, from);
-        var kinds = reference.Lines.SelectMany(line => AllergensOf(line.Ingredient)).ToHashSet();
+        var kinds = reference.Lines.SelectMany(line => line.Ingredient.Allergens.OnEitherList).ToHashSet();
         var missed = Recheck.BrokenHolds(holds, reference, put.Formula, Draws.Typical).ToList();
         return new JudgedReplacement(
             put.Formula,
             details,
             [.. missed.Select(hold => Missed(hold, reference, put.Formula, isAlone: missed.Count == 1))],
             Words.Changes(shownBefore, shown, from, details).Length,
-            BringsAllergen: with.IsEmpty && kit.Doses.Any(dose => AllergensOf(dose.Ingredient).Except(kinds).Any()),
+            BringsAllergen: with.IsEmpty && kit.Doses.Any(dose => dose.Ingredient.Allergens.OnEitherList.Except(kinds).Any()),
             IsAboveUsage: isWhole && kit.Doses.Any(dose => IsAboveUsage(put.Formula, dose.Ingredient)),
             IsUsual: kit.Doses.All(dose => dose.Ingredient.Usage.Offered),
             NeedsHand: Math.Abs(put.WaterLeft.Value) >= KitInBowl.LeastWater,
@@ -206,6 +206,4 @@ internal sealed record LeaveningReplacement(Bakehouse Bakehouse, Bags Bags, Immu
 
     private static bool IsAboveUsage(Formula formula, Ingredient one) =>
         formula.MassOf(one) > one.Usage.Most(formula.MassOf(Role.Flour), formula.BatterMass);
-
-    private static ImmutableArray<string> AllergensOf(Ingredient ingredient) => ingredient.Allergens.OnEitherList;
 }

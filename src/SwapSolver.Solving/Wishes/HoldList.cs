@@ -70,6 +70,7 @@ public static class HoldList
     public static ImmutableArray<Hold> WithRoomForWater(ImmutableArray<Hold> holds, Formula reference)
     {
         var liquids = reference.MassOf(Role.Liquid).Value;
+        // Where nothing went out the band stays as it is; that it hangs on the reference moves nothing, for a role weighs itself in every kitchen.
         if (liquids == 0 || !holds.Any(static hold => hold.LeftOut is not null))
         {
             return holds;

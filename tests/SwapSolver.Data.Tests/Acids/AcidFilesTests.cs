@@ -64,6 +64,16 @@ public sealed class AcidFilesTests
     }
 
     [Fact]
+    public void More_protons_than_can_be_reckoned_with_are_refused()
+    {
+        const string second = "{ \"low\": 4.34, \"typical\": 4.366, \"high\": 4.37, \"source\": \"pka-tartaric-bates\", \"mark\": \"memory\" }";
+        using var folder = new SpoiltFolder();
+        var text = folder.Replace(Dissociations, second, string.Join(", ", Enumerable.Repeat(second, Dissociation.MostSteps)));
+
+        Assert.Throws<DataFaultException>(folder.ReadAcids).AssertPointsAt(Dissociations, text, "\"pka\": ^[\n        { \"low\": 2.98", "13 protons");
+    }
+
+    [Fact]
     public void An_acid_that_nothing_uses_is_refused()
     {
         using var folder = new SpoiltFolder();

@@ -57,7 +57,7 @@ public sealed class WorkedExampleTests
     public void An_old_formulary_with_three_times_the_acid_is_a_trap_and_the_forecast_says_so()
     {
         var loaf = Bowl.Of(("almond-meal", 200), ("water", 200), ("tartaric-acid", 12), ("baking-soda", 4)).WithEggs(3);
-        var portions = LeaveningPortions.Of(loaf, Mixture.Chemistry, Draws.Typical, Doubts.None());
+        var portions = LeaveningPortions.Of(ForecastKitchen.Batter(loaf).Lines, Mixture.Chemistry, Doubts.None());
 
         AssertAgrees("W13", portions.Acid / portions.Soda);
         Assert.True(loaf.Rises().Says("rise-sour"));

@@ -1,8 +1,11 @@
 using System.Globalization;
 using System.Runtime.Versioning;
 using Microsoft.Data.Sqlite;
+using SwapSolver.Kitchen.Foods;
+using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Records.Formulas;
 using SwapSolver.Records.Whole;
+using Range = SwapSolver.Kitchen.Ingredients.Range;
 
 namespace SwapSolver.Records.Tests.Faults;
 
@@ -167,6 +170,19 @@ public sealed class EmbeddedFaultTests : IDisposable
         using var records = new KitchenRecords(Place);
         Assert.Contains("none of ours", Assert.Throws<RecordsFaultException>(() => records.Formulas.Find("loaf")).Message, StringComparison.Ordinal);
         Assert.StartsWith("Grandmother", await File.ReadAllTextAsync(DatabaseFile), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Who_looked_before_the_first_write_leaves_nothing_behind_for_records_that_are_taken_away()
+    {
+        using var records = new KitchenRecords(Place);
+        var before = records.Stamp;
+        records.Put([new MeasuredFact("salt", Fact.WaterBound, new Range(1, 2, 3), "weighed")]);
+        Assert.True(records.VersionOf(before) > 0);
+        Directory.Delete(Place, recursive: true);
+
+        Assert.Equal(before, records.Stamp);
+        Assert.Equal(0, records.VersionOf(records.Stamp));
     }
 
     [Fact]

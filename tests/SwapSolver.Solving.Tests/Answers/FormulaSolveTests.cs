@@ -130,5 +130,5 @@ public sealed class FormulaSolveTests
     private static bool NotBetter(double one, double other, double slack) =>
         double.IsNaN(one) || (!double.IsNaN(other) && one >= other - slack);
 
-    private static IEnumerable<string> Allergens(Ingredient ingredient) => ingredient.Allergens.Us.Union(ingredient.Allergens.Eu);
+    private static System.Collections.Immutable.ImmutableArray<string> Allergens(Ingredient ingredient) => ingredient.Allergens.OnEitherList;
 }
