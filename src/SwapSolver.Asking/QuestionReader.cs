@@ -65,7 +65,8 @@ public sealed partial class QuestionReader
 
     private Understanding ReadWhole(string question, Formula formula, bool isPart)
     {
-        var (found, spelt) = lexemes.In(LoneDash().Replace(OneToOne().Replace(LonePoint().Replace(question, "0."), "1 to 1"), " ; "));
+        var plain = LoneDash().Replace(OneToOne().Replace(LonePoint().Replace(question, "0."), "1 to 1"), " ; ");
+        var (found, spelt) = lexemes.In(parts.BeforeConclusion.Replace(plain, " ;"));
         var meaning = new ThingMeaning(things, formula, sentences);
         var named = meaning.WithOwnNamed(found);
         var (whole, shares) = Shares.TakenOut(named);

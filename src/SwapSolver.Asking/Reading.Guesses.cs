@@ -40,7 +40,13 @@ internal sealed partial class Reading
         if (named is [var comes] && LoneNamedOut() is { } gone && (!meaning.IsOwn(comes.Thing!) || IsAllOfIt(comes)) && !lexemes.Any(lexeme => lexeme.Is("welcome") || lexeme.Is("bodily")))
         {
             GuessSwap(gone, comes);
-            told = told with { Without = told.From.Length > 0 ? [] : told.Without };
+            if (told.From.Length > 0)
+            {
+                told = told with { Without = [] };
+                var comesIn = told.To.Length > 0 ? meaning.Found(told.To) : null;
+                ReadBanned(null, gone, comes, meaning.Found(told.From), comesIn);
+                ReadHeld(comesIn);
+            }
         }
         else if (named is [var one, var other])
         {

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using SwapSolver.Asking.Grammar;
 using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Ingredients;
 
 namespace SwapSolver.Asking;
 
@@ -34,6 +36,41 @@ internal sealed partial class Reading
             // What is replaced is out already, and a check of one swap says more than a search does.
             told = told with { Without = [.. told.Without.Where(wish => wish.Id != told.From)] };
             ReadHeld(meaning.Found(told.To));
+        }
+    }
+
+    /// <summary>What is not to be in it stays out, whatever comes in for one line of it: he can't have nuts, could I use oat milk?</summary>
+    /// <param name="swap">The clause of the swap; null where the swap was guessed.</param>
+    /// <param name="gone">What is named to go.</param>
+    /// <param name="comes">What is named to come in.</param>
+    /// <param name="goesOut">The line that goes out for it.</param>
+    /// <param name="comesIn">What comes in.</param>
+    private void ReadBanned(Clause? swap, Lexeme gone, Lexeme? comes, Ingredient? goesOut, Ingredient? comesIn)
+    {
+        var ban = swap?.First("out") is not null ? swap : All("WITHOUT").FirstOrDefault(clause => clause.All("without").Any(name => ReferenceEquals(name, gone)));
+        // All coconut flour and no almond, hazelnut flour but no almond: flour is spoken of.
+        if (comes is null || comesIn is null || ban is null || IsAllOfIt(comes) || ban.Parts.Any(part => part.Lexeme.Is("butnot")))
+        {
+            return;
+        }
+
+        if (gone.Thing is { LeftOut: null, Ingredient: { } exact })
+        {
+            // Who may have no egg white may have no whole egg.
+            if (ban.Parts.Any(part => part.Lexeme.Is("cannothave")) && meaning.IsPartOf(exact, comesIn))
+            {
+                isTurned = true;
+                problems.Add(sentences.Say("asked-holds", ("to", comesIn.Name), ("wish", exact.Name)));
+            }
+
+            return;
+        }
+
+        var wishes = meaning.LeftOut(gone, isAllergy: false).ToList();
+        // No vinegar, where there is one, goes with the swap of it.
+        if (wishes.Any(wish => meaning.IsAllergen(wish.Id) || LeavesOut(wish, comesIn) || formula.Lines.Any(line => !line.Ingredient.Equals(goesOut) && LeavesOut(wish, line.Ingredient))))
+        {
+            told = told with { Without = [.. told.Without.Concat(wishes).DistinctBy(wish => wish.Id)] };
         }
     }
 

@@ -151,7 +151,7 @@ internal sealed partial class Reading
             return;
         }
 
-        if (!IsDoubted() && !lexemes.Any(lexeme => lexeme.Is("riseask")))
+        if (!IsDoubted() && HowFar is null && !lexemes.Any(lexeme => lexeme.Is("riseask")))
         {
             wanted.Add(new AskedTarget("higher", null, null));
             return;
@@ -160,6 +160,27 @@ internal sealed partial class Reading
         // Without yeast, which it has not, it rises as it does.
         told = told with { Without = [] };
         unread.RemoveAll(lexeme => lexeme.Thing is { } thing && meaning.IsOwn(thing));
+    }
+
+    /// <summary>The word behind a 'how' that asks how far something goes: how high does it rise? Null where nothing does.</summary>
+    private Lexeme? HowFar => lexemes.Zip(lexemes.Skip(1)).Where(pair => pair.First.Is("how") && pair.Second.Is("howfar")).Select(pair => pair.Second).FirstOrDefault();
+
+    /// <summary>Tells what is asked of how far it rises beside another question: how far another loaf rises stands with that loaf.</summary>
+    private void ReadBesidesRise(QuestionKind kind)
+    {
+        if (kind is not (QuestionKind.Resize or QuestionKind.Variant or QuestionKind.Check or QuestionKind.Replace or QuestionKind.Reformulate))
+        {
+            return;
+        }
+
+        if (!wanted.Any(target => target.Name == "higher") && All("RISE").ToList() is { Count: > 0 } rises)
+        {
+            NotRead(rises);
+        }
+        else if (kind == QuestionKind.Resize && HowFar is { } far)
+        {
+            NotRead($"how {far.Text}");
+        }
     }
 
     private bool IsTimed => All("BAKE", "HOW_LONG").Any() || IsOfMinutes || IsOfHeat;
@@ -298,7 +319,7 @@ internal sealed partial class Reading
 
         var thing = OnlyThingUnread()!;
         var count = unread.FirstOrDefault(lexeme => lexeme.Is(Lexeme.Count));
-        if (count is null && meaning.IsWeighed(thing))
+        if (count is null && (meaning.IsWeighed(thing) || lexemes.Any(lexeme => lexeme.Is("wholly"))))
         {
             // How many grams of butter it takes stands in the formula.
             return Refused("asked-unsupported", thing.Text);

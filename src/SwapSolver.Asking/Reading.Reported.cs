@@ -16,6 +16,39 @@ internal sealed partial class Reading
     /// <summary>What may be asked of what was done.</summary>
     private static readonly ImmutableArray<string> AsksOfIt = ["IDLE", "RISE", "BAKE", "HOW_LONG", "BAKE_WORD", "FIGURES"];
 
+    /// <summary>Sizes: what was made in one is told of, where a wish is for what comes next.</summary>
+    private static readonly ImmutableArray<string> Sizes = ["SLICES", "MASS", "FACTOR", "NAMED_TIN", "LONG_TIN", "TIN", "SQUARE", "ROUND", "BARE_TIN", "DEPTH", "PIECES", "SMALL_LOAVES"];
+
+    /// <summary>Whether a number is of what somebody baked or ate, and asks for nothing: I've baked it twice.</summary>
+    private bool IsTale(Clause clause) => SentenceBefore(clause).TakeWhile(lexeme => lexeme.Text != ",").Any(lexeme => lexeme.Is("tale"));
+
+    /// <summary>Whether a size is that of a loaf that was made, and what is asked is how the next is to be: I doubled it and it was too dry.</summary>
+    private bool IsOfAnotherTime(Clause size)
+    {
+        var before = SentenceBefore(size).ToList();
+        if (before.Any(lexeme => lexeme.Is("ask") || lexeme.Is("please") || lexeme.Is("how") || lexeme.Is("what") || lexeme.Is("wish")))
+        {
+            return false;
+        }
+
+        var wishes = clauses.Where(clause => !clause.IsNegated && (clause.Means != "UNSUPPORTED" || clause.First("bigger") is not null) && !Sizes.Contains(clause.Means) && !AsksOfIt.Contains(clause.Means)).Select(clause => clause.Parts[0].Lexeme).ToList();
+        var (sentence, later) = SentenceBehind(size);
+        var wasSo = sentence.Any(lexeme => lexeme.Is("goal")) && sentence.Any(lexeme => lexeme.Is("wasso") || lexeme.Is("past")) && !sentence.Any(lexeme => lexeme.Is("please"));
+        var wasDone = before.Concat(size.Parts.Select(part => part.Lexeme)).Any(lexeme => lexeme.Is("done"));
+        return (wasSo && (wasDone || before.Any(lexeme => lexeme.Is("ours")))) || (wasDone && later.Any(lexeme => wishes.Any(wish => ReferenceEquals(wish, lexeme))));
+    }
+
+    /// <summary>The words of a clause's sentence before it, the nearest first.</summary>
+    private IEnumerable<Lexeme> SentenceBefore(Clause clause) => Before(clause.Parts[0].Lexeme).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop));
+
+    /// <summary>The words behind a clause: those of its sentence, and those of later ones.</summary>
+    private (ImmutableArray<Lexeme> Sentence, ImmutableArray<Lexeme> Later) SentenceBehind(Clause clause)
+    {
+        var behind = Behind(clause.Parts[^1].Lexeme).ToImmutableArray();
+        var end = behind.TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop)).Count();
+        return (behind[..end], behind[end..]);
+    }
+
     /// <summary>Takes away what is only told of. What was done may be what is asked about, as in 'I left out the salt, will it rise?', where nothing
     /// else is.</summary>
     private void ReadReported()
@@ -35,6 +68,17 @@ internal sealed partial class Reading
                 isTurned |= mayHurt;
                 unread.AddRange(clause.Parts.Select(part => part.Lexeme));
             }
+        }
+    }
+
+    /// <summary>Takes away wishes that are questions of what a change does: how much drier are they without the cream?</summary>
+    private void ReadEffects()
+    {
+        var isChanged = All("WITHOUT", "REPLACE", "LINE_MORE", "LINE_LESS").Any();
+        foreach (var effect in All("GOAL", "LESS", "MORE").Where(clause => isChanged && JustBefore(clause.Parts[0].Lexeme)?.Is("howmuch") is true).ToList())
+        {
+            clauses = clauses.Remove(effect);
+            NotRead($"{JustBefore(effect.Parts[0].Lexeme)!.Text} {effect.Words}");
         }
     }
 

@@ -38,7 +38,7 @@ internal sealed partial class Reading
     {
         foreach (var clause in All("SLICES", "MASS", "FACTOR", "NAMED_TIN", "LONG_TIN", "TIN", "SQUARE", "ROUND", "BARE_TIN", "OVEN", "GAS"))
         {
-            if (IsTale(clause))
+            if (IsTale(clause) || IsOfAnotherTime(clause))
             {
                 NotRead(clause.Words);
             }
@@ -59,8 +59,23 @@ internal sealed partial class Reading
             problems.Add(sentences.Say("asked-sizes", ("words", Phrases.List(All("MASS", "PIECES", "FACTOR", "NAMED_TIN", "LONG_TIN", "TIN", "SQUARE", "ROUND", "BARE_TIN").Select(clause => clause.Words)))));
         }
 
+        if (told.IsSized && lexemes.FirstOrDefault(IsOfTwoTins) is { } both)
+        {
+            Refused("asked-unsupported", both.Text);
+        }
+
+        if (told.Tin is not null && lexemes.FirstOrDefault(lexeme => lexeme.Is("unchanged") || lexeme.Is("sameamount")) is { } same)
+        {
+            // For another tin the amounts are others.
+            NotRead(same.Text);
+        }
+
         unread.AddRange(All("DEPTH").Where(clause => clause != Depth || told.Tin is null).SelectMany(clause => clause.Parts).Select(part => part.Lexeme));
     }
+
+    /// <summary>Whether a word is of two tins: both my 1 lb tins.</summary>
+    private bool IsOfTwoTins(Lexeme word) =>
+        word.Is("both") && !word.Is("either") && Behind(word).FirstOrDefault(next => !next.Is("article") || next.Is("join")) is { } next && (next.Is("tin") || next.Is("loaftin") || next.Is("round") || next.Is("square") || next.Is(Lexeme.Count));
 
     /// <summary>A bigger loaf, or a smaller one, of which nobody says how large: it is told how large was taken, so that a tin or a weight can be named.</summary>
     private void ReadBiggerOrSmaller()
@@ -107,10 +122,6 @@ internal sealed partial class Reading
         assumed.Add(sentences.Say("asked-small-loaves", ("words", clause.Words), ("count", Said(count)), ("factor", Said(share))));
         return share;
     }
-
-    /// <summary>Whether a number is of what somebody baked or ate, and asks for nothing: I've baked it twice.</summary>
-    private bool IsTale(Clause clause) =>
-        Before(clause.Parts[0].Lexeme).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && lexeme.Text != ",").Any(lexeme => lexeme.Is("tale"));
 
     private bool ReadSize(Clause clause)
     {

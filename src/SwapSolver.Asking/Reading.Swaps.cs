@@ -75,6 +75,7 @@ internal sealed partial class Reading
         var comesIn = inLexeme is null ? null : meaning.In(inLexeme, goesOut);
         isTurned |= goesOut is null || (inLexeme is not null && comesIn is null);
         ReadDoubt(first, outLexeme, inLexeme, goesOut, comesIn);
+        ReadBanned(first, outLexeme, inLexeme, goesOut, comesIn);
         ReadHeld(comesIn);
         if (All("FACTOR").FirstOrDefault(clause => clause.First("times") is not null || clause.First("factor")?.Is("partfactor") is true || IsOfOneThing(clause)) is { } times && told.Factor is not null)
         {

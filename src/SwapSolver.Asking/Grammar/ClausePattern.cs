@@ -37,6 +37,9 @@ internal sealed class ClausePattern
     /// <summary>Where a count is none of pieces: a bigger round, 16 slices.</summary>
     private const string NoPieces = "nopieces";
 
+    /// <summary>Words that put out what was named before them: take the erythritol out.</summary>
+    private const string OutWord = "outword";
+
     private static readonly ImmutableArray<string> Swaps = [Instead, "replaces", "where", "for"];
 
     private static readonly ImmutableArray<string> Units = ["cross", "length", "mass", "measure", "times", "degree", "reading", "tin", Lexeme.Count];
@@ -100,7 +103,7 @@ internal sealed class ClausePattern
             _ when Single.Contains(name) => Name.Select(lexeme => ImmutableArray.Create(new Filled(name, lexeme))),
             _ when Lists.Contains(name) => ListOf(name),
             End => NoneBehind(next => !next.Is(Lexeme.Stop) && !next.Is(Join)),
-            Apart => NoneBehind(next => Swaps.Any(next.Is)),
+            Apart => NoneBehind(next => Swaps.Any(next.Is) || next.Is(OutWord)),
             Known => NoneBehind(next => next.Is(Lexeme.Unknown)),
             Plain => NoneBehind(next => Units.Any(next.Is)),
             BeforeOut => WhereBehind(next => next?.Is("out") is true),

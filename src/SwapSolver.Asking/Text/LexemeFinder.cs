@@ -28,6 +28,15 @@ internal sealed class LexemeFinder
     /// <summary>Class of what is called otherwise in every phrase: a bap is a roll.</summary>
     private const string SaidFor = "saidfor";
 
+    /// <summary>Class of what a loaf is to be like.</summary>
+    private const string Goal = "goal";
+
+    /// <summary>Class of what tells how one was.</summary>
+    private const string WasSo = "wasso";
+
+    /// <summary>Class of words that tell what was.</summary>
+    private const string Past = "past";
+
     private readonly PhraseTree phrases;
 
     private readonly FrozenDictionary<string, string> saidFor;
@@ -89,7 +98,7 @@ internal sealed class LexemeFinder
 
         if (length > 0)
         {
-            return (new Lexeme(said, classes, null), taken);
+            return (new Lexeme(said, BeginsInPast(words, place, classes) ? classes.Add(WasSo, string.Empty) : classes, null), taken);
         }
 
         return (new Lexeme(said, Of(cuts[place].Kind switch { CutKind.Stop => Lexeme.Stop, CutKind.Sign => Lexeme.Filler, _ => Lexeme.Unknown }, string.Empty), null), 1);
@@ -122,6 +131,10 @@ internal sealed class LexemeFinder
             ? phrases.At(words[..last], place)
             : (length, classes);
     }
+
+    /// <summary>Whether a phrase of what a loaf is to be like tells how one was: came out dry.</summary>
+    private bool BeginsInPast(List<string> words, int place, ImmutableDictionary<string, string> classes) =>
+        classes.ContainsKey(Goal) && phrases.At(words[..(place + 1)], place).Classes.ContainsKey(Past);
 
     private static Lexeme NumberOf(string said, double value)
     {

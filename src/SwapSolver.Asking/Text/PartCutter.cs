@@ -15,6 +15,10 @@ internal sealed class PartCutter
 
     private const string Asks = "partasks";
 
+    private const string Therefore = "parttherefore";
+
+    private const string NoConclusion = "partnoconclusion";
+
     private const string TakenBack = "parttakenback";
 
     private const string TakenBackAnywhere = "parttakenbackanywhere";
@@ -37,7 +41,9 @@ internal sealed class PartCutter
             return $"(?:{string.Join('|', words.Words.Where(word => wanted.Contains(word.Class)).Select(word => Regex.Escape(word.Phrase)))})";
         }
 
-        Sentences = Made($@"{Ends}|,?\s+(?=and\s+{Of(Asks)}\s)");
+        var conclusion = $@",(?=\s+{Of(Therefore)}\s)(?!\s+{Of(NoConclusion)}\s)";
+        BeforeConclusion = Made(conclusion);
+        Sentences = Made($@"{Ends}|,?\s+(?=and\s+{Of(Asks)}\s)|{conclusion}");
         Reasons = Made($@"{Ends}|,?\s+(?={Of(Reason)}\s)|,\s+(?={Of(ReasonBehindComma)}\s)");
         Remarks = Made($@"{Ends}|,\s+|\s+(?={Of(Reason, Remark)}\s)");
         reason = Made($@"^{Of(Reason, ReasonBehindComma)}\b");
@@ -46,7 +52,10 @@ internal sealed class PartCutter
     }
 
     /// <summary>Classes of words that say where a question may be cut, and nothing of what is asked.</summary>
-    public static ImmutableArray<string> Classes { get; } = [Reason, ReasonBehindComma, Remark, Asks, TakenBack, TakenBackAnywhere];
+    public static ImmutableArray<string> Classes { get; } = [Reason, ReasonBehindComma, Remark, Asks, Therefore, NoConclusion, TakenBack, TakenBackAnywhere];
+
+    /// <summary>A comma before what is asked because of what was said: I watch my salt, so can it be under 150 mg of sodium?</summary>
+    public Regex BeforeConclusion { get; }
 
     /// <summary>Where sentences end.</summary>
     public Regex Sentences { get; }

@@ -89,6 +89,9 @@ internal sealed partial class ThingMeaning
     /// <summary>Whether an id is that of an allergen.</summary>
     public bool IsAllergen(string id) => words.Pantry.Allergens.Any(one => one.Id == id);
 
+    /// <summary>Whether one is a part of another, as egg white is of whole egg.</summary>
+    public bool IsPartOf(Ingredient part, Ingredient whole) => words.WholeOf(part.Id) == whole.Id;
+
     /// <summary>Whether a word that is to be left out names an allergen or group that other lines hold too, and what comes in does not.</summary>
     public bool IsMoreThanOneLine(Lexeme lacked, Lexeme newcomer) =>
         lacked.Thing!.LeftOut is { } word && Ingredients.Count(one => one.Allergens.Carries(IdOf(word))) > 1 && newcomer.Thing!.Ingredient?.Allergens.Carries(IdOf(word)) is not true;
