@@ -24,7 +24,19 @@ internal sealed partial class ThingMeaning
                 assumed.Add(sentences.Say("asked-nuts", ("thing", lexeme.Text)));
             }
 
-            return [new LeftOutWish(IdOf(word), word)];
+            var wish = new LeftOutWish(IdOf(word), word);
+            if (words.OwnWordOf(thing) is { } bears && Ingredients.FirstOrDefault(one => words.WordsOf(one.Id).Contains(bears) && !one.Allergens.Carries(wish.Id)) is { } stays)
+            {
+                // Almond milk is no milk.
+                assumed.Add(sentences.Say("asked-stays", ("thing", lexeme.Text), ("ingredient", stays.Name)));
+            }
+            else if (!IsAllergen(wish.Id) && !Holds(wish))
+            {
+                // Of allergens it is not said: what a packet may hold no formula tells.
+                assumed.Add(sentences.Say("asked-not-there", ("ingredient", lexeme.Text)));
+            }
+
+            return [wish];
         }
 
         if (thing.Ingredient is { } exact)
