@@ -47,9 +47,8 @@ internal sealed partial class Reading
     /// <param name="comesIn">What comes in.</param>
     private void ReadBanned(Clause? swap, Lexeme gone, Lexeme? comes, Ingredient? goesOut, Ingredient? comesIn)
     {
-        var ban = swap?.First("out") is not null ? swap : All("WITHOUT").FirstOrDefault(clause => clause.All("without").Any(name => ReferenceEquals(name, gone)));
-        // All coconut flour and no almond, hazelnut flour but no almond: flour is spoken of.
-        if (comes is null || comesIn is null || ban is null || IsAllOfIt(comes) || ban.Parts.Any(part => part.Lexeme.Is("butnot")))
+        // All coconut flour and no almond: flour is spoken of.
+        if (comes is null || comesIn is null || BanOf(swap, gone) is not { } ban || IsAllOfIt(comes))
         {
             return;
         }
@@ -73,6 +72,10 @@ internal sealed partial class Reading
             told = told with { Without = [.. told.Without.Concat(wishes).DistinctBy(wish => wish.Id)] };
         }
     }
+
+    /// <summary>The clause that says of what is named that it is not to be in it; null where none does, as in 'hazelnut flour but no almond'.</summary>
+    private Clause? BanOf(Clause? swap, Lexeme gone) =>
+        swap?.First("out") is not null ? swap : All("WITHOUT").FirstOrDefault(clause => clause.All("without").Any(name => ReferenceEquals(name, gone)) && !clause.Parts.Any(part => part.Lexeme.Is("butnot")));
 
     /// <summary>Classes of words with which something may be asked for beside what makes ill.</summary>
     private static readonly ImmutableArray<string> AsksForIt =

@@ -11,6 +11,12 @@ internal sealed partial class Reading
 {
     private QuestionKind KindOf()
     {
+        if (told is { AlsoFrom.Length: > 0, To: "" } && GoesAnyway(meaning.Found(told.AlsoFrom)))
+        {
+            // Without milk, what can replace the cream and the butter? The butter goes by itself.
+            told = told with { AlsoFrom = string.Empty };
+        }
+
         // One thing for two is a question by itself.
         if (told.AlsoFrom.Length > 0 && (isMadeOf || told.IsSized || !told.Without.IsEmpty || told.Diet.Length > 0 || told.AlsoFrom == told.From || told.AlsoFrom == told.To || told.To.Length == 0))
         {

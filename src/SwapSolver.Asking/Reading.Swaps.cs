@@ -70,9 +70,17 @@ internal sealed partial class Reading
             told = told with { Without = [.. told.Without.Concat(meaning.LeftOut(outLexeme, isAllergy: true)).DistinctBy(wish => wish.Id)] };
         }
 
-        var goesOut = meaning.Out(outLexeme, told.Without.IsEmpty, inLexeme);
+        // Whoever may have no egg is not told that the egg white stays.
+        var isWhole = BanOf(first, outLexeme) is not null && meaning.IsAllergen(outLexeme);
+        var goesOut = meaning.Out(outLexeme, told.Without.IsEmpty && !isWhole, inLexeme);
         ReadAlso(first);
         var comesIn = inLexeme is null ? null : meaning.In(inLexeme, goesOut);
+        if (comesIn is not null && meaning.IsInFormula(comesIn.Id) && first.First("use") is null && first.First("only") is null && first.First("out") is null && GoesAnyway(comesIn))
+        {
+            // What is had instead of the ghee, the whey and the buttermilk, none of which may stay?
+            (inLexeme, comesIn) = (null, null);
+        }
+
         isTurned |= goesOut is null || (inLexeme is not null && comesIn is null);
         ReadDoubt(first, outLexeme, inLexeme, goesOut, comesIn);
         ReadBanned(first, outLexeme, inLexeme, goesOut, comesIn);
@@ -217,7 +225,14 @@ internal sealed partial class Reading
 
         var named = All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? OnlyThingUnread();
         // Beside what is left out it can only come in place of something that goes: no dairy, would coconut oil do?
-        if (named is not null && !IsDisliked(named) && !IsOfHealth(named) && (meaning.OneThatDoesTheSame(named) ?? (IsAllOfIt(named) && named.Thing!.Says is null && !clauses.Any(clause => clause.IsNegated) && told.Without.IsEmpty ? meaning.OtherLike(named) : null)) is var (own, newcomer) && told.Without.All(wish => own.Allergens.Carries(wish.Id) || own.Groups.Contains(wish.Id)))
+        if (named is not null && !IsDisliked(named) && !IsOfHealth(named) && InPlaceOfWhatGoes(named) is var (going, coming))
+        {
+            unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use") || lexeme.Is("alone"));
+            assumed.Add(sentences.Say(ThingMeaning.IsAlike(going, coming) ? "asked-in-place-of" : "asked-made-for", ("to", coming.Name), ("from", going.Name)));
+            told = told with { From = going.Id, To = coming.Id };
+            ReadHeld(coming);
+        }
+        else if (named is not null && !IsDisliked(named) && !IsOfHealth(named) && (meaning.OneThatDoesTheSame(named) ?? (IsAllOfIt(named) && named.Thing!.Says is null && !clauses.Any(clause => clause.IsNegated) && told.Without.IsEmpty ? meaning.OtherLike(named) : null)) is var (own, newcomer) && told.Without.All(wish => own.Allergens.Carries(wish.Id) || own.Groups.Contains(wish.Id)))
         {
             unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use") || lexeme.Is("alone"));
             assumed.Add(sentences.Say(named.Thing!.IsMadeOf ? "asked-made-for" : "asked-in-place-of", ("to", newcomer.Name), ("from", own.Name)));
@@ -226,6 +241,28 @@ internal sealed partial class Reading
             isMadeOf = named.Thing.IsMadeOf;
         }
     }
+
+    /// <summary>The line that goes by what somebody may not have, and what is asked about to come in for it: he can't have eggs, could I use
+    /// applesauce? Null where another line does what that does, or several go.</summary>
+    private (Ingredient Own, Ingredient Newcomer)? InPlaceOfWhatGoes(Lexeme named)
+    {
+        var isOneBan = All("WITHOUT").ToList() is [var ban] && ban.All("without").Count() == 1 && !ban.Parts.Any(part => part.Lexeme.Is("butnot")) && lexemes.Any(lexeme => lexeme.Is("ask") && SentenceOf(lexeme) == SentenceOf(named));
+        return isOneBan ? meaning.InPlaceOf(named, [.. formula.Lines.Select(line => line.Ingredient).Distinct().Where(line => told.Without.Any(wish => LeavesOut(wish, line)))]) : null;
+    }
+
+    /// <summary>A little of something that comes in for what goes: how much is worked out. I can't have xanthan gum, would a bit of psyllium do?</summary>
+    private void ReadALittle()
+    {
+        foreach (var little in All("UNSUPPORTED").Where(clause => clause.First("alittle") is not null && !meaning.IsOwn(clause.First("thing")!.Thing!) && All("WITHOUT", "LACK").Any()).ToList())
+        {
+            clauses = clauses.Remove(little);
+            unread.Add(little.First("thing")!);
+            NotRead(little.First("alittle")!.Text);
+        }
+    }
+
+    /// <summary>Whether a line goes by what is to be left out, or by a diet.</summary>
+    private bool GoesAnyway(Ingredient line) => told.Without.Any(wish => LeavesOut(wish, line)) || IsAgainstDiet(line);
 
     /// <summary>Whether a word may be of what the loaf has, or of what a reader's blood has, and of nothing that comes in: any sugar? is it good for my sugars?</summary>
     private bool IsOfHealth(Lexeme named) => named.Is("reading") && !lexemes.Any(lexeme => lexeme.Is("use") || lexeme.Is("only") || lexeme.Is("alone") || lexeme.Is("sole"));

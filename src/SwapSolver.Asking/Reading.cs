@@ -67,6 +67,7 @@ internal sealed partial class Reading(
     {
         ReadSizes();
         rescaled = ReadRescale() ?? ReadHad();
+        ReadALittle();
         foreach (var clause in clauses.Where(clause => clause != rescaled).Where(clause => clause.IsNegated || (clause.Means == "UNSUPPORTED" && !IsSaidBySize(clause))))
         {
             if (clause is { IsNegated: false } && clause.First("animals")?.Is("animalsathome") is true && IsOfPoisonGone)

@@ -101,6 +101,9 @@ internal sealed partial class ThingMeaning
     /// <summary>Whether an id is that of an allergen.</summary>
     public bool IsAllergen(string id) => words.Pantry.Allergens.Any(one => one.Id == id);
 
+    /// <summary>Whether an allergen is named.</summary>
+    public bool IsAllergen(Lexeme named) => named.Thing?.LeftOut is { } word && IsAllergen(IdOf(word));
+
     /// <summary>Whether one is a part of another, as egg white is of whole egg.</summary>
     public bool IsPartOf(Ingredient part, Ingredient whole) => words.WholeOf(part.Id) == whole.Id;
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using SwapSolver.Asking.Text;
 using SwapSolver.Kitchen.Ingredients;
 
@@ -39,6 +40,22 @@ internal sealed partial class ThingMeaning
         }
 
         return Noted(lexeme, thing, own, newcomer);
+    }
+
+    /// <summary>The one of the lines that go in whose place something comes; null where another line does what that does, several may be meant,
+    /// or the name is not sure.</summary>
+    public (Ingredient Own, Ingredient Newcomer)? InPlaceOf(Lexeme lexeme, ImmutableArray<Ingredient> going)
+    {
+        var thing = lexeme.Thing!;
+        if (thing.IsMadeOf || thing.Says is not null || Named(thing) is not { } newcomer || IsInFormula(newcomer.Id) || Ingredients.Any(one => thing.Words.All(words.WordsOf(one.Id).Contains)))
+        {
+            return null;
+        }
+
+        var alike = going.Where(one => IsAlike(newcomer, one)).ToImmutableArray();
+        // Flavours are of many kinds: that another line is one says nothing.
+        var isOfAnother = alike.IsEmpty && newcomer.Role != Role.Flavour && Ingredients.Except(going).Any(one => IsAlike(newcomer, one));
+        return (going.Length == 1 ? going : alike) is [var own] && !isOfAnother ? Noted(lexeme, thing, own, newcomer) : null;
     }
 
     /// <summary>The one other line that does what a line does, where all is to be of that: just whole eggs, no whites; null where there is none, or several.</summary>
