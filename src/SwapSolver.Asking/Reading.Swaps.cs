@@ -85,7 +85,7 @@ internal sealed partial class Reading
         ReadDoubt(first, outLexeme, inLexeme, goesOut, comesIn);
         ReadBanned(first, outLexeme, inLexeme, goesOut, comesIn);
         ReadHeld(comesIn);
-        if (All("FACTOR").FirstOrDefault(clause => clause.First("times") is not null || clause.First("factor")?.Is("partfactor") is true || IsOfOneThing(clause)) is { } times && told.Factor is not null)
+        if (All("FACTOR").FirstOrDefault(clause => clause.First("times")?.Is("ofwhole") is false || clause.First("factor")?.Is("partfactor") is true || IsOfOneThing(clause)) is { } times && told.Factor is not null)
         {
             // Twice as much allulose is no cake of twice the size, nor is half the butter.
             isTurned = true;
