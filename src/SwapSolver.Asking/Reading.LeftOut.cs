@@ -81,6 +81,12 @@ internal sealed partial class Reading
             return false;
         }
 
+        if (Behind(name).FirstOrDefault() is { } verb && verb.Is("ask"))
+        {
+            // Would olive oil do in these?
+            return false;
+        }
+
         var before = Before(name).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && !lexeme.Is("join")).ToList();
         return name.Text.StartsWith(Any, StringComparison.Ordinal) || before is [{ Text: "any" }] || (before.Count <= 1 && IsDoubted());
     }

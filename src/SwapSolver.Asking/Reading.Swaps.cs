@@ -47,6 +47,13 @@ internal sealed partial class Reading
             swaps.Add(mix);
         }
 
+        if (swaps is [{ Parts: [{ Part: "from", Lexeme: var offered }, { Part: "standinafter" }] }] && !meaning.IsOwn(offered.Thing!) && All("WITHOUT", "DIET").Any())
+        {
+            // Would hazelnut meal be a good stand-in? That is what comes in.
+            unread.Add(offered);
+            swaps.Clear();
+        }
+
         if (swaps.Count == 0)
         {
             ReadSweetenedWith();
@@ -217,22 +224,20 @@ internal sealed partial class Reading
     private void ReadNewcomer()
     {
         // What is added stands in nobody's place, and a word that is not known may say where it goes.
-        if (told.From.Length > 0 || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !(IsDoubted() || lexemes.Any(lexeme => lexeme.Is("use") || lexeme.Is("alone")) || IsAllThereIs || (OnlyThingUnread() is { } all && (IsAllOfIt(all) || all.Thing!.IsMadeOf))) || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
-            || lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown)))
+        if (ReadInPlaceOfWhatGoes() || told.From.Length > 0 || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || !(IsDoubted() || lexemes.Any(lexeme => lexeme.Is("use") || lexeme.Is("alone")) || IsAllThereIs || (OnlyThingUnread() is { } all && (IsAllOfIt(all) || all.Thing!.IsMadeOf))) || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any()
+            || lexemes.Any(lexeme => lexeme.Is("addto")))
         {
             return;
         }
 
         var named = All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? OnlyThingUnread();
-        // Beside what is left out it can only come in place of something that goes: no dairy, would coconut oil do?
-        if (named is not null && !IsDisliked(named) && !IsOfHealth(named) && InPlaceOfWhatGoes(named) is var (going, coming))
+        if (named is not null && unread.Any(lexeme => lexeme.Is(Lexeme.Unknown) && SentenceOf(lexeme) == SentenceOf(named)))
         {
-            unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use") || lexeme.Is("alone"));
-            assumed.Add(sentences.Say(ThingMeaning.IsAlike(going, coming) ? "asked-in-place-of" : "asked-made-for", ("to", coming.Name), ("from", going.Name)));
-            told = told with { From = going.Id, To = coming.Id };
-            ReadHeld(coming);
+            return;
         }
-        else if (named is not null && !IsDisliked(named) && !IsOfHealth(named) && (meaning.OneThatDoesTheSame(named) ?? (IsAllOfIt(named) && named.Thing!.Says is null && !clauses.Any(clause => clause.IsNegated) && told.Without.IsEmpty ? meaning.OtherLike(named) : null)) is var (own, newcomer) && told.Without.All(wish => own.Allergens.Carries(wish.Id) || own.Groups.Contains(wish.Id)))
+
+        // Beside what is left out it can only come in place of something that goes: no dairy, would coconut oil do?
+        if (named is not null && !IsDisliked(named) && !IsOfHealth(named) && (meaning.OneThatDoesTheSame(named) ?? (IsAllOfIt(named) && named.Thing!.Says is null && !clauses.Any(clause => clause.IsNegated) && told.Without.IsEmpty ? meaning.OtherLike(named) : null)) is var (own, newcomer) && told.Without.All(wish => own.Allergens.Carries(wish.Id) || own.Groups.Contains(wish.Id)))
         {
             unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use") || lexeme.Is("alone"));
             assumed.Add(sentences.Say(named.Thing!.IsMadeOf ? "asked-made-for" : "asked-in-place-of", ("to", newcomer.Name), ("from", own.Name)));
@@ -242,12 +247,24 @@ internal sealed partial class Reading
         }
     }
 
-    /// <summary>The line that goes by what somebody may not have, and what is asked about to come in for it: he can't have eggs, could I use
-    /// applesauce? Null where another line does what that does, or several go.</summary>
-    private (Ingredient Own, Ingredient Newcomer)? InPlaceOfWhatGoes(Lexeme named)
+    /// <summary>What is asked about beside what somebody may not have comes in for the line that goes by that: he can't have eggs, could I use
+    /// applesauce? Not where another line does what that does, or several go.</summary>
+    private bool ReadInPlaceOfWhatGoes()
     {
-        var isOneBan = All("WITHOUT").ToList() is [var ban] && ban.All("without").Count() == 1 && !ban.Parts.Any(part => part.Lexeme.Is("butnot")) && lexemes.Any(lexeme => lexeme.Is("ask") && SentenceOf(lexeme) == SentenceOf(named));
-        return isOneBan ? meaning.InPlaceOf(named, [.. formula.Lines.Select(line => line.Ingredient).Distinct().Where(line => told.Without.Any(wish => LeavesOut(wish, line)))]) : null;
+        if (told.From.Length > 0 || told.Diet.Length > 0 || wanted.Count > 0 || All("WITHOUT").ToList() is not [var ban] || ban.Parts.Any(part => part.Lexeme.Is("butnot"))
+            || (All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? OnlyThingUnread()) is not { } named || IsDisliked(named) || IsOfHealth(named)
+            || !lexemes.Any(lexeme => (lexeme.Is("ask") || lexeme.Is("what")) && SentenceOf(lexeme) == SentenceOf(named))
+            || lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown) && SentenceOf(lexeme) == SentenceOf(named))
+            || meaning.InPlaceOf(named, [.. formula.Lines.Select(line => line.Ingredient).Distinct().Where(line => told.Without.Any(wish => LeavesOut(wish, line)))]) is not var (going, coming))
+        {
+            return false;
+        }
+
+        unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use") || lexeme.Is("alone"));
+        assumed.Add(sentences.Say(ThingMeaning.IsAlike(going, coming) ? "asked-in-place-of" : "asked-made-for", ("to", coming.Name), ("from", going.Name)));
+        told = told with { From = going.Id, To = coming.Id };
+        ReadHeld(coming);
+        return true;
     }
 
     /// <summary>A little of something that comes in for what goes: how much is worked out. I can't have xanthan gum, would a bit of psyllium do?</summary>

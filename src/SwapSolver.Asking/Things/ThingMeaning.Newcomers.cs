@@ -53,8 +53,8 @@ internal sealed partial class ThingMeaning
         }
 
         var alike = going.Where(one => IsAlike(newcomer, one)).ToImmutableArray();
-        // Flavours are of many kinds: that another line is one says nothing.
-        var isOfAnother = alike.IsEmpty && newcomer.Role != Role.Flavour && Ingredients.Except(going).Any(one => IsAlike(newcomer, one));
+        // Flavours and flours are of many kinds: that another line is one says nothing.
+        var isOfAnother = alike.IsEmpty && newcomer.Role is not (Role.Flavour or Role.Flour) && Ingredients.Except(going).Any(one => IsAlike(newcomer, one));
         return (going.Length == 1 ? going : alike) is [var own] && !isOfAnother ? Noted(lexeme, thing, own, newcomer) : null;
     }
 
