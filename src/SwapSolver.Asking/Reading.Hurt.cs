@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using SwapSolver.Asking.Grammar;
 using SwapSolver.Asking.Text;
-using SwapSolver.Kitchen.Ingredients;
 
 namespace SwapSolver.Asking;
 
@@ -38,44 +36,6 @@ internal sealed partial class Reading
             ReadHeld(meaning.Found(told.To));
         }
     }
-
-    /// <summary>What is not to be in it stays out, whatever comes in for one line of it: he can't have nuts, could I use oat milk?</summary>
-    /// <param name="swap">The clause of the swap; null where the swap was guessed.</param>
-    /// <param name="gone">What is named to go.</param>
-    /// <param name="comes">What is named to come in.</param>
-    /// <param name="goesOut">The line that goes out for it.</param>
-    /// <param name="comesIn">What comes in.</param>
-    private void ReadBanned(Clause? swap, Lexeme gone, Lexeme? comes, Ingredient? goesOut, Ingredient? comesIn)
-    {
-        // All coconut flour and no almond: flour is spoken of.
-        if (comes is null || comesIn is null || BanOf(swap, gone) is not { } ban || IsAllOfIt(comes))
-        {
-            return;
-        }
-
-        if (gone.Thing is { LeftOut: null, Ingredient: { } exact })
-        {
-            // Who may have no egg white may have no whole egg.
-            if (ban.Parts.Any(part => part.Lexeme.Is("cannothave")) && meaning.IsPartOf(exact, comesIn))
-            {
-                isTurned = true;
-                problems.Add(sentences.Say("asked-holds", ("to", comesIn.Name), ("wish", exact.Name)));
-            }
-
-            return;
-        }
-
-        var wishes = meaning.LeftOut(gone, isAllergy: false).ToList();
-        // No vinegar, where there is one, goes with the swap of it.
-        if (wishes.Any(wish => meaning.IsAllergen(wish.Id) || LeavesOut(wish, comesIn) || formula.Lines.Any(line => !line.Ingredient.Equals(goesOut) && LeavesOut(wish, line.Ingredient))))
-        {
-            told = told with { Without = [.. told.Without.Concat(wishes).DistinctBy(wish => wish.Id)] };
-        }
-    }
-
-    /// <summary>The clause that says of what is named that it is not to be in it; null where none does, as in 'hazelnut flour but no almond'.</summary>
-    private Clause? BanOf(Clause? swap, Lexeme gone) =>
-        swap?.First("out") is not null ? swap : All("WITHOUT").FirstOrDefault(clause => clause.All("without").Any(name => ReferenceEquals(name, gone)) && !clause.Parts.Any(part => part.Lexeme.Is("butnot")));
 
     /// <summary>Classes of words with which something may be asked for beside what makes ill.</summary>
     private static readonly ImmutableArray<string> AsksForIt =

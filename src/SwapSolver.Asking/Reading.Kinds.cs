@@ -14,6 +14,7 @@ internal sealed partial class Reading
         if (told is { AlsoFrom.Length: > 0, To: "" } && GoesAnyway(meaning.Found(told.AlsoFrom)))
         {
             // Without milk, what can replace the cream and the butter? The butter goes by itself.
+            assumed.Add(sentences.Say("asked-goes-too", ("ingredient", meaning.Found(told.AlsoFrom).Name)));
             told = told with { AlsoFrom = string.Empty };
         }
 
@@ -165,7 +166,11 @@ internal sealed partial class Reading
 
         // Without yeast, which it has not, it rises as it does.
         told = told with { Without = [] };
-        unread.RemoveAll(lexeme => lexeme.Thing is { } thing && meaning.IsOwn(thing));
+        if (unread.Where(lexeme => lexeme.Thing is { } thing && meaning.IsOwn(thing)).ToList() is { Count: > 0 } lifting)
+        {
+            NotRead(Phrases.List(lifting.Select(lexeme => lexeme.Text)));
+            unread.RemoveAll(lifting.Contains);
+        }
     }
 
     /// <summary>The word behind a 'how' that asks how far something goes: how high does it rise? Null where nothing does.</summary>

@@ -28,6 +28,13 @@ internal sealed partial class Reading
             unread.AddRange(amount.All("without"));
         }
 
+        foreach (var offered in goes.Where(clause => clause is { Parts: [.., { Lexeme: var end }] } && end.Is("isitok") && clause.First("out") is null && clause.All("without").All(name => !meaning.IsOwn(name.Thing!) && name.Thing!.LeftOut is null)).ToList())
+        {
+            // Unsalted butter, is that ok? What the loaf has not is to come in.
+            goes.Remove(offered);
+            unread.AddRange(offered.All("without"));
+        }
+
         ReadLacked(goes);
         if (goes.Count > 1 && goes.Skip(1).Any(clause => Before(clause.Parts[0].Lexeme).LastOrDefault()?.Text == "or"))
         {
@@ -53,7 +60,7 @@ internal sealed partial class Reading
     /// <summary>Who cannot have nuts in the house has not run out of them.</summary>
     private void ReadForbidden()
     {
-        foreach (var clause in All("LACK").Where(clause => clause.First("out")?.Is("cannothave") is true).ToList())
+        foreach (var clause in All("LACK").Where(clause => clause.First("out")?.Is("cannothave") is true || IsKeptOut).ToList())
         {
             clauses = clauses.Replace(clause, LeavingOutWhatIs(clause));
         }

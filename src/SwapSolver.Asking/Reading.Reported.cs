@@ -33,7 +33,7 @@ internal sealed partial class Reading
 
         var wishes = clauses.Where(clause => !clause.IsNegated && (clause.Means != "UNSUPPORTED" || clause.First("bigger") is not null) && !Sizes.Contains(clause.Means) && !AsksOfIt.Contains(clause.Means)).Select(clause => clause.Parts[0].Lexeme).ToList();
         var (sentence, later) = SentenceBehind(size);
-        var wasSo = sentence.Any(lexeme => lexeme.Is("goal")) && sentence.Any(lexeme => lexeme.Is("wasso") || lexeme.Is("past")) && !sentence.Any(lexeme => lexeme.Is("please"));
+        var wasSo = sentence.Any(lexeme => lexeme.Is("goal")) && before.Concat(sentence).Any(lexeme => lexeme.Is("wasso") || lexeme.Is("past")) && !sentence.Any(lexeme => lexeme.Is("please"));
         var wasDone = before.Concat(size.Parts.Select(part => part.Lexeme)).Any(lexeme => lexeme.Is("done"));
         return (wasSo && (wasDone || before.Any(lexeme => lexeme.Is("ours")))) || (wasDone && later.Any(lexeme => wishes.Any(wish => ReferenceEquals(wish, lexeme))));
     }

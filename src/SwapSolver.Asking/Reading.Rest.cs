@@ -50,6 +50,12 @@ internal sealed partial class Reading
             NotRead(string.Join(' ', All("OVEN", "GAS").Select(clause => clause.Words)));
         }
 
+        foreach (var fact in clauses.Where(clause => clause.First("free") is not null || clause.Means == "DIET" || (clause.Means == "WITHOUT" && clause.Parts[0].Lexeme.Is("butnot"))).Select(clause => JustBefore(clause.Parts[0].Lexeme)).OfType<Lexeme>().Where(name => name.Thing is not null && unread.Contains(name) && IsSaidAlready(name)).ToList())
+        {
+            // Whether ghee is free of milk is asked of ghee; who has ghee but no other dairy keeps ghee.
+            NotRead(fact.Text);
+        }
+
         foreach (var after in lexemes.Where(lexeme => lexeme.Is(Lexeme.NamedAfter) && !meaning.IsBorne(lexeme.Means(Lexeme.NamedAfter))))
         {
             // A walnut loaf is no loaf of hazelnuts.

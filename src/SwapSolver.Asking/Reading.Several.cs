@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using SwapSolver.Asking.Grammar;
 using SwapSolver.Asking.Text;
 using SwapSolver.Kitchen.Ingredients;
@@ -86,6 +87,13 @@ internal sealed partial class Reading
             return;
         }
 
+        if (IsBehindOr(more))
+        {
+            // Butter for oil or almond milk for oat milk?
+            problems.Add(sentences.Say("asked-either", ("words", $"{All("REPLACE").First().Words} or {more.Words}")));
+            return;
+        }
+
         ReadHeld(comesIn);
         ReadDoubt(more, goes, comes, goesOut, comesIn);
         if (IsOneOfSeveral(goes, goesOut))
@@ -95,6 +103,21 @@ internal sealed partial class Reading
 
         told = told with { AlsoSwaps = told.AlsoSwaps.Add(new AskedSwap(goesOut.Id, comesIn.Id)) };
     }
+
+    /// <summary>Whether an 'or' stands before a clause, so that it may be asked for in place of the one before it.</summary>
+    private bool IsBehindOr(Clause clause) => Before(clause.Parts[0].Lexeme).LastOrDefault(lexeme => lexeme.Text == "or" || !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop)) is { Text: "or" };
+
+    /// <summary>Says where two wishes may be meant one in place of the other: leave out the walnuts or make it less sweet?</summary>
+    private void ReadChoices()
+    {
+        foreach (var (first, second) in clauses.Zip(clauses.Skip(1)).Where(pair => !pair.First.IsNegated && !pair.Second.IsNegated && pair.First.Means != pair.Second.Means && Choosable.Contains(pair.First.Means) && Choosable.Contains(pair.Second.Means) && IsBehindOr(pair.Second)))
+        {
+            assumed.Add(sentences.Say("asked-both", ("words", $"{first.Words} or {second.Words}")));
+        }
+    }
+
+    /// <summary>What may be asked for in place of something else.</summary>
+    private static readonly ImmutableArray<string> Choosable = ["WITHOUT", "REPLACE", "SLICES", "FACTOR", "TIN", "ROUND", "SQUARE", "NAMED_TIN", "GOAL", "LESS", "MORE", "LINE_LESS", "LINE_MORE", "EGGS"];
 
     /// <summary>The second of two things in whose place one comes. Only a check can be asked with it.</summary>
     private void ReadAlso(Clause swap)

@@ -85,6 +85,7 @@ internal sealed partial class Reading
         if (comesIn is not null && meaning.IsInFormula(comesIn.Id) && first.First("use") is null && first.First("only") is null && first.First("out") is null && GoesAnyway(comesIn))
         {
             // What is had instead of the ghee, the whey and the buttermilk, none of which may stay?
+            assumed.Add(sentences.Say("asked-goes-too", ("ingredient", comesIn.Name)));
             (inLexeme, comesIn) = (null, null);
         }
 
@@ -246,40 +247,6 @@ internal sealed partial class Reading
             isMadeOf = named.Thing.IsMadeOf;
         }
     }
-
-    /// <summary>What is asked about beside what somebody may not have comes in for the line that goes by that: he can't have eggs, could I use
-    /// applesauce? Not where another line does what that does, or several go.</summary>
-    private bool ReadInPlaceOfWhatGoes()
-    {
-        if (told.From.Length > 0 || told.Diet.Length > 0 || wanted.Count > 0 || All("WITHOUT").ToList() is not [var ban] || ban.Parts.Any(part => part.Lexeme.Is("butnot"))
-            || (All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? OnlyThingUnread()) is not { } named || IsDisliked(named) || IsOfHealth(named)
-            || !lexemes.Any(lexeme => (lexeme.Is("ask") || lexeme.Is("what")) && SentenceOf(lexeme) == SentenceOf(named))
-            || lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown) && SentenceOf(lexeme) == SentenceOf(named))
-            || meaning.InPlaceOf(named, [.. formula.Lines.Select(line => line.Ingredient).Distinct().Where(line => told.Without.Any(wish => LeavesOut(wish, line)))]) is not var (going, coming))
-        {
-            return false;
-        }
-
-        unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use") || lexeme.Is("alone"));
-        assumed.Add(sentences.Say(ThingMeaning.IsAlike(going, coming) ? "asked-in-place-of" : "asked-made-for", ("to", coming.Name), ("from", going.Name)));
-        told = told with { From = going.Id, To = coming.Id };
-        ReadHeld(coming);
-        return true;
-    }
-
-    /// <summary>A little of something that comes in for what goes: how much is worked out. I can't have xanthan gum, would a bit of psyllium do?</summary>
-    private void ReadALittle()
-    {
-        foreach (var little in All("UNSUPPORTED").Where(clause => clause.First("alittle") is not null && !meaning.IsOwn(clause.First("thing")!.Thing!) && All("WITHOUT", "LACK").Any()).ToList())
-        {
-            clauses = clauses.Remove(little);
-            unread.Add(little.First("thing")!);
-            NotRead(little.First("alittle")!.Text);
-        }
-    }
-
-    /// <summary>Whether a line goes by what is to be left out, or by a diet.</summary>
-    private bool GoesAnyway(Ingredient line) => told.Without.Any(wish => LeavesOut(wish, line)) || IsAgainstDiet(line);
 
     /// <summary>Whether a word may be of what the loaf has, or of what a reader's blood has, and of nothing that comes in: any sugar? is it good for my sugars?</summary>
     private bool IsOfHealth(Lexeme named) => named.Is("reading") && !lexemes.Any(lexeme => lexeme.Is("use") || lexeme.Is("only") || lexeme.Is("alone") || lexeme.Is("sole"));

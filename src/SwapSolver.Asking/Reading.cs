@@ -84,6 +84,7 @@ internal sealed partial class Reading(
 
         ReadReported();
         ReadEffects();
+        ReadChoices();
         ReadCounted();
         ReadForbidden();
         ReadPraise();

@@ -66,7 +66,7 @@ internal sealed record Lexeme(string Text, ImmutableDictionary<string, string> C
     }
 
     /// <summary>Classes that say something only where no clause reads the question: they make no word idle that is not idle without them.</summary>
-    private static readonly ImmutableHashSet<string> Likely = ["likelyother", "likelygoing", "standsfor", "done", "ours", "past", "wasso", "howfar", "unchanged", "ofwhole"];
+    private static readonly ImmutableHashSet<string> Likely = ["likelyother", "likelygoing", "standsfor", "done", "ours", "past", "wasso", "howfar", "unchanged", "ofwhole", "keptout", "isitok"];
 
     private static readonly ImmutableHashSet<string> Idle = [Filler, NamedAfter, Stop, "soft", "ask", "please", "how", "wish", "title", "narrow", "article", "welcome", "asis", "what", "whatelse", "allof", "howmuch", "foretold", "foretelling", "cameout", "exempting", "likewise", "newthought", "perhaps"];
 }

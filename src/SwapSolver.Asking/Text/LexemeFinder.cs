@@ -80,6 +80,12 @@ internal sealed class LexemeFinder
     private (Lexeme Lexeme, int Length) At(List<Cut> cuts, List<string> words, int place)
     {
         var (length, classes) = PhraseAt(words, place);
+        if (length > 1 && classes.ContainsKey(Goal) && cuts[place + length - 1].Kind == CutKind.Word && things.At(cuts, place + length - 1) is { Length: > 1, Thing.Ingredient: not null })
+        {
+            // In 'is heavy cream' nothing is heavy.
+            (length, classes) = PhraseAt(words[..(place + length - 1)], place);
+        }
+
         // 50/50 is no whole of two halves.
         if (NumberFinder.At(cuts, place) is { } number && number.Length >= length && !classes.ContainsKey(Lexeme.Fifty))
         {

@@ -19,6 +19,8 @@ internal sealed class PartCutter
 
     private const string NoConclusion = "partnoconclusion";
 
+    private const string Age = "weare";
+
     private const string TakenBack = "parttakenback";
 
     private const string TakenBackAnywhere = "parttakenbackanywhere";
@@ -42,7 +44,7 @@ internal sealed class PartCutter
         }
 
         var conclusion = $@",(?=\s+{Of(Therefore)}\s)(?!\s+{Of(NoConclusion)}\s)";
-        BeforeConclusion = Made(conclusion);
+        BeforeConclusion = Made($@"{conclusion}|(?<=\b{Of(Age)}\s+\d+),");
         Sentences = Made($@"{Ends}|,?\s+(?=and\s+{Of(Asks)}\s)|{conclusion}");
         Reasons = Made($@"{Ends}|,?\s+(?={Of(Reason)}\s)|,\s+(?={Of(ReasonBehindComma)}\s)");
         Remarks = Made($@"{Ends}|,\s+|\s+(?={Of(Reason, Remark)}\s)");
@@ -54,7 +56,8 @@ internal sealed class PartCutter
     /// <summary>Classes of words that say where a question may be cut, and nothing of what is asked.</summary>
     public static ImmutableArray<string> Classes { get; } = [Reason, ReasonBehindComma, Remark, Asks, Therefore, NoConclusion, TakenBack, TakenBackAnywhere];
 
-    /// <summary>A comma before what is asked because of what was said: I watch my salt, so can it be under 150 mg of sodium?</summary>
+    /// <summary>A comma before what is asked because of what was said: I watch my salt, so can it be under 150 mg of sodium? Or one behind an age:
+    /// my daughter is 6, can it have less sugar?</summary>
     public Regex BeforeConclusion { get; }
 
     /// <summary>Where sentences end.</summary>

@@ -104,6 +104,10 @@ internal sealed partial class ThingMeaning
     /// <summary>Whether an allergen is named.</summary>
     public bool IsAllergen(Lexeme named) => named.Thing?.LeftOut is { } word && IsAllergen(IdOf(word));
 
+    /// <summary>Whether something is of the kind that one word names: oat flour is of oats, and xylitol is a sweetener.</summary>
+    public bool IsOfKind(Ingredient one, Thing kind) =>
+        kind is { LeftOut: null, Words: [var word] } && (words.WordsOf(one.Id).Contains(word) || (Enum.TryParse<Role>(word, ignoreCase: true, out var role) && one.Role == role));
+
     /// <summary>Whether one is a part of another, as egg white is of whole egg.</summary>
     public bool IsPartOf(Ingredient part, Ingredient whole) => words.WholeOf(part.Id) == whole.Id;
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
 using Grpc.Core;
@@ -110,7 +111,7 @@ internal sealed class ClusterRun : IDisposable
             Found.AtMost("items lost", job.Items - distinct, 0),
             Found.AtMost("items doubled", seen - distinct, 0),
             new Found("a call while PostgreSQL was away", refused, "UNAVAILABLE with its reason", refused.StartsWith("Unavailable", StringComparison.Ordinal)),
-            Found.AtMost($"calls that failed of {asked} during the rolling restart", failed, 0),
+            Found.AtMost($"calls that failed of {asked} during the rolling restart{(failed.IsEmpty ? string.Empty : $" ({string.Join(", ", failed)})")}", failed.Count, 0),
             Found.Told("took, with all that, and items a second", $"{took.TotalMinutes:0.0} min, {job.Items / took.TotalSeconds:0.0}"),
             Found.Told("resident memory of the largest service at a tenth and at the end", $"{before:0} and {after:0} MB"),
             Found.AtMost("its growth", after / before, 1.5),
@@ -162,8 +163,13 @@ internal sealed class ClusterRun : IDisposable
         var (formulas, jobs) = (new FormulaService.FormulaServiceClient(channel.Invoker), new JobService.JobServiceClient(channel.Invoker));
         var request = new CreateCatalogueJobRequest { Catalogue = new Catalogue { Parts = { Part.Charts, Part.Variants }, Formulas = { Base } } };
         var trial = await jobs.CreateCatalogueJobAsync(request);
-        var of1 = (await Comes(jobs, trial, 0)).Items;
-        await jobs.CancelJobAsync(new CancelJobRequest { Name = trial.Name });
+        trial = await Comes(jobs, trial, 0);
+        var of1 = trial.Items;
+        if (trial.State != State.Done)
+        {
+            await jobs.CancelJobAsync(new CancelJobRequest { Name = trial.Name });
+        }
+
         var model = await formulas.GetFormulaAsync(new GetFormulaRequest { Name = Base });
         request.Catalogue.Formulas.Clear();
         for (var number = 0; number < (items + of1 - 1) / of1; number++)
@@ -205,18 +211,18 @@ internal sealed class ClusterRun : IDisposable
         }
     }
 
-    private static async Task<(int Asked, int Failed)> RollingRestart(List<ServiceProcess> services, AdvisedChannel channel)
+    private static async Task<(int Asked, ConcurrentBag<string> Failed)> RollingRestart(List<ServiceProcess> services, AdvisedChannel channel)
     {
         using var over = new CancellationTokenSource();
-        var (asked, failed) = (0, 0);
+        var (asked, failed) = (0, new ConcurrentBag<string>());
         var caller = new Caller(channel.Invoker);
         var asking = Task.WhenAll(Enumerable.Range(0, 4).Select(async _ =>
         {
             while (!over.IsCancellationRequested)
             {
-                if ((await caller.Ask(Interlocked.Increment(ref asked))).Code != StatusCode.OK)
+                if (await caller.Ask(Interlocked.Increment(ref asked)) is { Code: not StatusCode.OK } ended)
                 {
-                    Interlocked.Increment(ref failed);
+                    failed.Add($"{ended.Code} after {ended.Took.TotalSeconds:0.0} s");
                 }
             }
         }));
