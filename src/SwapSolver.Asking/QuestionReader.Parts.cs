@@ -11,7 +11,7 @@ public sealed partial class QuestionReader
 {
     /// <summary>Classes of words that no part may have that is left away: whoever sees no more than the answer could be hurt.</summary>
     private static readonly ImmutableArray<string> NeverLeftAway =
-        ["allergy", "bodily", "free", "diet", "raw", "animals", "claim", "illness", "contains", "hurts", "praise", "tale"];
+        ["allergy", "bodily", "free", "diet", "raw", "animals", "claim", "illness", "contains", "hurts", "praise", "tale", "keptout"];
 
     /// <summary>Of what holds no more than this nobody is told to keep away by a friend's word; many vinegars do.</summary>
     private const string Sulphites = "sulphites";

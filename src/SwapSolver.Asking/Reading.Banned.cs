@@ -52,7 +52,8 @@ internal sealed partial class Reading
 
     /// <summary>The clause that says of what is named that it is not to be in it; null where none does, as in 'hazelnut flour but no almond'.</summary>
     private Clause? BanOf(Clause? swap, Lexeme gone) =>
-        swap?.First("out") is not null || (swap?.First("lack") is not null && IsKeptOut) ? swap : All("WITHOUT").FirstOrDefault(clause => clause.All("without").Any(name => ReferenceEquals(name, gone)) && !clause.Parts.Any(part => part.Lexeme.Is("butnot")));
+        All("WITHOUT").FirstOrDefault(clause => clause.All("without").Any(name => ReferenceEquals(name, gone)) && !clause.Parts.Any(part => part.Lexeme.Is("butnot")))
+        ?? (swap?.First("out") is not null || (swap?.First("lack") is not null && IsKeptOut) ? swap : null);
 
     /// <summary>Whether something is not had for somebody's sake: we have no nuts in the house because of my son.</summary>
     private bool IsKeptOut => lexemes.Any(lexeme => lexeme.Is("keptout"));
