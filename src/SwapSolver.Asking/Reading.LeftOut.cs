@@ -57,6 +57,18 @@ internal sealed partial class Reading
         }
     }
 
+    /// <summary>Says where milk goes and almond milk stays.</summary>
+    private void ReadStays()
+    {
+        foreach (var named in All("WITHOUT").SelectMany(clause => clause.All("without")))
+        {
+            if (meaning.CalledAlike(named) is { } stays && stays.Id != told.From && !told.Without.Any(wish => LeavesOut(wish, stays)))
+            {
+                assumed.Add(sentences.Say("asked-stays", ("thing", named.Text), ("ingredient", stays.Name)));
+            }
+        }
+    }
+
     /// <summary>Who cannot have nuts in the house has not run out of them.</summary>
     private void ReadForbidden()
     {

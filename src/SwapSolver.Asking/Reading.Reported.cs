@@ -31,23 +31,29 @@ internal sealed partial class Reading
             return false;
         }
 
-        var wishes = clauses.Where(clause => !clause.IsNegated && (clause.Means != "UNSUPPORTED" || clause.First("bigger") is not null) && !Sizes.Contains(clause.Means) && !AsksOfIt.Contains(clause.Means)).Select(clause => clause.Parts[0].Lexeme).ToList();
-        var (sentence, later) = SentenceBehind(size);
-        var wasSo = sentence.Any(lexeme => lexeme.Is("goal")) && before.Concat(sentence).Any(lexeme => lexeme.Is("wasso") || lexeme.Is("past")) && !sentence.Any(lexeme => lexeme.Is("please"));
-        var wasDone = before.Concat(size.Parts.Select(part => part.Lexeme)).Any(lexeme => lexeme.Is("done"));
-        return (wasSo && (wasDone || before.Any(lexeme => lexeme.Is("ours")))) || (wasDone && later.Any(lexeme => wishes.Any(wish => ReferenceEquals(wish, lexeme))));
+        var sentence = SentenceBehind(size);
+        if (sentence.Any(lexeme => lexeme.Is("please")))
+        {
+            return false;
+        }
+
+        var said = before.AsEnumerable().Reverse().Concat(size.Parts.Select(part => part.Lexeme)).Concat(sentence).ToList();
+        var wasSo = sentence.Where(lexeme => lexeme.Is("goal")).Any(goal => goal.Is("wasso") || said.TakeWhile(lexeme => !ReferenceEquals(lexeme, goal)).Any(lexeme => lexeme.Is("past")));
+        var wasDone = said.Any(lexeme => lexeme.Is("done"));
+        // Who says by whom it was done tells of it: made in a 2 lb tin may be a wish.
+        var isTold = said.Zip(said.Skip(1)).Any(pair => pair.Second.Is("done") && (pair.First.Is("newthought") || pair.First.Is("ours"))) || said.Any(lexeme => lexeme.Is("donebyus"));
+        return (wasSo && (wasDone || before.Any(lexeme => lexeme.Is("ours") || lexeme.Is("past")))) || (isTold && clauses.Any(clause => IsWishBeside(clause) && SentenceOf(clause.Parts[0].Lexeme) != SentenceOf(size.Parts[0].Lexeme)));
     }
+
+    /// <summary>Whether a clause asks for something else than a size.</summary>
+    private static bool IsWishBeside(Clause clause) =>
+        !clause.IsNegated && (clause.Means != "UNSUPPORTED" || clause.First("bigger") is not null) && !Sizes.Contains(clause.Means) && !AsksOfIt.Contains(clause.Means);
 
     /// <summary>The words of a clause's sentence before it, the nearest first.</summary>
     private IEnumerable<Lexeme> SentenceBefore(Clause clause) => Before(clause.Parts[0].Lexeme).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop));
 
-    /// <summary>The words behind a clause: those of its sentence, and those of later ones.</summary>
-    private (ImmutableArray<Lexeme> Sentence, ImmutableArray<Lexeme> Later) SentenceBehind(Clause clause)
-    {
-        var behind = Behind(clause.Parts[^1].Lexeme).ToImmutableArray();
-        var end = behind.TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop)).Count();
-        return (behind[..end], behind[end..]);
-    }
+    /// <summary>The words behind a clause in its sentence.</summary>
+    private List<Lexeme> SentenceBehind(Clause clause) => [.. Behind(clause.Parts[^1].Lexeme).TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop))];
 
     /// <summary>Takes away what is only told of. What was done may be what is asked about, as in 'I left out the salt, will it rise?', where nothing
     /// else is.</summary>

@@ -107,6 +107,9 @@ internal sealed partial class Reading
     /// <summary>Whether an 'or' stands before a clause, so that it may be asked for in place of the one before it.</summary>
     private bool IsBehindOr(Clause clause) => Before(clause.Parts[0].Lexeme).LastOrDefault(lexeme => lexeme.Text == "or" || !lexeme.MayBeSkipped || lexeme.Is(Lexeme.Stop)) is { Text: "or" };
 
+    /// <summary>What may be asked for in place of something else.</summary>
+    private static readonly ImmutableArray<string> Choosable = ["WITHOUT", "REPLACE", "SLICES", "FACTOR", "TIN", "ROUND", "SQUARE", "NAMED_TIN", "GOAL", "LESS", "MORE", "LINE_LESS", "LINE_MORE", "EGGS"];
+
     /// <summary>Says where two wishes may be meant one in place of the other: leave out the walnuts or make it less sweet?</summary>
     private void ReadChoices()
     {
@@ -115,9 +118,6 @@ internal sealed partial class Reading
             assumed.Add(sentences.Say("asked-both", ("words", $"{first.Words} or {second.Words}")));
         }
     }
-
-    /// <summary>What may be asked for in place of something else.</summary>
-    private static readonly ImmutableArray<string> Choosable = ["WITHOUT", "REPLACE", "SLICES", "FACTOR", "TIN", "ROUND", "SQUARE", "NAMED_TIN", "GOAL", "LESS", "MORE", "LINE_LESS", "LINE_MORE", "EGGS"];
 
     /// <summary>The second of two things in whose place one comes. Only a check can be asked with it.</summary>
     private void ReadAlso(Clause swap)

@@ -75,7 +75,7 @@ internal sealed partial class Reading
 
     /// <summary>Whether a word is of two tins: both my 1 lb tins.</summary>
     private bool IsOfTwoTins(Lexeme word) =>
-        word.Is("both") && !word.Is("either") && Behind(word).FirstOrDefault(next => !next.Is("article") || next.Is("join")) is { } next && (next.Is("tin") || next.Is("loaftin") || next.Is("round") || next.Is("square") || next.Is(Lexeme.Count));
+        word.Is("both") && !word.Is("either") && Behind(word).FirstOrDefault(next => !next.Is("article") || next.Is("join")) is { } next && (next.Is("tin") || next.Is("loaftin") || next.Is("round") || next.Is("square") || (next.Is(Lexeme.Count) && Behind(next).FirstOrDefault() is { } unit && (unit.Is("mass") || unit.Is("length") || unit.Is("cross"))));
 
     /// <summary>A bigger loaf, or a smaller one, of which nobody says how large: it is told how large was taken, so that a tin or a weight can be named.</summary>
     private void ReadBiggerOrSmaller()

@@ -115,6 +115,7 @@ internal sealed partial class Reading(
             Refused("asked-unsupported", ofOne.Words);
         }
 
+        ReadStays();
         ReadBesidesLines();
         ReadRise();
         var kind = IsMeasure() ? ReadMeasure() : KindOf();

@@ -13,6 +13,8 @@ internal sealed class RemoteService(Uri address, string? key) : IServiceConnecti
         MaxReceiveMessageSize = IServiceConnection.LargestResponseBytes,
         Credentials = address.Scheme == Uri.UriSchemeHttps ? ChannelCredentials.SecureSsl : ChannelCredentials.Insecure,
         ServiceConfig = CallAdvice.Config,
+        InitialReconnectBackoff = CallAdvice.SoonestLook,
+        MaxReconnectBackoff = CallAdvice.LatestLook,
     });
 
     /// <inheritdoc/>

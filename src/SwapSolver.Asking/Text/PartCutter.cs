@@ -44,7 +44,7 @@ internal sealed class PartCutter
         }
 
         var conclusion = $@",(?=\s+{Of(Therefore)}\s)(?!\s+{Of(NoConclusion)}\s)";
-        BeforeConclusion = Made($@"{conclusion}|(?<=\b{Of(Age)}\s+\d+),");
+        BeforeConclusion = Made($@"{conclusion}|(?<=\b{WithApostrophes(Of(Age))}\s+\d+)\s*,");
         Sentences = Made($@"{Ends}|,?\s+(?=and\s+{Of(Asks)}\s)|{conclusion}");
         Reasons = Made($@"{Ends}|,?\s+(?={Of(Reason)}\s)|,\s+(?={Of(ReasonBehindComma)}\s)");
         Remarks = Made($@"{Ends}|,\s+|\s+(?={Of(Reason, Remark)}\s)");
@@ -77,6 +77,9 @@ internal sealed class PartCutter
 
     /// <summary>Whether a part takes back what was said before it.</summary>
     public bool IsTakingBack(string part) => takenBack.IsMatch(part);
+
+    /// <summary>Phrases as a reader writes them: im is I'm, and shes she's.</summary>
+    private static string WithApostrophes(string phrases) => Regex.Replace(phrases, "(?<=[a-z])([ms])\\b", "['\u2019]?$1");
 
     private static Regex Made(string pattern) => new(pattern, RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
 }

@@ -25,15 +25,10 @@ internal sealed partial class ThingMeaning
             }
 
             var wish = new LeftOutWish(IdOf(word), word);
-            if (words.OwnWordOf(thing) is { } bears && Ingredients.FirstOrDefault(one => words.WordsOf(one.Id).Contains(bears) && !one.Allergens.Carries(wish.Id)) is { } stays)
+            if (!isAllergy && !IsAllergen(wish.Id) && !Holds(wish))
             {
-                // Almond milk is no milk.
-                assumed.Add(sentences.Say("asked-stays", ("thing", lexeme.Text), ("ingredient", stays.Name)));
-            }
-            else if (!IsAllergen(wish.Id) && !Holds(wish))
-            {
-                // Of allergens it is not said: what a packet may hold no formula tells.
-                assumed.Add(sentences.Say("asked-not-there", ("ingredient", lexeme.Text)));
+                // Of what somebody is allergic to it is not said: what a packet may hold no formula tells.
+                assumed.Add(sentences.Say("asked-none-counted", ("thing", lexeme.Text)));
             }
 
             return [wish];
@@ -103,6 +98,11 @@ internal sealed partial class ThingMeaning
 
     /// <summary>Whether an allergen is named.</summary>
     public bool IsAllergen(Lexeme named) => named.Thing?.LeftOut is { } word && IsAllergen(IdOf(word));
+
+    /// <summary>The line that is called by the name of an allergen and holds none of it, as almond milk is milk; null where there is none.</summary>
+    public Ingredient? CalledAlike(Lexeme named) => named.Thing is { LeftOut: { } word } thing && words.OwnWordOf(thing) is { } bears
+        ? Ingredients.FirstOrDefault(one => words.WordsOf(one.Id).Contains(bears) && !one.Allergens.Carries(IdOf(word)))
+        : null;
 
     /// <summary>Whether something is of the kind that one word names: oat flour is of oats, and xylitol is a sweetener.</summary>
     public bool IsOfKind(Ingredient one, Thing kind) =>

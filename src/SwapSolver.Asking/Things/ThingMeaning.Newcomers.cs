@@ -21,8 +21,7 @@ internal sealed partial class ThingMeaning
             return OwnBearing(thing.Words[^1]) is { } likeIt ? Noted(lexeme, thing, likeIt, thing.Ingredient!) : null;
         }
 
-        var newcomer = Named(thing);
-        if (newcomer is null || thing.Says is not null || Ingredients.Any(one => thing.Words.All(words.WordsOf(one.Id).Contains)) || IsInFormula(newcomer.Id))
+        if (NamedNew(thing) is not { } newcomer)
         {
             return null;
         }
@@ -42,21 +41,34 @@ internal sealed partial class ThingMeaning
         return Noted(lexeme, thing, own, newcomer);
     }
 
+    /// <summary>Water from which something binds or loosens as an egg does [g/100 g]: apple sauce does, cinnamon does not; our estimate, no source.</summary>
+    private const double LeastWater = 50;
+
     /// <summary>The one of the lines that go in whose place something comes; null where another line does what that does, several may be meant,
     /// or the name is not sure.</summary>
-    public (Ingredient Own, Ingredient Newcomer)? InPlaceOf(Lexeme lexeme, ImmutableArray<Ingredient> going)
+    /// <param name="lexeme">What is named.</param>
+    /// <param name="isMeantToDo">Whether it is asked if it will do: then it need not be alike.</param>
+    /// <param name="isReplacing">Whether it is asked if it will do in place of something.</param>
+    /// <param name="going">The lines that go.</param>
+    public (Ingredient Own, Ingredient Newcomer)? InPlaceOf(Lexeme lexeme, bool isMeantToDo, bool isReplacing, ImmutableArray<Ingredient> going)
     {
-        var thing = lexeme.Thing!;
-        if (thing.IsMadeOf || thing.Says is not null || Named(thing) is not { } newcomer || IsInFormula(newcomer.Id) || Ingredients.Any(one => thing.Words.All(words.WordsOf(one.Id).Contains)))
+        if (lexeme.Thing!.IsMadeOf || NamedNew(lexeme.Thing) is not { } newcomer)
         {
             return null;
         }
 
-        var alike = going.Where(one => IsAlike(newcomer, one)).ToImmutableArray();
+        var ofRole = going.Where(one => IsAlike(newcomer, one)).ToImmutableArray();
+        // Poppy seeds are seeds as sesame is.
+        var alike = ofRole.IsEmpty && newcomer.Role == Role.Flavour ? [.. going.Where(one => one.Groups.Intersect(newcomer.Groups).Any())] : ofRole;
+        var binds = newcomer.Role is Role.Flour or Role.Gel or Role.Liquid || (newcomer.Role == Role.Flavour && newcomer.RangeOf(Fact.Water)?.Typical >= LeastWater);
         // Flavours and flours are of many kinds: that another line is one says nothing.
-        var isOfAnother = alike.IsEmpty && newcomer.Role is not (Role.Flavour or Role.Flour) && Ingredients.Except(going).Any(one => IsAlike(newcomer, one));
-        return (going.Length == 1 ? going : alike) is [var own] && !isOfAnother ? Noted(lexeme, thing, own, newcomer) : null;
+        var isOfAnother = !isReplacing && newcomer.Role is not (Role.Flavour or Role.Flour) && Ingredients.Except(going).Any(one => IsAlike(newcomer, one));
+        return (alike.IsEmpty && isMeantToDo && binds && !isOfAnother ? going : alike) is [var own] ? Noted(lexeme, lexeme.Thing, own, newcomer) : null;
     }
+
+    /// <summary>What is named, where it is sure and the formula has nothing of that name.</summary>
+    private Ingredient? NamedNew(Thing thing) =>
+        thing.Says is null && Named(thing) is { } newcomer && !IsInFormula(newcomer.Id) && !Ingredients.Any(one => thing.Words.All(words.WordsOf(one.Id).Contains)) ? newcomer : null;
 
     /// <summary>The one other line that does what a line does, where all is to be of that: just whole eggs, no whites; null where there is none, or several.</summary>
     public (Ingredient Own, Ingredient Newcomer)? OtherLike(Lexeme lexeme) =>

@@ -24,6 +24,8 @@ internal sealed class AdvisedChannel : IDisposable
             ServiceProvider = parts,
             MaxReceiveMessageSize = null,
             ServiceConfig = CallAdvice.Config,
+            InitialReconnectBackoff = CallAdvice.SoonestLook,
+            MaxReconnectBackoff = CallAdvice.LatestLook,
         });
         Invoker = CallAdvice.WithKey(channel, key);
     }
