@@ -26,7 +26,7 @@ internal sealed partial class Reading
         }
 
         // Who has only ghee and no butter asks for ghee in butter's place.
-        if (swaps.Count == 0 && All("TO").FirstOrDefault() is { } only && (only.First("only") ?? only.First("sole") ?? only.First("alone")) is not null && All("WITHOUT").ToList() is [var lacked] && lacked.All("without").ToList() is [var lone])
+        if (swaps.Count == 0 && All("TO").FirstOrDefault() is { } only && (only.First("only") ?? only.First("sole") ?? only.First("alone")) is not null && All("WITHOUT").ToList() is [var lacked] && lacked.All("without").ToList() is [var lone] && !IsOfSomethingElse(only, lacked.Parts[0].Lexeme, lone))
         {
             var word = (only.First("only") ?? only.First("sole") ?? only.First("alone"))!;
             // Lots of cocoa are no word of what they are for; only chia is.
@@ -63,7 +63,13 @@ internal sealed partial class Reading
 
         var first = swaps[0];
         var outLexeme = first.First("from")!;
-        var inLexeme = first.First("to") ?? All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? LoneThing(outLexeme);
+        var had = All("TO").FirstOrDefault(clause => !IsOfSomethingElse(clause, first.Parts[0].Lexeme, outLexeme));
+        if (had is null && All("TO").Where(clause => !IsPlenty(clause)).ToList() is { Count: > 0 } others)
+        {
+            NotRead(others);
+        }
+
+        var inLexeme = first.First("to") ?? had?.First("to") ?? LoneThing(outLexeme);
         // Who writes 'butter for ghee' may mean either way; what the formula has goes out. Who wants one and none of the other may not.
         if (!Directed.Any(part => first.First(part) is not null) && first.First("also") is null && inLexeme?.Thing?.Ingredient is { } maybe && meaning.IsInFormula(maybe.Id) && outLexeme.Thing!.Ingredient is { } other && !meaning.IsInFormula(other.Id))
         {
@@ -120,6 +126,12 @@ internal sealed partial class Reading
             ReadAlsoSwapped(more);
         }
     }
+
+    /// <summary>Whether what is had is said in another sentence than a question, and does not what that does of which it is asked: I only have
+    /// salted butter. Can I leave out the flax?</summary>
+    private bool IsOfSomethingElse(Clause had, Lexeme asked, Lexeme gone) =>
+        SentenceOf(had.Parts[0].Lexeme) != SentenceOf(asked) && had.First("to") is { } one && !one.Thing!.IsMadeOf && !meaning.DoesTheSame(one, gone, isOwnToo: true)
+        && lexemes.Any(lexeme => (lexeme.Is("ask") || lexeme.Is("what") || lexeme.Is("how")) && SentenceOf(lexeme) == SentenceOf(asked));
 
     /// <summary>Whether a factor stands just before a name: double the flax is no loaf of twice the size.</summary>
     private bool IsOfOneThing(Clause factor) =>
