@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
@@ -10,6 +11,13 @@ internal static class OneService
 {
     private static readonly Lazy<Task<string>> Started = new(StartAsync);
 
+    private static readonly ConcurrentQueue<string> Log = new();
+
+    /// <summary>What it said last: why it failed stands there and nowhere else.</summary>
+    public static string Said => string.Join(Environment.NewLine, Log.TakeLast(MostLines));
+
+    private const int MostLines = 40;
+
     /// <summary>Where it listens, once it does.</summary>
     public static Task<string> AddressAsync() => Started.Value;
 
@@ -20,7 +28,14 @@ internal static class OneService
         var start = new ProcessStartInfo(program, ["--grpc-port", $"{port}", "--http-port", $"{httpPort}", "--records", Path.Combine(AppContext.BaseDirectory, "no-records")]);
         // Tests ask quicker than a caller may.
         start.Environment["Limits__CallerCallsPerSecond"] = "10000";
-        var process = Process.Start(start)!;
+        start.RedirectStandardOutput = true;
+        start.RedirectStandardError = true;
+        var process = new Process { StartInfo = start };
+        process.OutputDataReceived += (_, line) => Log.Enqueue(line.Data ?? string.Empty);
+        process.ErrorDataReceived += (_, line) => Log.Enqueue(line.Data ?? string.Empty);
+        process.Start();
+        process.BeginOutputReadLine();
+        process.BeginErrorReadLine();
         AppDomain.CurrentDomain.ProcessExit += (_, _) => process.Kill();
         using var http = new HttpClient();
         for (var began = Stopwatch.StartNew(); began.Elapsed < BuiltConsole.Patience && !process.HasExited; await Task.Delay(50))
@@ -38,7 +53,7 @@ internal static class OneService
             }
         }
 
-        throw new InvalidOperationException("the service that the tests share did not start");
+        throw new InvalidOperationException($"the service that the tests share did not start: {Said}");
     }
 
     private static int FreePort()

@@ -11,7 +11,7 @@ internal sealed record Ran(int ExitCode, string Out, string Error)
     /// <summary>The run ended with this code, and said nothing that only we should see.</summary>
     public Ran Ends(int exitCode)
     {
-        Assert.True(ExitCode == exitCode, $"exit code {ExitCode} in place of {exitCode}{Environment.NewLine}{Out}{Environment.NewLine}{Error}");
+        Assert.True(ExitCode == exitCode, $"exit code {ExitCode} in place of {exitCode}{Environment.NewLine}{Out}{Environment.NewLine}{Error}{Environment.NewLine}The service that tests share said last: {OneService.Said}");
         Assert.All(OurInsides, inside => Assert.DoesNotContain(inside, Out + Error, StringComparison.Ordinal));
         return this;
     }
