@@ -49,7 +49,7 @@ internal sealed partial class Reading
     private bool IsKeptOut => lexemes.Any(lexeme => lexeme.Is("keptout") || (lexeme.Is("ailment") && lexemes.Any(word => word.Is("lack") && SentenceOf(word) == SentenceOf(lexeme))));
 
     /// <summary>What is asked about beside what somebody may not have comes in for the line that goes by that: he can't have eggs, could I use
-    /// applesauce? Not where another line does what that does, or several go.</summary>
+    /// applesauce? Not where another line does what that does, or several lines that go may be meant.</summary>
     private bool ReadInPlaceOfWhatGoes()
     {
         bool IsSaidWith(Lexeme name, params ReadOnlySpan<string> classes)
@@ -62,7 +62,7 @@ internal sealed partial class Reading
             || (All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? OnlyThingUnread()) is not { } named || IsDisliked(named) || IsOfHealth(named)
             || !IsSaidWith(named, "ask", "what")
             || lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown) && SentenceOf(lexeme) == SentenceOf(named))
-            || meaning.InPlaceOf(named, IsSaidWith(named, "stands", "use", "put", "goin", "replaces", "instead", "inplace", "alone") && !IsSaidWith(named, "besides"), IsSaidWith(named, "replaces", "instead", "inplace", "standin"), [.. formula.Lines.Select(line => line.Ingredient).Distinct().Where(line => told.Without.Any(wish => LeavesOut(wish, line)))]) is not var (going, coming))
+            || meaning.InPlaceOf(named, IsSaidWith(named, "stands", "use", "put", "goin", "replaces", "instead", "inplace", "alone") && !IsSaidWith(named, "besides"), IsSaidWith(named, "replaces", "instead", "inplace", "standin"), [.. formula.Lines.Select(line => line.Ingredient).Distinct().Where(GoesAnyway)]) is not var (going, coming))
         {
             return false;
         }

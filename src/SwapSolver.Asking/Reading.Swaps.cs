@@ -84,7 +84,7 @@ internal sealed partial class Reading
         }
 
         // Whoever may have no egg is not told that the egg white stays.
-        var isWhole = BanOf(first, outLexeme) is not null && meaning.IsAllergen(outLexeme);
+        var isWhole = BanOf(first, outLexeme) is not null && meaning.IsAllergen(outLexeme.Thing!);
         var goesOut = meaning.Out(outLexeme, told.Without.IsEmpty && !isWhole, inLexeme);
         ReadAlso(first);
         var comesIn = inLexeme is null ? null : meaning.In(inLexeme, goesOut);

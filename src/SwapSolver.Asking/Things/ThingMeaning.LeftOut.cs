@@ -90,14 +90,14 @@ internal sealed partial class ThingMeaning
 
     /// <summary>Whether somebody may have to keep away from what is named: an allergen, or what carries one.</summary>
     public bool MayHurt(Thing thing) =>
-        (thing.LeftOut is { } word && IsAllergen(IdOf(word)))
+        IsAllergen(thing)
         || ((thing.Ingredient ?? OwnLike(thing)) is { Allergens: var carried } && !(carried.Us.IsEmpty && carried.Eu.IsEmpty));
 
     /// <summary>Whether an id is that of an allergen.</summary>
     public bool IsAllergen(string id) => words.Pantry.Allergens.Any(one => one.Id == id);
 
     /// <summary>Whether an allergen is named.</summary>
-    public bool IsAllergen(Lexeme named) => named.Thing?.LeftOut is { } word && IsAllergen(IdOf(word));
+    public bool IsAllergen(Thing thing) => thing.LeftOut is { } word && IsAllergen(IdOf(word));
 
     /// <summary>The line that is called by the name of an allergen and holds none of it, as almond milk is milk; null where there is none.</summary>
     public Ingredient? CalledAlike(Lexeme named) => named.Thing is { LeftOut: { } word } thing && words.OwnWordOf(thing) is { } bears
