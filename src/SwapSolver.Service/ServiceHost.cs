@@ -177,9 +177,12 @@ internal static class ServiceHost
             cache.DefaultEntryOptions = new HybridCacheEntryOptions { Expiration = AnswerLife, LocalCacheExpiration = AnswerLife };
         });
         // A call sees one state of the kitchen from start to end.
-        services.AddScoped(provider => provider.GetRequiredService<Caller>() is { SeesOnlyPublished: false } caller
-            ? provider.GetRequiredService<KitchenShelf>().Today(caller.Stamp)
-            : provider.GetRequiredService<KitchenShelf>().OnlyShipped);
+        services.AddScoped(provider => provider.GetRequiredService<Caller>() switch
+        {
+            { Kitchen: { } already } => already,
+            { SeesOnlyPublished: true } => provider.GetRequiredService<KitchenShelf>().OnlyShipped,
+            var caller => provider.GetRequiredService<KitchenShelf>().Today(caller.Stamp),
+        });
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Search);
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Pantry);
         services.AddScoped(provider => provider.GetRequiredService<KitchenToday>().Lines);

@@ -44,6 +44,27 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
         ? Range(doubts => Crumb(batter, doubts), static _ => { })
         : null;
 
+    /// <summary>Whether the high end of the crumb's range may reach a pH, by a few sums for each figure in doubt where <see cref="ForetellCrumb"/>
+    /// looks for two solutions at rest: no is certain, yes is to be looked at. Null where nothing can be told.</summary>
+    /// <param name="formula">The formula.</param>
+    /// <param name="draw">Which facts are looked at.</param>
+    /// <param name="ph">The pH.</param>
+    public bool? CrumbMayReach(Formula formula, Draw draw, Ph ph)
+    {
+        if (Told(formula, draw) is not { } batter)
+        {
+            return null;
+        }
+
+        var none = Doubts.None();
+        var typical = new ChargeBalance(Crumb(batter, none)).Solve();
+        // Deviations add up as squares: where none of them takes as much as the root of their number's share of the way, all together do not
+        // take the whole. Charge falls as the pH rises: where it is none or below at a pH, the solution lies no higher.
+        var share = typical.Ph + ((ph.Value - typical.Ph) / Math.Sqrt(Math.Max(1, none.Asked.Count)));
+        bool MayPass(string doubt, bool high) => new ChargeBalance(Crumb(batter, Doubts.Moved(doubt, high))).ChargeAt(share, typical.IonicStrength) > 0;
+        return typical.Ph >= ph.Value || none.Asked.Any(doubt => MayPass(doubt, high: false) || MayPass(doubt, high: true));
+    }
+
     /// <summary>The pH of the crumb from typical figures, without its range: to set one formula beside another.</summary>
     public Ph? TypicalCrumb(Formula formula, Draw draw) => Told(formula, draw) is { } batter
         ? new Ph(new ChargeBalance(Crumb(batter, Doubts.None())).Solve().Ph)
@@ -60,7 +81,7 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
     /// <summary>The batter after mixing: what has dissolved by then, its carbon dioxide shared with the air that was beaten in.</summary>
     internal Solution Mixed(Batter batter, Pascals pressure, Doubts doubts)
     {
-        var portions = LeaveningPortions.Of(batter.Lines, Chemistry, doubts);
+        var portions = batter.Portions(Chemistry, doubts);
         var mixed = Dissolved(batter, portions, doubts, portion => portion.DissolvedShare(doubts), keptShare: 1);
         var air = doubts.Of("air beaten in", Practice.AirBeatenInLitresPerKgWater) * GasLaw.AmountIn(pressure).Value / 1000;
         return mixed.In(batter.Water, portions.Soda, pressure.Value / Pascals.Atmosphere.Value, air);
@@ -69,7 +90,7 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
     /// <summary>The cooled crumb: every acid has reacted, and little carbon dioxide is left about it.</summary>
     internal Solution Crumb(Batter batter, Doubts doubts)
     {
-        var portions = LeaveningPortions.Of(batter.Lines, Chemistry, doubts);
+        var portions = batter.Portions(Chemistry, doubts);
         var dissolved = Dissolved(batter, portions, doubts, static _ => 1, keptShare: 1 - portions.LeftShare);
         var turned = doubts.Of("soda turned to carbonate", Practice.TurnedToCarbonatePercent) / 100;
         var freed = turned * portions.LeftShare * portions.Sodas.Sum(soda => soda.Millimoles * soda.FreedByHeat);

@@ -51,6 +51,11 @@ internal sealed class ChargeBalance(Solution solution)
     public SolvedSolution Solve(SolvedSolution? like = null) =>
         (like is null ? null : new NearbySolution(Charges, solution.Constants.MostIonicStrengthMolPerKg.Range.Typical).From(like)) ?? Bracketed();
 
+    /// <summary>The charge left over away from rest [mol/kg].</summary>
+    /// <param name="ph">The pH.</param>
+    /// <param name="ionicStrength">The ionic strength, from none to the most that the activity equation bears [mol/kg].</param>
+    public double ChargeAt(double ph, double ionicStrength) => Charges(ph, ionicStrength).Sum;
+
     private SolvedSolution Bracketed()
     {
         var most = solution.Constants.MostIonicStrengthMolPerKg.Range.Typical;

@@ -11,9 +11,6 @@ namespace SwapSolver.Forecasts;
 /// <param name="doubts">Which figure is moved.</param>
 internal sealed class WateryPart(LeaveningChemistry chemistry, AcidityPractice practice, Doubts doubts)
 {
-    /// <summary>Molar masses of sodium and potassium [g/mmol]; iupac-atomic-masses.</summary>
-    private const double Sodium = 0.022990, Potassium = 0.039098;
-
     /// <summary>Ends of the span that buffers are stated for [pH], from chemistry/buffers.json.</summary>
     private const double BufferFrom = 6, BufferTo = 8;
 
@@ -90,11 +87,8 @@ internal sealed class WateryPart(LeaveningChemistry chemistry, AcidityPractice p
                 doubts.Of("pH", facts.Ingredient.Id, line.Buffer?.NativePh ?? chemistry.Guess.NativePh));
         }
 
-        inertSalt += grams * ((Salt(facts, Fact.Sodium) / Sodium) + (Salt(facts, Fact.Potassium) / Potassium));
+        inertSalt += grams * line.InertSalt;
     }
-
-    /// <summary>A food that does not state its salt adds none: the pH moves by hundredths, and there is a pH to tell.</summary>
-    private static double Salt(FactSheet facts, Fact fact) => facts.Ingredient.RangeOf(fact) is null ? 0 : facts[fact];
 
     /// <summary>The solution of it all.</summary>
     /// <param name="waterGrams">Water of the formula [g], above 0.</param>

@@ -13,6 +13,15 @@ namespace SwapSolver.Forecasts;
 /// <param name="LostWater">Water that the oven takes [g].</param>
 internal sealed record Batter(ImmutableArray<BatterLine> Lines, double Water, double LostWater)
 {
+    private LeaveningPortions? typical;
+
+    /// <summary>Its acid and its bicarbonate. They hang on no other doubts than those of the two facts.</summary>
+    /// <param name="chemistry">What is known of acids and bases.</param>
+    /// <param name="doubts">Which figure is moved.</param>
+    public LeaveningPortions Portions(LeaveningChemistry chemistry, Doubts doubts) => doubts.Concern(Fact.Acid) || doubts.Concern(Fact.Base)
+        ? LeaveningPortions.Of(Lines, chemistry, doubts)
+        : typical ??= LeaveningPortions.Of(Lines, chemistry, Doubts.None());
+
     /// <summary>Looks a formula up.</summary>
     /// <param name="formula">The formula.</param>
     /// <param name="chemistry">What is known of acids, bases and buffers.</param>

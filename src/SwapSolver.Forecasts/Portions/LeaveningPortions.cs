@@ -31,6 +31,11 @@ internal sealed record LeaveningPortions(ImmutableArray<AcidPortion> Acids, Immu
         var sodas = ImmutableArray.CreateBuilder<SodaPortion>();
         foreach (var line in lines)
         {
+            if (!line.MayLeaven)
+            {
+                continue;
+            }
+
             var acid = doubts.Of(Fact.Acid, line.Facts) * line.Grams;
             var soda = doubts.Of(Fact.Base, line.Facts) * line.Grams;
             if (line.Leavener is LeaveningBlend blend)

@@ -11,9 +11,24 @@ namespace SwapSolver.Forecasts;
 /// <param name="Phrases">The sentences.</param>
 public sealed record AlkaliColours(AcidityPractice Practice, Phrases Phrases)
 {
-    /// <summary>Whether the formula holds anything whose colour hangs on the pH.</summary>
-    public bool Concern(Formula formula) =>
-        formula.Lines.Any(line => line.Ingredient.Behaviours.Any(behaviour => Practice.ColoursFromPh.ContainsKey(behaviour.Kind)));
+    /// <summary>The pH below which no colour of a formula shows for certain; null where it holds nothing whose colour hangs on the pH.</summary>
+    /// <param name="formula">The formula.</param>
+    public Ph? NoneBelow(Formula formula)
+    {
+        Ph? least = null;
+        foreach (var line in formula.Lines)
+        {
+            foreach (var behaviour in line.Ingredient.Behaviours)
+            {
+                if (Practice.ColoursFromPh.TryGetValue(behaviour.Kind, out var from) && !(least?.Value <= from.Range.Low))
+                {
+                    least = new Ph(from.Range.Low);
+                }
+            }
+        }
+
+        return least;
+    }
 
     /// <summary>The cautions: one for each colour that shows, or may show.</summary>
     /// <param name="formula">The formula.</param>

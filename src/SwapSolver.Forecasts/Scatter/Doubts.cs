@@ -70,6 +70,14 @@ internal sealed class Doubts
         return IsMoved(fact.Id, facts.Ingredient.Id) ? FactSheet.FactAt(facts.Ingredient, fact, share) : facts[fact];
     }
 
+    /// <summary>Whether a fact of some ingredient may be moved: always where nothing is, for then it is asked what could be.</summary>
+    /// <param name="fact">The fact.</param>
+    public bool Concern(Fact fact) =>
+        moved is null
+        || (moved.Length > fact.Id.Length + Between.Length
+            && moved.StartsWith(fact.Id, StringComparison.Ordinal)
+            && moved.AsSpan(fact.Id.Length, Between.Length).SequenceEqual(Between));
+
     /// <summary>Whether it is this that is moved; compared in pieces, for it is asked for every fact of every line.</summary>
     private bool IsMoved(string doubt, string id) =>
         moved!.Length == doubt.Length + Between.Length + id.Length

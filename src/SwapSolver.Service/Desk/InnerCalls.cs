@@ -1,12 +1,13 @@
 using System.Diagnostics.CodeAnalysis;
 using Grpc.Core;
 using SwapSolver.Service.Access;
+using SwapSolver.Service.Records;
 using SwapSolver.V1;
 
 namespace SwapSolver.Service.Desk;
 
-/// <summary>Asks the other questions of the service from within, each in a scope of its own and as the same caller.</summary>
-internal sealed class InnerCalls(IServiceScopeFactory scopes, Caller caller)
+/// <summary>Asks the other questions of the service from within, each in a scope of its own, as the same caller and of the same kitchen.</summary>
+internal sealed class InnerCalls(IServiceScopeFactory scopes, Caller caller, KitchenToday kitchen)
 {
     /// <summary>How often a question waits for a place where all are taken, each time a little longer.</summary>
     private const int MostTries = 30;
@@ -21,8 +22,9 @@ internal sealed class InnerCalls(IServiceScopeFactory scopes, Caller caller)
     public Task<ReplaceIngredientResponse> Replace(ReplaceIngredientRequest request, ServerCallContext context) =>
         In<Services.SubstitutionService, ReplaceIngredientResponse>(service => service.ReplaceIngredient(request, context), context);
 
+    /// <summary>A reader is answered in words and grams: of the readings goes out whether each is kept, and no range.</summary>
     public Task<CheckSwapResponse> Check(CheckSwapRequest request, ServerCallContext context) =>
-        In<Services.BalanceService, CheckSwapResponse>(service => service.CheckSwap(request, context), context);
+        In<Services.BalanceService, CheckSwapResponse>(service => service.CheckSwap(request, context, withRanges: false), context);
 
     public Task<BalanceFormulaResponse> Balance(BalanceFormulaRequest request, ServerCallContext context) =>
         In<Services.BalanceService, BalanceFormulaResponse>(service => service.BalanceFormula(request, context), context);
@@ -49,8 +51,9 @@ internal sealed class InnerCalls(IServiceScopeFactory scopes, Caller caller)
             try
             {
                 await using var scope = scopes.CreateAsyncScope();
-                scope.ServiceProvider.GetRequiredService<Caller>().Role = caller.Role;
-                return await ask(ActivatorUtilities.CreateInstance<TService>(scope.ServiceProvider));
+                var inner = scope.ServiceProvider.GetRequiredService<Caller>();
+                (inner.Role, inner.Kitchen) = (caller.Role, kitchen);
+                return await ask(Made<TService>.By(scope.ServiceProvider, []));
             }
             catch (RpcException fault) when (fault.StatusCode == StatusCode.ResourceExhausted && tried < MostTries)
             {
@@ -58,5 +61,11 @@ internal sealed class InnerCalls(IServiceScopeFactory scopes, Caller caller)
                 await Task.Delay(wait < LongestWait ? wait : LongestWait, context.CancellationToken);
             }
         }
+    }
+
+    /// <summary>How a service is made; what it needs is looked up once.</summary>
+    private static class Made<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicConstructors)] TService>
+    {
+        public static readonly ObjectFactory<TService> By = ActivatorUtilities.CreateFactory<TService>([]);
     }
 }

@@ -68,7 +68,7 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
         }
 
         answer.UnderstoodAs.Assumed.AddRange(TinWords.Of(kitchen.Search.Bakehouse, formula, answer.UnderstoodAs.Tin));
-        var steps = new DeskSteps(new InnerCalls(scopes, caller), new TargetLimits(kitchen.Search.Bakehouse), answer.UnderstoodAs, formula, context);
+        var steps = new DeskSteps(new InnerCalls(scopes, caller, kitchen), new TargetLimits(kitchen.Search.Bakehouse), answer.UnderstoodAs, formula, context);
         // Names and counts of the formula's own lines as they were weighed.
         await Fill(answer, steps, FormulaWriter.Write(formula), without);
         // Whoever gets the reply must see what of the question it does not answer.
@@ -237,15 +237,26 @@ internal sealed class QuestionDesk(KitchenToday kitchen, QuestionReaders readers
             return [];
         }
 
-        var before = given.Lines.GroupBy(line => line.Ingredient).ToDictionary(group => group.Key, group => group.Sum(line => line.Grams));
-        var after = last.Lines.GroupBy(line => line.Ingredient).ToDictionary(group => group.Key, group => group.Sum(line => line.Grams));
+        var (before, after) = (GramsOf(given), GramsOf(last));
         return
         [
-            .. before.Keys.Union(after.Keys)
+            .. before.Keys.Concat(after.Keys.Where(id => !before.ContainsKey(id)))
                 .Select(id => (id, Before: before.GetValueOrDefault(id), After: after.GetValueOrDefault(id)))
                 .Where(pair => pair.Before != pair.After)
                 .Select(pair => Together(pair.id, pair.Before, pair.After, changes.LastOrDefault(change => change.Ingredient == pair.id), last)),
         ];
+    }
+
+    /// <summary>What there is of each ingredient, in the order of the lines [g].</summary>
+    private static OrderedDictionary<string, double> GramsOf(Formula formula)
+    {
+        var grams = new OrderedDictionary<string, double>(formula.Lines.Count, StringComparer.Ordinal);
+        foreach (var line in formula.Lines)
+        {
+            grams[line.Ingredient] = grams.GetValueOrDefault(line.Ingredient) + line.Grams;
+        }
+
+        return grams;
     }
 
     private Change Together(string id, double before, double after, Change? known, Formula last)

@@ -39,7 +39,13 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
     }
 
     /// <inheritdoc/>
-    public override Task<CheckSwapResponse> CheckSwap(CheckSwapRequest request, ServerCallContext context)
+    public override Task<CheckSwapResponse> CheckSwap(CheckSwapRequest request, ServerCallContext context) => CheckSwap(request, context, withRanges: true);
+
+    /// <summary>The same for who may not tell the readings: then they need no ranges.</summary>
+    /// <param name="request">The question.</param>
+    /// <param name="context">The call.</param>
+    /// <param name="withRanges">Whether readings are told.</param>
+    internal Task<CheckSwapResponse> CheckSwap(CheckSwapRequest request, ServerCallContext context, bool withRanges)
     {
         var problems = new ProblemList();
         var read = subject.Read(request.Name, request.Formula, problems);
@@ -55,7 +61,7 @@ internal sealed class BalanceService(AnswerSearch search, Subject subject, Solve
         var measured = new SwapCheck(formula!, swaps, limits, habits!).Measure(search);
         if (measured.Balances)
         {
-            return Task.FromResult(cache.Summed(request, context, Write(read!, measured.Yes(search))));
+            return Task.FromResult(cache.Summed(request, context, Write(read!, measured.Yes(search, withRanges))));
         }
 
         return cache.Get(request, context, async () =>

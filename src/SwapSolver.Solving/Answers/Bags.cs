@@ -16,6 +16,10 @@ public sealed class Bags
     /// what lies below a range's end is then at most 0.7 points.</summary>
     public const int First = 1024;
 
+    /// <summary>So many, the first of the first, where no more is asked than whether a chance is clearly even: drawn as if by lot, with a
+    /// standard error of a share of at most 3.1 points.</summary>
+    public const int Few = 256;
+
     private const int Seed = 20_251;
 
     /// <summary>Spoons and cups have draws of their own, so that the facts are drawn alike whether or not a line was weighed.</summary>
@@ -71,8 +75,8 @@ public sealed class Bags
 
     /// <summary>What is known of a reference by kitchen.</summary>
     /// <param name="reference">The reference.</param>
-    /// <param name="kitchens">How many kitchens are looked at: <see cref="Kitchens"/> or <see cref="First"/>.</param>
-    internal ReferenceSamples OfReference(Formula reference, int kitchens = Kitchens) => (kitchens == First ? referencesInFirst : references).Of(reference);
+    /// <param name="kitchens">How many kitchens are looked at: <see cref="Kitchens"/>, or <see cref="First"/> or fewer, of which the first are known.</param>
+    internal ReferenceSamples OfReference(Formula reference, int kitchens = Kitchens) => (kitchens <= First ? referencesInFirst : references).Of(reference);
 
     /// <summary>How full the spoons and cups of an ingredient are, by kitchen: 0 (least) to 1 (most).</summary>
     public double[] FillingsOf(Ingredient ingredient) => Strata(RandomOf(ingredient, SeedOfMeasures));

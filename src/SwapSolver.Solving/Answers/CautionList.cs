@@ -84,7 +84,9 @@ public sealed record CautionList(Bakehouse Bakehouse)
     private IEnumerable<string> Colours(Formula formula)
     {
         var colours = new AlkaliColours(Bakehouse.Rise.Acidity.Practice, Phrases);
-        if (!colours.Concern(formula) || !formula.Lines.Any(line => line.Ingredient.Typical[Fact.Base] * line.Grams.Value > 0))
+        if (colours.NoneBelow(formula) is not { } least
+            || !formula.Lines.Any(line => line.Ingredient.Typical[Fact.Base] * line.Grams.Value > 0)
+            || Bakehouse.Rise.Acidity.CrumbMayReach(formula, Draws.Typical, least) == false)
         {
             return [];
         }
@@ -114,11 +116,19 @@ public sealed record CautionList(Bakehouse Bakehouse)
 
     private IEnumerable<string> BroughtIn(Formula reference, Formula formula)
     {
-        var brought = Names(AllergensOf(formula).Except(AllergensOf(reference)));
-        var notStated = formula.Lines.Select(line => line.Ingredient).Distinct()
-            .Where(ingredient => !ingredient.Allergens.AreKnown && reference.Lines.All(line => !line.Ingredient.Equals(ingredient)))
-            .Select(ingredient => ingredient.Name)
+        // What is in both brings nothing, and that is most of it.
+        var incoming = formula.Lines.Select(line => line.Ingredient)
+            .Where(ingredient => reference.Lines.All(line => !line.Ingredient.Equals(ingredient)))
+            .Distinct()
             .ToList();
+        if (incoming.Count == 0)
+        {
+            return [];
+        }
+
+        var brought = Names(incoming.SelectMany(ingredient => ingredient.Allergens.OnEitherList)
+            .Where(allergen => reference.Lines.All(line => !line.Ingredient.Allergens.OnEitherList.Contains(allergen))));
+        var notStated = incoming.Where(ingredient => !ingredient.Allergens.AreKnown).Select(ingredient => ingredient.Name).ToList();
         return
         [
             .. If(brought.Count > 0, () => Phrases.Say("caution-brought-in", ("allergens", Kitchen.Wording.Phrases.List(brought)))),
@@ -134,6 +144,11 @@ public sealed record CautionList(Bakehouse Bakehouse)
     private string? AboveUsage(Formula formula, Line line)
     {
         var usage = line.Ingredient.Usage;
+        if (usage is { MaximumOfBatter: null, MaximumOfFlour: null })
+        {
+            return null;
+        }
+
         var flours = formula.MassOf(Role.Flour);
         var ofBatter = line.Grams / formula.BatterMass * 100;
         if (usage.MaximumOfBatter is { } batter && ofBatter > batter.Value)
@@ -150,9 +165,6 @@ public sealed record CautionList(Bakehouse Bakehouse)
     }
 
     private static IEnumerable<string> If(bool holds, Func<string> caution) => holds ? [caution()] : [];
-
-    private static HashSet<string> AllergensOf(Formula formula) =>
-        [.. formula.Lines.SelectMany(line => line.Ingredient.Allergens.OnEitherList)];
 
     private List<string> Names(IEnumerable<string> allergens) =>
     [

@@ -61,11 +61,14 @@ public sealed class FactSamples : IDisposable
     /// <param name="reference">The reference.</param>
     /// <param name="formula">What became of it.</param>
     /// <param name="drawn">The bags of this question.</param>
-    /// <param name="kitchens">How many kitchens are looked at: all, or the first of them that are spread over the ranges by themselves.</param>
+    /// <param name="kitchens">How many kitchens are looked at: all, the first of them that are spread over the ranges by themselves, or a few of those.</param>
     internal FactSamples(Formula reference, Formula formula, Bags drawn, int kitchens = Bags.Kitchens)
         : this(reference.Lines.Concat(formula.Lines).Select(line => line.Ingredient), null, drawn, kitchens)
     {
     }
+
+    /// <summary>How many kitchens are looked at.</summary>
+    internal int Kitchens => kitchens;
 
     /// <summary>Where some facts stand in their ranges, by ingredient; those that have no range stand nowhere.</summary>
     /// <param name="facts">The facts.</param>

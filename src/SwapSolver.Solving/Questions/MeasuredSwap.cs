@@ -14,25 +14,26 @@ namespace SwapSolver.Solving.Questions;
 /// <param name="Readings">Its readings by typical facts, without ranges: the verdict hangs on no more.</param>
 public sealed record MeasuredSwap(SwapCheck Check, Formula Reference, Formula Swapped, ImmutableArray<Hold> Holds, ImmutableArray<Reading> Readings)
 {
-    /// <summary>How far beyond an even chance the first kitchens leave no doubt of one [1]: five standard errors.</summary>
-    private const double BeyondDoubt = 0.08;
+    /// <summary>How far beyond an even chance some kitchens leave no doubt of one: so many standard errors of a share that is even.</summary>
+    private const double BeyondDoubt = 5;
 
     /// <summary>Whether every reading lies in its band.</summary>
     public bool Balances => Readings.All(static reading => reading.Standing == Standing.Inside);
 
     /// <summary>The verdict on one that balances.</summary>
     /// <param name="search">The solving.</param>
+    /// <param name="withRanges">Whether its readings are told with their ranges; to be asked where the readings are told at all.</param>
     /// <exception cref="InvalidOperationException">It does not balance.</exception>
-    public SwapVerdict Yes(AnswerSearch search)
+    public SwapVerdict Yes(AnswerSearch search, bool withRanges = true)
     {
         if (!Balances)
         {
             throw new InvalidOperationException("a swap that does not balance is no yes");
         }
 
-        using var samples = Sampled(search);
+        using var samples = new FactSamples(Reference, Swapped, search.Bags, withRanges ? Bags.First : Bags.Few);
         var words = Words(search).Yes(Chance(samples, search.Bags), Rise(search, Swapped));
-        return new SwapVerdict(Verdict.Balances, Swapped, Ranged(samples), null, [], words, Cautions(search, Swapped), [], EndedEarly: false);
+        return new SwapVerdict(Verdict.Balances, Swapped, withRanges ? Ranged(samples) : Readings, null, [], words, Cautions(search, Swapped), [], EndedEarly: false);
     }
 
     /// <summary>The verdict on one that does not: with the best repair there is.</summary>
@@ -42,7 +43,7 @@ public sealed record MeasuredSwap(SwapCheck Check, Formula Reference, Formula Sw
     public SwapVerdict Repaired(AnswerSearch search, Deadline clock, CancellationToken cancel)
     {
         var bakehouse = search.Bakehouse;
-        using var samples = Sampled(search);
+        using var samples = new FactSamples(Reference, Swapped, search.Bags, Bags.First);
         var readings = Ranged(samples);
         var words = Words(search);
         var missed = readings.Where(reading => reading.Standing != Standing.Inside).ToImmutableArray();
@@ -83,8 +84,6 @@ public sealed record MeasuredSwap(SwapCheck Check, Formula Reference, Formula Sw
             kept.EndedEarly || instead.EndedEarly || none?.EndedEarly == true);
     }
 
-    private FactSamples Sampled(AnswerSearch search) => new(Reference, Swapped, search.Bags, Bags.First);
-
     /// <summary>The readings, each with its range over kitchens.</summary>
     private ImmutableArray<Reading> Ranged(FactSamples samples) =>
     [
@@ -95,14 +94,14 @@ public sealed record MeasuredSwap(SwapCheck Check, Formula Reference, Formula Sw
         }),
     ];
 
-    /// <summary>The chance that it balances, 0 to 1, as near as it is told: that it is even or better by the first kitchens where they leave
+    /// <summary>The chance that it balances, 0 to 1, as near as it is told: that it is even or better by some kitchens where they leave
     /// no doubt of it, how small it is by all.</summary>
-    private double Chance(FactSamples first, Bags drawn)
+    private double Chance(FactSamples some, Bags drawn)
     {
-        var inFirst = first.ChanceOfBalance(Holds, Reference, Swapped);
-        if (inFirst >= SwapWords.EvenChance + BeyondDoubt)
+        var inSome = some.ChanceOfBalance(Holds, Reference, Swapped);
+        if (inSome >= SwapWords.EvenChance + (BeyondDoubt * 0.5 / Math.Sqrt(some.Kitchens)))
         {
-            return inFirst;
+            return inSome;
         }
 
         using var all = new FactSamples(Reference, Swapped, drawn);

@@ -34,6 +34,12 @@ internal static class Throughput
     /// <summary>By how much one such loaf differs from the next [g].</summary>
     private const double LeastGrams = 0.001;
 
+    /// <summary>By how much the part that is swapped differs from one check to the next [g].</summary>
+    private const double LeastPart = 0.00001;
+
+    /// <summary>Checks that are on their way at once on a stream.</summary>
+    private const int OnTheirWay = 64;
+
     /// <summary>How long one kind of call is measured in one round.</summary>
     private static readonly TimeSpan Measured = TimeSpan.FromSeconds(1.5);
 
@@ -90,22 +96,22 @@ internal static class Throughput
         var variant = new VaryFormulaRequest { Formula = Loaves[0], Without = { "egg" } };
         var answer = await substitutions.VaryFormulaAsync(variant);
         var balances = new BalanceService.BalanceServiceClient(calls);
-        CheckSwapRequest Check(string from, string to) => new() { Formula = Loaves[0], Swaps = { new Swap { From = $"ingredients/{from}", To = $"ingredients/{to}" } } };
         // The first is answered by arithmetic alone, the second looks for a repair.
-        var (plain, repaired) = (Check("butter", "coconut-oil"), Check("walnut-meal", "sunflower-seed-flour"));
+        var (plain, repaired) = (Check("butter", "coconut-oil", 0), Check("walnut-meal", "sunflower-seed-flour", 0));
         var rates = await Rates(
-            one => health.CheckAsync(new HealthCheckRequest()).ResponseAsync,
-            one => questions.AnswerQuestionAsync(Row(one % (Asked.Length * Loaves.Length))).ResponseAsync,
-            one => substitutions.VaryFormulaAsync(variant).ResponseAsync,
-            Unread(calls, "grpc.health.v1.Health", "Check", []),
-            Unread(calls, "swapsolver.v1.SubstitutionService", "VaryFormula", variant.ToByteArray()),
-            one => balances.CheckSwapAsync(plain).ResponseAsync);
+            Called(one => health.CheckAsync(new HealthCheckRequest()).ResponseAsync),
+            Called(one => questions.AnswerQuestionAsync(Row(one % (Asked.Length * Loaves.Length))).ResponseAsync),
+            Called(one => substitutions.VaryFormulaAsync(variant).ResponseAsync),
+            Called(Unread(calls, "grpc.health.v1.Health", "Check", [])),
+            Called(Unread(calls, "swapsolver.v1.SubstitutionService", "VaryFormula", variant.ToByteArray())),
+            Called(one => balances.CheckSwapAsync(plain).ResponseAsync));
         var (empty, again, kept, emptyUnread, keptUnread, checkedAgain) = (rates[0], rates[1], rates[2], rates[3], rates[4], rates[5]);
         // Beside an empty call of their own: thousands of new answers a second leave no room for those that were kept.
         var anew = await Rates(
-            one => health.CheckAsync(new HealthCheckRequest()).ResponseAsync,
-            one => balances.CheckSwapAsync(Named(plain, one)).ResponseAsync,
-            one => balances.CheckSwapAsync(Named(repaired, one)).ResponseAsync);
+            Called(one => health.CheckAsync(new HealthCheckRequest()).ResponseAsync),
+            (time, next) => CheckedOnStream(questions, "butter", "coconut-oil", time, next),
+            Called(one => balances.CheckSwapAsync(Check("butter", "coconut-oil", one)).ResponseAsync),
+            Called(one => balances.CheckSwapAsync(Check("walnut-meal", "sunflower-seed-flour", one)).ResponseAsync));
 
         return LoadPage.Write("How much is answered", [
             Found.Told("questions in words, a second", $"{rows}, {rate:0.0}"),
@@ -121,16 +127,53 @@ internal static class Throughput
             Found.Told("the same where neither's callers read what comes back", $"{keptUnread / emptyUnread:0.0000}"),
             Found.Told("size of that question and of its answer", $"{variant.CalculateSize()} and {answer.CalculateSize()} bytes"),
             Found.Told("a check that was asked before, beside an empty call", $"{checkedAgain / empty:0.0000}"),
-            Found.AtLeast("a check that needs no solve and was not asked before, beside an empty call", anew[1] / anew[0], 0.6),
-            Found.Told("a check that looks for a repair, beside an empty call", $"{anew[2] / anew[0]:0.0000}"),
+            Found.AtLeast("a check that needs no solve and was not asked before, on the stream of questions, beside an empty call", anew[1] / anew[0], 0.6),
+            Found.AtLeast("the same as a call of its own, which is told the range of each reading", anew[2] / anew[0], 0.6),
+            Found.Told("a check that looks for a repair, as a call of its own", $"{anew[3] / anew[0]:0.0000}"),
         ]);
     }
 
-    private static CheckSwapRequest Named(CheckSwapRequest check, int number)
+    /// <summary>A swap of another part of a line each time: it reads otherwise than those before.</summary>
+    private static CheckSwapRequest Check(string from, string to, int number) => new()
     {
-        var other = check.Clone();
-        other.Formula.DisplayName = $"Loaf {number}";
-        return other;
+        Formula = Loaves[0],
+        Swaps = { new Swap { From = $"ingredients/{from}", To = $"ingredients/{to}", FromGrams = PartOf(from, number) } },
+    };
+
+    private static double PartOf(string from, int number) =>
+        Loaves[0].Lines.First(line => line.Ingredient == $"ingredients/{from}").Grams - (number * LeastPart);
+
+    /// <summary>As many checks as are answered on one stream of questions in a while.</summary>
+    private static async Task<int> CheckedOnStream(QuestionService.QuestionServiceClient questions, string from, string to, TimeSpan time, Func<int> next)
+    {
+        using var stream = questions.AnswerQuestions();
+        using var room = new SemaphoreSlim(OnTheirWay);
+        var clock = Stopwatch.StartNew();
+        var asking = Task.Run(async () =>
+        {
+            while (clock.Elapsed < time)
+            {
+                await room.WaitAsync();
+                var check = new AskedFor { Kind = AskedFor.Types.Kind.Check, From = from, To = to, FromGrams = PartOf(from, next()) };
+                await stream.RequestStream.WriteAsync(new AnswerQuestionRequest { Formula = Loaves[0], Fields = check });
+            }
+
+            await stream.RequestStream.CompleteAsync();
+        });
+        var answered = 0;
+        while (await stream.ResponseStream.MoveNext(CancellationToken.None))
+        {
+            // Those that come after the time are few, and do not count.
+            answered += clock.Elapsed < time ? 1 : 0;
+            room.Release();
+            if (stream.ResponseStream.Current.Verdict != AnswerQuestionResponse.Types.Verdict.Yes)
+            {
+                throw new InvalidOperationException($"a check was answered otherwise: {stream.ResponseStream.Current}");
+            }
+        }
+
+        await asking;
+        return answered;
     }
 
     private static AnswerQuestionRequest Row(int number, bool isWeighedAnew = false)
@@ -195,29 +238,35 @@ internal static class Throughput
         return _ => calls.AsyncUnaryCall(asked, null, default, question).ResponseAsync;
     }
 
-    /// <summary>Calls a second of several callers, of each kind, in the order of the kinds.</summary>
-    private static async Task<double[]> Rates(params Func<int, Task>[] kinds)
+    /// <summary>Calls of several callers, as many as are answered in a while.</summary>
+    private static Func<TimeSpan, Func<int>, Task<int>> Called(Func<int, Task> call)
     {
-        var number = 0;
-        async Task<int> Ask(Func<int, Task> kind)
+        async Task<int> Ask(TimeSpan time, Func<int> next)
         {
             var (clock, done) = (Stopwatch.StartNew(), 0);
-            for (; clock.Elapsed < Measured; done++)
+            for (; clock.Elapsed < time; done++)
             {
-                await kind(Interlocked.Increment(ref number));
+                await call(next());
             }
 
             return done;
         }
 
-        async Task<int> Together(Func<int, Task> kind) => (await Task.WhenAll(Enumerable.Range(0, Callers).Select(_ => Ask(kind)))).Sum();
+        return async (time, next) => (await Task.WhenAll(Enumerable.Range(0, Callers).Select(_ => Ask(time, next)))).Sum();
+    }
+
+    /// <summary>Answers a second of each kind, in the order of the kinds.</summary>
+    /// <param name="kinds">Each asks for a while, and counts what is answered; every question has a number of its own.</param>
+    private static async Task<double[]> Rates(params Func<TimeSpan, Func<int>, Task<int>>[] kinds)
+    {
+        var number = 0;
         var calls = new int[kinds.Length];
         // The first round warms up.
         for (var round = 0; round <= Rounds; round++)
         {
             for (var kind = 0; kind < kinds.Length; kind++)
             {
-                var done = await Together(kinds[kind]);
+                var done = await kinds[kind](Measured, () => Interlocked.Increment(ref number));
                 calls[kind] += round == 0 ? 0 : done;
             }
         }

@@ -59,6 +59,40 @@ public sealed class AcidityLaws
         },
         iter: 1000);
 
+    /// <summary>Colours are only worded where the crumb may be so alkaline: what is passed over must not show.</summary>
+    [Fact]
+    public void A_crumb_that_may_not_reach_a_pH_has_a_range_that_ends_below_it()
+    {
+        var (passedOver, lookedAt) = (0, 0);
+        Gen.Select(AnyBatter, Gen.Double[0, 12], Gen.Double[-0.3, 1.5]).Sample(
+            (batter, soda, beyond) =>
+            {
+                var loaf = batter with { Lines = [.. batter.Lines, new Line(TestKitchen.Ingredient("baking-soda"), new Grams(soda))] };
+                if (ForecastKitchen.Acidity.ForetellCrumb(loaf, Draws.Typical) is not { } crumb)
+                {
+                    Assert.Null(ForecastKitchen.Acidity.CrumbMayReach(loaf, Draws.Typical, new Ph(7)));
+                    return;
+                }
+
+                var ph = new Ph(crumb.High.Value + beyond);
+                if (ForecastKitchen.Acidity.CrumbMayReach(loaf, Draws.Typical, ph)!.Value)
+                {
+                    Interlocked.Increment(ref lookedAt);
+                }
+                else
+                {
+                    Interlocked.Increment(ref passedOver);
+                    Assert.True(beyond > 0, $"passed over {-beyond} below the end of the range");
+                }
+
+                Assert.True(ForecastKitchen.Acidity.CrumbMayReach(loaf, Draws.Typical, crumb.Value), "its typical pH is reached");
+            },
+            iter: 1000);
+        // Both must have been seen, or nothing was shown.
+        Assert.True(passedOver > 100, $"{passedOver} passed over");
+        Assert.True(lookedAt > 100, $"{lookedAt} looked at");
+    }
+
     [Fact]
     public void Order_splitting_and_nothing_of_a_thing_change_no_pH() => AnyBatter.Sample(
         batter =>

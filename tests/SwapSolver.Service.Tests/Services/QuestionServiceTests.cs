@@ -303,6 +303,54 @@ public sealed class QuestionServiceTests(OpenKitchen kitchen)
         Assert.Contains("formulas/never-written", answers[3].Problem, StringComparison.Ordinal);
     }
 
+    /// <summary>Answers that are ready together leave in one piece; the last of a piece does not wait for more questions.</summary>
+    [Fact]
+    public async Task Hundreds_of_rows_each_have_the_answer_that_they_have_alone_and_none_waits_for_another_question()
+    {
+        const int Rows = 200;
+        AnswerQuestionRequest Row(int row) => new()
+        {
+            Row = row + 1,
+            Formula = Bakes.Hazelnut,
+            Fields = new AskedFor { Kind = Kind.Check, From = "butter", To = "coconut-oil", FromGrams = 5 + (row * 0.05) },
+        };
+        using var call = kitchen.Service.Questions.AnswerQuestions();
+        for (var row = 0; row < Rows; row++)
+        {
+            await call.RequestStream.WriteAsync(Row(row));
+        }
+
+        var answers = new List<AnswerQuestionResponse>();
+        using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(1));
+        while (answers.Count < Rows && await call.ResponseStream.MoveNext(patience.Token))
+        {
+            answers.Add(call.ResponseStream.Current);
+        }
+
+        await call.RequestStream.CompleteAsync();
+        Assert.False(await call.ResponseStream.MoveNext(patience.Token));
+        Assert.Equal(Enumerable.Range(1, Rows), answers.Select(answer => answer.Row));
+        Assert.All(answers, answer => Assert.Equal(Verdict.Yes, answer.Verdict));
+        foreach (var row in new[] { 0, 15, 16, Rows - 1 })
+        {
+            Assert.Equal(await Ask(Row(row)), answers[row]);
+        }
+    }
+
+    /// <summary>A reader is told what a baker is told who checks the swap, but for the readings.</summary>
+    [Fact]
+    public async Task A_check_in_fields_says_what_the_check_says()
+    {
+        var asked = await Ask(new AnswerQuestionRequest { Formula = Bakes.Hazelnut, Fields = new AskedFor { Kind = Kind.Check, From = "butter", To = "coconut-oil" } });
+        var check = await kitchen.Service.Balances.CheckSwapAsync(new CheckSwapRequest { Formula = Bakes.Hazelnut, Swaps = { new Swap { From = "ingredients/butter", To = "ingredients/coconut-oil" } } });
+        Assert.Equal(CheckSwapResponse.Types.Verdict.Balances, check.Verdict);
+        Assert.Equal(Verdict.Yes, asked.Verdict);
+        Assert.StartsWith(check.Reply, asked.Reply, StringComparison.Ordinal);
+        Assert.Equal(check.Cautions, asked.Cautions);
+        Assert.Equal(check.Swapped, asked.Formula);
+        Assert.Contains(check.Readings, reading => reading.Low < reading.High);
+    }
+
     private Task<AnswerQuestionResponse> Ask(string question) => Ask(new AnswerQuestionRequest { Formula = Bakes.Hazelnut, Question = question });
 
     private async Task<AnswerQuestionResponse> Ask(AnswerQuestionRequest request) => await kitchen.Service.Questions.AnswerQuestionAsync(request);

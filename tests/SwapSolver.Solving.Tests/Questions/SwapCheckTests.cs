@@ -30,6 +30,30 @@ public sealed class SwapCheckTests
         var told = string.Create(CultureInfo.InvariantCulture, $"in only {Math.Round(chance * 100)} of 100 kitchens");
         Assert.Equal(isUnlikely, measured.Yes(Ask.Search).Reply.Contains(told, StringComparison.Ordinal));
         Assert.Equal(isUnlikely, measured.Yes(Ask.Search).Reply.Contains("kitchens", StringComparison.Ordinal));
+
+        // Whoever is told no readings hears the same.
+        var (ranged, plain) = (measured.Yes(Ask.Search), measured.Yes(Ask.Search, withRanges: false));
+        Assert.Equal(ranged.Reply, plain.Reply);
+        Assert.Equal(ranged.Cautions.AsEnumerable(), plain.Cautions.AsEnumerable());
+        Assert.All(ranged.Readings.Zip(plain.Readings), pair => Assert.Equal(pair.First with { Low = pair.First.Value, High = pair.First.Value }, pair.Second));
+        Assert.Contains(ranged.Readings, reading => reading.Low.Value < reading.High.Value);
+    }
+
+    /// <summary>A few kitchens tell of a chance as all do, as near as their number allows.</summary>
+    [Theory]
+    [InlineData("butter", "coconut-oil", 25)]
+    [InlineData("water", "water", 235)]
+    [InlineData("walnut-meal", "hazelnut-flour", 200)]
+    [InlineData("walnut-meal", "pecan-meal", 200)]
+    public void A_few_kitchens_are_like_all_of_them(string from, string to, double grams)
+    {
+        var measured = Measured(from, to, grams);
+        using var all = new FactSamples(measured.Reference, measured.Swapped, Ask.Search.Bags);
+        using var few = new FactSamples(measured.Reference, measured.Swapped, Ask.Search.Bags, Bags.Few);
+        var (inAll, inFew) = (all.ChanceOfBalance(measured.Holds, measured.Reference, measured.Swapped), few.ChanceOfBalance(measured.Holds, measured.Reference, measured.Swapped));
+        // Five standard errors of a share that is even.
+        Assert.InRange(inFew, inAll - (5 * 0.5 / Math.Sqrt(Bags.Few)), inAll + (5 * 0.5 / Math.Sqrt(Bags.Few)));
+        Assert.Equal(0, inFew * Bags.Few % 1, 9);
     }
 
     [Theory]
