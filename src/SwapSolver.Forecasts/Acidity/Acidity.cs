@@ -59,7 +59,8 @@ public sealed record Acidity(LeaveningChemistry Chemistry, AcidityPractice Pract
         var none = Doubts.None();
         var typical = new ChargeBalance(Crumb(batter, none)).Solve();
         // Deviations add up as squares: where none of them takes as much as the root of their number's share of the way, all together do not
-        // take the whole. Charge falls as the pH rises: where it is none or below at a pH, the solution lies no higher.
+        // take the whole. Charge falls as the pH rises: where it is none or below at a pH, the solution lies no higher. The ionic strength is taken
+        // as the typical one, which a moved figure hardly moves.
         var share = typical.Ph + ((ph.Value - typical.Ph) / Math.Sqrt(Math.Max(1, none.Asked.Count)));
         bool MayPass(string doubt, bool high) => new ChargeBalance(Crumb(batter, Doubts.Moved(doubt, high))).ChargeAt(share, typical.IonicStrength) > 0;
         return typical.Ph >= ph.Value || none.Asked.Any(doubt => MayPass(doubt, high: false) || MayPass(doubt, high: true));

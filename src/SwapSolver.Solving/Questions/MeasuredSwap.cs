@@ -99,7 +99,8 @@ public sealed record MeasuredSwap(SwapCheck Check, Formula Reference, Formula Sw
     private double Chance(FactSamples some, Bags drawn)
     {
         var inSome = some.ChanceOfBalance(Holds, Reference, Swapped);
-        if (inSome >= SwapWords.EvenChance + (BeyondDoubt * 0.5 / Math.Sqrt(some.Kitchens)))
+        var standardError = Math.Sqrt(SwapWords.EvenChance * (1 - SwapWords.EvenChance) / some.Kitchens);
+        if (inSome >= SwapWords.EvenChance + (BeyondDoubt * standardError))
         {
             return inSome;
         }

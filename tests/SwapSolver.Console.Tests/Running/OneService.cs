@@ -13,10 +13,10 @@ internal static class OneService
 
     private static readonly ConcurrentQueue<string> Log = new();
 
-    /// <summary>What it said last: why it failed stands there and nowhere else.</summary>
-    public static string Said => string.Join(Environment.NewLine, Log.TakeLast(MostLines));
-
     private const int MostLines = 40;
+
+    /// <summary>What it said last: why it failed stands there and nowhere else.</summary>
+    public static string Said => string.Join(Environment.NewLine, Log);
 
     /// <summary>Where it listens, once it does.</summary>
     public static Task<string> AddressAsync() => Started.Value;
@@ -31,8 +31,8 @@ internal static class OneService
         start.RedirectStandardOutput = true;
         start.RedirectStandardError = true;
         var process = new Process { StartInfo = start };
-        process.OutputDataReceived += (_, line) => Log.Enqueue(line.Data ?? string.Empty);
-        process.ErrorDataReceived += (_, line) => Log.Enqueue(line.Data ?? string.Empty);
+        process.OutputDataReceived += (_, line) => Note(line.Data);
+        process.ErrorDataReceived += (_, line) => Note(line.Data);
         process.Start();
         process.BeginOutputReadLine();
         process.BeginErrorReadLine();
@@ -54,6 +54,15 @@ internal static class OneService
         }
 
         throw new InvalidOperationException($"the service that the tests share did not start: {Said}");
+    }
+
+    private static void Note(string? line)
+    {
+        Log.Enqueue(line ?? string.Empty);
+        if (Log.Count > MostLines)
+        {
+            Log.TryDequeue(out _);
+        }
     }
 
     private static int FreePort()
