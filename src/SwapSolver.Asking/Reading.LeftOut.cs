@@ -43,7 +43,7 @@ internal sealed partial class Reading
         }
 
         told = told with { Without = [.. goes.SelectMany(LeftOutBy).DistinctBy(wish => wish.Id)] };
-        foreach (var clause in goes.Where(clause => clause.First("contains") is not null || clause.First("need") is not null || clause.First("needed") is not null || IsOfInside(clause)))
+        foreach (var clause in goes.Where(clause => clause.First("contains") is not null || clause.First("need") is not null || clause.First("needed") is not null || IsOfInside(clause) || IsWhetherItBothers(clause)))
         {
             if (clause.First("needed") is { } needed && !question.Contains('?', StringComparison.Ordinal) && !IsAskedBefore(needed))
             {
@@ -87,6 +87,10 @@ internal sealed partial class Reading
 
     private static Clause LeavingOutWhatIs(Clause lack) =>
         lack with { Means = "WITHOUT", Parts = [.. lack.Parts.Select(part => part.Part == "from" ? part with { Part = "without" } : part)] };
+
+    /// <summary>Whether it is asked if something harms: is the psyllium a problem?</summary>
+    private bool IsWhetherItBothers(Clause clause) =>
+        clause.First("allergy") is { } word && word.Is("bother") && Before(clause.Parts[0].Lexeme).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop)).FirstOrDefault(lexeme => !lexeme.Is("article")) is { } asks && asks.Is("ask");
 
     private static bool IsOfInside(Clause clause) => clause.First("inside") is not null && clause.First("lack") is null;
 

@@ -110,10 +110,12 @@ internal sealed partial class Reading
     /// <summary>What may be asked for in place of something else.</summary>
     private static readonly ImmutableArray<string> Choosable = ["WITHOUT", "REPLACE", "SLICES", "FACTOR", "TIN", "ROUND", "SQUARE", "NAMED_TIN", "GOAL", "LESS", "MORE", "LINE_LESS", "LINE_MORE", "EGGS"];
 
+    private static bool IsChoosable(Clause clause) => Choosable.Contains(clause.Means) || clause.First("bigger") is not null;
+
     /// <summary>Says where two wishes may be meant one in place of the other: leave out the walnuts or make it less sweet?</summary>
     private void ReadChoices()
     {
-        foreach (var (first, second) in clauses.Zip(clauses.Skip(1)).Where(pair => !pair.First.IsNegated && !pair.Second.IsNegated && pair.First.Means != pair.Second.Means && Choosable.Contains(pair.First.Means) && Choosable.Contains(pair.Second.Means) && IsBehindOr(pair.Second)))
+        foreach (var (first, second) in clauses.Zip(clauses.Skip(1)).Where(pair => !pair.First.IsNegated && !pair.Second.IsNegated && pair.First.Means != pair.Second.Means && IsChoosable(pair.First) && IsChoosable(pair.Second) && IsBehindOr(pair.Second)))
         {
             assumed.Add(sentences.Say("asked-both", ("words", $"{first.Words} or {second.Words}")));
         }
