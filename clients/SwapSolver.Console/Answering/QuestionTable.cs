@@ -15,7 +15,7 @@ internal sealed class QuestionTable : IDisposable
 {
     /// <summary>What the columns may be called.</summary>
     public static readonly IReadOnlyList<string> Columns =
-        ["formula", "question", "without", "diet", "from", "from_grams", "also_from", "to", "slices", "mass_grams", "factor", "tin", "target"];
+        ["formula", "question", "without", "diet", "from", "from_grams", "also_from", "to", "also_to", "also_swaps", "slices", "mass_grams", "factor", "tin", "target"];
 
     /// <summary>Formulas that are kept read, so that a table of one formula reads its file once.</summary>
     private const int MostKept = 200;
@@ -112,7 +112,7 @@ internal sealed class QuestionTable : IDisposable
     /// <summary>The question in fields; null where no column of fields is filled.</summary>
     private AskedFor? Fields(List<string> problems)
     {
-        var fields = new AskedFor { From = Cell("from"), AlsoFrom = Cell("also_from"), To = Cell("to") };
+        var fields = new AskedFor { From = Cell("from"), AlsoFrom = Cell("also_from"), To = Cell("to"), AlsoTo = Cell("also_to") };
         fields.Without.AddRange(Cell("without").Split(Between, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
         if (Cell("diet") is { Length: > 0 } diet)
         {
@@ -155,6 +155,14 @@ internal sealed class QuestionTable : IDisposable
             fields.Tin = read;
         }
 
+        foreach (var also in Cell("also_swaps").Split(Between, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        {
+            if (Good(SwapBeside(also), "also_swaps", problems) is { } swap)
+            {
+                fields.AlsoSwaps.Add(new AskedSwap { From = IngredientId.OfResourceName(swap.From), To = IngredientId.OfResourceName(swap.To) });
+            }
+        }
+
         foreach (var target in Cell("target").Split(Between, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
             if (Good(TargetText.Read(target), "target", problems) is { } wanted)
@@ -165,6 +173,12 @@ internal sealed class QuestionTable : IDisposable
 
         return fields.CalculateSize() > 0 ? fields : null;
     }
+
+    /// <summary>What is swapped beside the first goes whole, and what comes in is dosed by what balances.</summary>
+    private static Checked<Swap> SwapBeside(string text) =>
+        SwapText.Read(text) is { IsGood: true, Value: var swap } && (swap.To.Length == 0 || swap.HasGrams || swap.HasFromGrams)
+            ? Checked<Swap>.Bad($"'{text}' stands beside another swap: something comes in, and no grams are given. Write X=Y, as butter=coconut-oil.")
+            : SwapText.Read(text);
 
     private double? Number(string column, List<string> problems)
     {

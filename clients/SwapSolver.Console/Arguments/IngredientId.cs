@@ -11,4 +11,7 @@ internal static class IngredientId
         var id = text.Trim();
         return id.StartsWith(Collection, StringComparison.Ordinal) ? id : Collection + id;
     }
+
+    /// <summary>The bare id of a resource name.</summary>
+    public static string OfResourceName(string name) => name[Collection.Length..];
 }

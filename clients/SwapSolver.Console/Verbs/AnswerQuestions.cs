@@ -13,7 +13,7 @@ internal sealed class AnswerQuestions
 {
     private readonly Argument<string> file = new("QUESTIONS.csv")
     {
-        Description = "A table with the columns formula (a file, or formulas/ID) and question; in place of words the columns without, diet, from, from_grams, also_from, to, slices, mass_grams, factor, tin and target.",
+        Description = "A table with the columns formula (a file, or formulas/ID) and question; in place of words the columns without, diet, from, from_grams, also_from, to, also_to, also_swaps (as X=Y), slices, mass_grams, factor, tin and target.",
     };
 
     private readonly Option<string?> outFile = new("--out")

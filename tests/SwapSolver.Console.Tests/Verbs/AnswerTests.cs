@@ -49,6 +49,30 @@ public sealed class AnswerTests : IDisposable
         Assert.Equal(rows[0].Formula, rows[1].Formula);
     }
 
+    [Fact]
+    public async Task Two_swaps_and_two_things_that_come_in_are_asked_in_columns_as_in_words()
+    {
+        var answers = Path.Combine(folder.FullName, "beside.jsonl");
+        var asked = Write(
+            "beside.csv",
+            """
+            formula,question,from,to,also_to,also_swaps
+            formulas/vanilla-muffins,Could I use ghee for the butter and xylitol for the erythritol?,,,,
+            formulas/vanilla-muffins,,butter,ghee,,erythritol=xylitol
+            formulas/vanilla-muffins,Can I use baking soda and cream of tartar instead of baking powder?,,,,
+            formulas/vanilla-muffins,,baking-powder-phosphate,baking-soda,cream-of-tartar,
+            formulas/vanilla-muffins,,butter,ghee,,erythritol=xylitol:80
+            """);
+        (await BuiltConsole.Run("answer", asked, "--out", answers)).Ends(1);
+        var rows = (await File.ReadAllLinesAsync(answers)).Select(AnswerQuestionResponse.Parser.ParseJson).ToList();
+        Assert.Equal("xylitol", Assert.Single(rows[0].UnderstoodAs.AlsoSwaps).To);
+        Assert.Equal(rows[0].UnderstoodAs.AlsoSwaps, rows[1].UnderstoodAs.AlsoSwaps);
+        Assert.Equal(rows[0].Formula, rows[1].Formula);
+        Assert.NotEmpty(rows[2].UnderstoodAs.AlsoTo);
+        Assert.Equal(rows[2].Formula, rows[3].Formula);
+        Assert.Contains("also_swaps", rows[4].Problem, StringComparison.Ordinal);
+    }
+
     public void Dispose() => folder.Delete(recursive: true);
 
     private string Write(string name, string text)
