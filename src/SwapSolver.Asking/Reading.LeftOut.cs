@@ -158,10 +158,10 @@ internal sealed partial class Reading
         }
 
         var named = clause.All("without").ToList();
-        if (named.Count == 2 && JoinsBetween(named[0], named[1]).All(join => join.Text == ","))
+        if (named.Count > 1 && (named.Count == 2 || !meaning.IsOwn(named[^1].Thing!)) && JoinsBetween(named[^2], named[^1]).All(join => join.Text == ","))
         {
-            // Two names with a comma between may be one that goes and one that comes.
-            assumed.Add(sentences.Say("asked-list", ("words", $"{named[0].Text}, {named[1].Text}")));
+            // Behind a comma may stand what comes for what goes.
+            assumed.Add(sentences.Say("asked-list", ("words", string.Join(", ", named.Select(lexeme => lexeme.Text)))));
         }
 
         if (named.Count > 1 && (clause.First("both")?.Is("either") is true || (IsChoice(clause) && JoinsBetween(named[0], named[^1]).Any(join => join.Text == "or"))))

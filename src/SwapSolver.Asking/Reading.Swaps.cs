@@ -127,11 +127,12 @@ internal sealed partial class Reading
         }
     }
 
-    /// <summary>Whether what is had is said in another sentence than a question, and does not what that does of which it is asked: I only have
-    /// salted butter. Can I leave out the flax?</summary>
+    /// <summary>Whether what is had does not what that does of which it is asked, but what another line does, or is said in another sentence than
+    /// the question: I only have salted butter, can I leave out the flax?</summary>
     private bool IsOfSomethingElse(Clause had, Lexeme asked, Lexeme gone) =>
-        SentenceOf(had.Parts[0].Lexeme) != SentenceOf(asked) && had.First("to") is { } one && !one.Thing!.IsMadeOf && !meaning.DoesTheSame(one, gone, isOwnToo: true)
-        && lexemes.Any(lexeme => (lexeme.Is("ask") || lexeme.Is("what") || lexeme.Is("how")) && SentenceOf(lexeme) == SentenceOf(asked));
+        had.First("to") is { } one && !one.Thing!.IsMadeOf && !meaning.DoesTheSame(one, gone, isOwnToo: true)
+        && ((Behind(one).Any(lexeme => ReferenceEquals(lexeme, gone)) && meaning.DoesAsAnother(one, gone))
+            || (SentenceOf(had.Parts[0].Lexeme) != SentenceOf(asked) && lexemes.Any(lexeme => (lexeme.Is("ask") || lexeme.Is("what") || lexeme.Is("how")) && SentenceOf(lexeme) == SentenceOf(asked))));
 
     /// <summary>Whether a factor stands just before a name: double the flax is no loaf of twice the size.</summary>
     private bool IsOfOneThing(Clause factor) =>
@@ -250,7 +251,7 @@ internal sealed partial class Reading
         }
 
         // Beside what is left out it can only come in place of something that goes: no dairy, would coconut oil do?
-        if (named is not null && !IsDisliked(named) && !IsOfHealth(named) && (meaning.OneThatDoesTheSame(named) ?? (IsAllOfIt(named) && named.Thing!.Says is null && !clauses.Any(clause => clause.IsNegated) && told.Without.IsEmpty ? meaning.OtherLike(named) : null)) is var (own, newcomer) && told.Without.All(wish => own.Allergens.Carries(wish.Id) || own.Groups.Contains(wish.Id)))
+        if (named is not null && !IsDisliked(named) && !IsOfHealth(named) && (meaning.OneThatDoesTheSame(named) ?? (IsAllOfIt(named) && named.Thing!.Says is null && !clauses.Any(clause => clause.IsNegated) && told.Without.IsEmpty ? meaning.OtherLike(named) : null)) is var (own, newcomer) && (IsAllThereIs || told.Without.All(wish => own.Allergens.Carries(wish.Id) || own.Groups.Contains(wish.Id))))
         {
             unread.RemoveAll(lexeme => ReferenceEquals(lexeme, named) || lexeme.Is("use") || lexeme.Is("alone"));
             assumed.Add(sentences.Say(named.Thing!.IsMadeOf ? "asked-made-for" : "asked-in-place-of", ("to", newcomer.Name), ("from", own.Name)));

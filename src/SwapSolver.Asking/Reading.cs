@@ -144,6 +144,7 @@ internal sealed partial class Reading(
         }
 
         ReadBesidesRise(kind);
+        ReadOtherBake(kind);
         // Whether it suits a way of eating is for the reader to say: what a slice has is told.
         problems.AddRange(All("FIGURES").Where(clause => kind == QuestionKind.Figures && clause.Parts.Any(part => part.Lexeme.Is("topic"))).Select(clause => sentences.Say("asked-unsupported", ("words", clause.Words))));
         if (kind == QuestionKind.Bake)

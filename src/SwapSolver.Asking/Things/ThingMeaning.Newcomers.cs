@@ -86,6 +86,18 @@ internal sealed partial class ThingMeaning
             && (line.Thing!.Ingredient is { } exact && IsInFormula(exact.Id) ? IsAlike(comes, exact) : Own(line.Thing).Where(one => IsAlike(comes, one)).ToList() is [_]);
     }
 
+    /// <summary>Whether something that the formula lacks has the role of another line than one: ghee does not what the salt does, but what the butter does.
+    /// What gels may bind for an egg, whatever else gels.</summary>
+    /// <param name="newcomer">What is named.</param>
+    /// <param name="line">The one line.</param>
+    public bool DoesAsAnother(Lexeme newcomer, Lexeme line)
+    {
+        var lines = Own(line.Thing!);
+        return newcomer.Thing is { Says: null } thing && Named(thing) is { } comes && !IsInFormula(comes.Id)
+            && !(comes.Role == Role.Gel && lines.Any(one => one.Role == Role.Egg))
+            && !lines.Any(one => IsAlike(comes, one)) && Ingredients.Any(one => IsAlike(comes, one));
+    }
+
     /// <summary>Whether one does what the other does, in whole or in part: soda is the base of baking powder.</summary>
     public static bool IsAlike(Ingredient one, Ingredient other) => one.Role == other.Role || (Frees(one) && Frees(other)) || (IsProtein(one) && IsProtein(other));
 

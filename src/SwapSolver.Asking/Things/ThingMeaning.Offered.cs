@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using SwapSolver.Asking.Text;
+using SwapSolver.Kitchen.Ingredients;
+
+namespace SwapSolver.Asking.Things;
+
+/// <content>What is offered by its bare name behind what goes: no butter, coconut oil?</content>
+internal sealed partial class ThingMeaning
+{
+    /// <summary>What is asked in two words, and left away by who writes shortly: would it do?</summary>
+    private static readonly Lexeme Asked = new("would", ImmutableDictionary<string, string>.Empty.Add("ask", string.Empty).Add("stands", string.Empty).Add(Lexeme.Filler, string.Empty), null);
+
+    /// <summary>Says before a bare name that it is asked about: it is the last before the question mark, the formula has it not, and it does what something
+    /// does that goes before it. Nobody asks to leave out what is not there.</summary>
+    public ImmutableArray<Lexeme> WithOfferedAsked(ImmutableArray<Lexeme> lexemes)
+    {
+        var comma = lexemes.Length - 1;
+        while (comma >= 0 && lexemes[comma].Text != ",")
+        {
+            comma--;
+        }
+
+        if (comma < 1 || lexemes[(comma + 1)..].Where(lexeme => !lexeme.Is("perhaps")).ToList() is not [{ Thing: { LeftOut: null } offered } name, { Text: "?" }] || NamedNew(offered) is not { } comes)
+        {
+            return lexemes;
+        }
+
+        var list = lexemes[..comma].Reverse().TakeWhile(lexeme => lexeme.Thing is not null || lexeme.Is("join") || (lexeme.Is("article") && !lexeme.Is("out"))).ToList();
+        return list.Any(goes => goes.Thing is { } gone && (DoesTheSame(name, goes) || (comes.Role is Role.Gel or Role.Egg && Own(gone).Any(one => one.Role == Role.Egg))))
+            && lexemes[..(comma - list.Count)].LastOrDefault() is { } word && (word.Is("out") || word.Is("lack"))
+            ? lexemes.Insert(comma + 1, Asked)
+            : lexemes;
+    }
+}
