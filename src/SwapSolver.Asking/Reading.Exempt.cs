@@ -26,6 +26,27 @@ internal sealed partial class Reading
         }
     }
 
+    /// <summary>Whether something will do that goes by what is to be left out is answered with no: dairy free please, is ghee ok?</summary>
+    private void ReadWelcome()
+    {
+        foreach (var name in unread.Where(lexeme => lexeme.Thing is not null && Behind(lexeme).FirstOrDefault()?.Is("welcome") is true && JustBefore(lexeme)?.Is("ask") is true))
+        {
+            if ((name.Thing!.Ingredient ?? meaning.LineOf(name)) is not { } food)
+            {
+                continue;
+            }
+
+            if (told.Without.FirstOrDefault(wish => LeavesOut(wish, food)) is { } wish)
+            {
+                assumed.Add(sentences.Say("asked-holds", ("to", food.Name), ("wish", wish.Word.Replace('-', ' '))));
+            }
+            else if (IsAgainstDiet(food))
+            {
+                assumed.Add(sentences.Say("asked-not-suits", ("to", food.Name), ("wish", told.Diet.ToLowerInvariant())));
+            }
+        }
+    }
+
     /// <summary>Where nobody eats so, or is ill so, nothing is left out: neither vegan nor gluten free.</summary>
     private void ReadNobody()
     {

@@ -109,6 +109,7 @@ internal sealed partial class Reading(
         ReadGuess(isPart);
         ReadHarm();
         ReadExempt();
+        ReadWelcome();
         if (told.From.Length > 0 && All("FACTOR").FirstOrDefault(IsOfOneThing) is { } ofOne)
         {
             // Half the butter and olive oil for the rest is no half of the cake.

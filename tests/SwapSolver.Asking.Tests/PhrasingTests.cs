@@ -96,6 +96,11 @@ public sealed class PhrasingTests
     [InlineData("hazelnut-tin-loaf", "I only have 120 g of hazelnut flour", "read as 0.667 times the formula, which has 180 g")]
     [InlineData("hazelnut-tin-loaf", "egg substitute?", "what can stand in for 'egg substitute'")]
     [InlineData("cocoa-cake", "a slice mustn't go beyond 220 kcal", "read as a wish for at most that")]
+    [InlineData("hazelnut-tin-loaf", "is the psyllium a problem?", "read as a question whether it can be made without that")]
+    [InlineData("hazelnut-tin-loaf", "leave out the eggs or make it bigger?", "read as a wish for both")]
+    [InlineData("hazelnut-tin-loaf", "I only have olive oil. Skip the salt?", "olive oil was taken to come in place of unsalted butter")]
+    [InlineData("pumpkin-spice-cake", "Dairy free version please, also is ghee ok?", "No: ghee holds milk")]
+    [InlineData("cocoa-cake", "I'm vegan, is butter ok?", "No: unsalted butter is not vegan")]
     public void What_is_taken_for_granted_is_said(string formula, string question, string taken) =>
         Assert.Contains(TestQuestions.Read(formula, question).Assumed, said => said.Contains(taken, StringComparison.Ordinal));
 
@@ -122,6 +127,8 @@ public sealed class PhrasingTests
     [InlineData("cocoa-cake", "how long to bake with ghee instead of butter", "The time is that of the loaf with nothing else changed")]
     [InlineData("cocoa-cake", "drop the eggs instead of the butter", "It cannot be asked that something be kept (instead of butter)")]
     [InlineData("cocoa-cake", "in ounces please, without butter", "Not read: in ounces")]
+    [InlineData("hazelnut-tin-loaf", "Can I make buns from this, no eggs?", "'buns' would be another bake")]
+    [InlineData("almond-rolls", "Can I bake it in a tin, without the whey?", "'in a tin' would be another bake")]
     public void What_is_left_of_a_question_is_said(string formula, string question, string problem)
     {
         var told = TestQuestions.Read(formula, question);
