@@ -42,7 +42,15 @@ internal sealed partial class Reading
             return true;
         }
 
-        if (goal.Is("praising") && IsTold(goal))
+        if (goal.Is("praising") && JustBefore(goal) is { } alike && (alike.Text == "as" || alike.Is("likewise")))
+        {
+            // As moist as it is, with less butter.
+            problems.Add(sentences.Say("asked-keep", ("words", $"{alike.Text} {clause.Words}")));
+            isTurned |= clauses.All(other => other == clause || other.Means == "IDLE");
+            return true;
+        }
+
+        if (goal.Is("praising") && (IsTold(goal) || JustBefore(goal) is { Text: "how" }))
         {
             // That it came out soft is no wish that it be.
             NotRead(clause.Words);

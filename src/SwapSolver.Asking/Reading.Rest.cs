@@ -56,6 +56,22 @@ internal sealed partial class Reading
             NotRead(fact.Text);
         }
 
+        foreach (var (more, many) in lexemes.Zip(lexemes.Skip(1)).Where(pair => pair.First.Is("more") && IsUnread(pair.First) && IsUnread(pair.Second) && (pair.Second.Is("slice") || pair.Second.Is("loaf"))))
+        {
+            // More slices, and softer: nobody says how many.
+            NotRead($"{more.Text} {many.Text}");
+        }
+
+        foreach (var (alike, high) in lexemes.Zip(lexemes.Skip(1)).Where(pair => pair.First.Text == "as" && pair.Second.Is("praising") && IsUnread(pair.Second)))
+        {
+            problems.Add(sentences.Say("asked-keep", ("words", $"{alike.Text} {high.Text}")));
+        }
+
+        foreach (var still in lexemes.Where(lexeme => lexeme.Is("stillso")))
+        {
+            problems.Add(sentences.Say("asked-keep", ("words", still.Text)));
+        }
+
         foreach (var after in lexemes.Where(lexeme => lexeme.Is(Lexeme.NamedAfter) && !meaning.IsBorne(lexeme.Means(Lexeme.NamedAfter))))
         {
             // A walnut loaf is no loaf of hazelnuts.

@@ -42,7 +42,11 @@ internal sealed partial class Reading
             {
                 NotRead(clause.Words);
             }
-            else if (!ReadSize(clause))
+            else if (IsDose(clause))
+            {
+                problems.Add(sentences.Say("asked-amount", ("words", clause.Words)));
+            }
+            else if (IsOfPiece(clause) || !ReadSize(clause))
             {
                 unread.AddRange(clause.Parts.Select(part => part.Lexeme));
             }
@@ -59,6 +63,11 @@ internal sealed partial class Reading
             problems.Add(sentences.Say("asked-sizes", ("words", Phrases.List(All("MASS", "PIECES", "FACTOR", "NAMED_TIN", "LONG_TIN", "TIN", "SQUARE", "ROUND", "BARE_TIN").Select(clause => clause.Words)))));
         }
 
+        if (told.MassGrams is { } dough && !All("BAKE", "HOW_LONG").Any() && lexemes.Any(lexeme => lexeme.Is("weighedbaked")))
+        {
+            assumed.Add(sentences.Say("asked-dough-weight", ("value", Said(dough))));
+        }
+
         if (told.IsSized && lexemes.FirstOrDefault(IsOfTwoTins) is { } both)
         {
             Refused("asked-unsupported", both.Text);
@@ -72,6 +81,19 @@ internal sealed partial class Reading
 
         unread.AddRange(All("DEPTH").Where(clause => clause != Depth || told.Tin is null).SelectMany(clause => clause.Parts).Select(part => part.Lexeme));
     }
+
+    /// <summary>The least share of the dough that a weight beside a swap is taken for [1]: less may be what comes in; our estimate, no source.</summary>
+    private const double LeastShareOfDough = 0.5;
+
+    /// <summary>Whether a weight may be that of what comes in, as it stands by itself behind a swap: ghee instead of butter, 100 g.</summary>
+    private bool IsDose(Clause clause) =>
+        clause is { Means: "MASS", Parts: [{ Lexeme: var begun }, { Part: "mass" }] } && SizeReader.MassOf(clause) < formula.BatterMass.Value * LeastShareOfDough
+        && Before(begun).LastOrDefault() is { } before && (before.Is("join") || before.Is(Lexeme.Stop) || before.Text is "(" or "is")
+        && clauses.TakeWhile(other => other != clause).LastOrDefault() is { IsNegated: false, Means: "REPLACE" or "LACK" };
+
+    /// <summary>Whether two sides are those of a piece, and of no tin: pieces of 4 x 4 cm.</summary>
+    private bool IsOfPiece(Clause clause) =>
+        clause.Means == "TIN" && Before(clause.Parts[0].Lexeme).LastOrDefault(lexeme => !lexeme.Is("article")) is { } before && before.Is("slice") && clause.First("tin") is null;
 
     /// <summary>Whether a word is of two tins: both my 1 lb tins.</summary>
     private bool IsOfTwoTins(Lexeme word) =>

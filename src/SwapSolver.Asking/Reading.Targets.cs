@@ -141,4 +141,9 @@ internal sealed partial class Reading
             NotRead(whole.Text);
         }
     }
+
+    /// <summary>Whether it is asked if one has so much as it stands: is a slice under 3 g?</summary>
+    private bool IsAskedOfOne() =>
+        lexemes.Zip(lexemes.Skip(1)).FirstOrDefault(pair => pair.First.Text is "is" or "has" or "are" or "is there") is ({ } asks, { } one) && !Before(asks).Any(lexeme => !lexeme.MayBeSkipped)
+        && (one.Is("per") || one.Text == "it" || one.Is("below") || one.Is("above"));
 }

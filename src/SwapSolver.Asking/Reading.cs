@@ -153,7 +153,7 @@ internal sealed partial class Reading(
             ReadBesidesBaking();
         }
 
-        if (lexemes.Any(lexeme => lexeme.Is("asis")) && (kind == QuestionKind.Resize || kind == QuestionKind.Reformulate || (kind == QuestionKind.Variant && clauses.Any(clause => clause.First("free") is not null || clause.Means == "DIET"))))
+        if ((lexemes.Any(lexeme => lexeme.Is("asis")) || IsAskedOfOne()) && (kind == QuestionKind.Resize || kind == QuestionKind.Reformulate || (kind == QuestionKind.Variant && clauses.Any(clause => clause.First("free") is not null || clause.Means == "DIET"))))
         {
             assumed.Add(sentences.Say("asked-as-is"));
         }

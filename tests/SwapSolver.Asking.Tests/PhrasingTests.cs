@@ -101,6 +101,8 @@ public sealed class PhrasingTests
     [InlineData("hazelnut-tin-loaf", "I only have olive oil. Skip the salt?", "olive oil was taken to come in place of unsalted butter")]
     [InlineData("pumpkin-spice-cake", "Dairy free version please, also is ghee ok?", "No: ghee holds milk")]
     [InlineData("cocoa-cake", "I'm vegan, is butter ok?", "No: unsalted butter is not vegan")]
+    [InlineData("hazelnut-tin-loaf", "The baked loaf should weigh 700 g", "700 g was read as what the dough weighs before it is baked")]
+    [InlineData("cocoa-cake", "is a slice under 3 g net?", "Whether it is so as it stands was read as a wish")]
     public void What_is_taken_for_granted_is_said(string formula, string question, string taken) =>
         Assert.Contains(TestQuestions.Read(formula, question).Assumed, said => said.Contains(taken, StringComparison.Ordinal));
 
@@ -129,6 +131,9 @@ public sealed class PhrasingTests
     [InlineData("cocoa-cake", "in ounces please, without butter", "Not read: in ounces")]
     [InlineData("hazelnut-tin-loaf", "Can I make buns from this, no eggs?", "'buns' would be another bake")]
     [InlineData("almond-rolls", "Can I bake it in a tin, without the whey?", "'in a tin' would be another bake")]
+    [InlineData("hazelnut-tin-loaf", "milk instead of water, 260 g", "The amount was not read: 260 g")]
+    [InlineData("cocoa-cake", "just as moist without the butter", "be kept (as moist)")]
+    [InlineData("hazelnut-tin-loaf", "more slices and softer", "Not read: more slices")]
     public void What_is_left_of_a_question_is_said(string formula, string question, string problem)
     {
         var told = TestQuestions.Read(formula, question);
