@@ -91,9 +91,11 @@ internal sealed partial class Reading
         && Before(begun).LastOrDefault() is { } before && (before.Is("join") || before.Is(Lexeme.Stop) || before.Text is "(" or "is")
         && clauses.TakeWhile(other => other != clause).LastOrDefault() is { IsNegated: false, Means: "REPLACE" or "LACK" };
 
-    /// <summary>Whether two sides are those of a piece, and of no tin: pieces of 4 x 4 cm.</summary>
+    /// <summary>Whether two sides are those of a piece, or rows of pieces, and of no tin: pieces of 4 x 4 cm; cut 4 x 4.</summary>
     private bool IsOfPiece(Clause clause) =>
-        clause.Means == "TIN" && Before(clause.Parts[0].Lexeme).LastOrDefault(lexeme => !lexeme.Is("article")) is { } before && before.Is("slice") && clause.First("tin") is null;
+        clause.Means == "TIN" && clause.First("tin") is null
+        && (Before(clause.Parts[0].Lexeme).LastOrDefault(lexeme => !lexeme.Is(Lexeme.Filler)) is { } before && (before.Is("slice") || before.Is("cutinto") || before.Text is "cut")
+            || (clause.First("length") is null && Behind(clause.Parts[^1].Lexeme).FirstOrDefault()?.Is("slice") is true));
 
     /// <summary>Whether a word is of two tins: both my 1 lb tins.</summary>
     private bool IsOfTwoTins(Lexeme word) =>
