@@ -11,12 +11,11 @@ internal sealed partial class Reading
 
     private void ReadOtherBake(QuestionKind kind)
     {
+        unread.RemoveAll(IsMade);
         if (kind is not (QuestionKind.Variant or QuestionKind.Check or QuestionKind.Replace or QuestionKind.Reformulate) || told.IsSized)
         {
             return;
         }
-
-        unread.RemoveAll(IsMade);
 
         var other = lexemes.Where(IsOtherBake).Select(lexeme => lexeme.Text)
             .Concat(lexemes.Where(IsOtherTin).Select(lexeme => $"{JustBefore(lexeme)!.Text} {lexeme.Text}"));

@@ -77,9 +77,9 @@ internal sealed partial class Reading
             (outLexeme, inLexeme) = (inLexeme, outLexeme);
         }
 
-        if (first.First("out")?.Is("bodily") is true)
+        if (first.First("out")?.Is("bodily") is true || IsAilingBesides(outLexeme, inLexeme))
         {
-            // What somebody is allergic to stays out, whatever comes in for one line of it.
+            // What somebody is allergic to stays out, whatever comes in for one line of it: what instead of the eggs? She's allergic.
             told = told with { Without = [.. told.Without.Concat(meaning.LeftOut(outLexeme, isAllergy: true)).DistinctBy(wish => wish.Id)] };
         }
 
@@ -133,6 +133,12 @@ internal sealed partial class Reading
         had.First("to") is { } one && !one.Thing!.IsMadeOf && !meaning.DoesTheSame(one, gone, isOwnToo: true)
         && ((Behind(one).Any(lexeme => ReferenceEquals(lexeme, gone)) && meaning.DoesAsAnother(one, gone))
             || (SentenceOf(had.Parts[0].Lexeme) != SentenceOf(asked) && lexemes.Any(lexeme => (lexeme.Is("ask") || lexeme.Is("what") || lexeme.Is("how")) && SentenceOf(lexeme) == SentenceOf(asked))));
+
+    /// <summary>Whether somebody is said to be allergic, and not to what: it is to what goes.</summary>
+    private bool IsAilingBesides(Lexeme goes, Lexeme? comes) =>
+        !All("WITHOUT").Any() && unread.FirstOrDefault(lexeme => lexeme.Is("bodily")) is { } ailing
+        && !(JustBefore(ailing) is { } before && (before.Is("not") || before.Is("nobody") || before.Is("lack") || before.Is("out") || before.Is(Lexeme.Unknown)))
+        && !lexemes.Any(lexeme => lexeme.Thing is not null && SentenceOf(lexeme) == SentenceOf(ailing) && !IsOneOf(lexeme, goes) && !(comes is not null && IsOneOf(lexeme, comes)));
 
     /// <summary>Whether a factor stands just before a name: double the flax is no loaf of twice the size.</summary>
     private bool IsOfOneThing(Clause factor) =>

@@ -147,6 +147,7 @@ public sealed class PhrasingTests
     [InlineData("almond-rolls", "I'm allergic to whey", "VARIANT without=milk")]
     [InlineData("seeded-free-form-loaf", "egg free, aquafaba instead", "REPLACE without=egg from=egg-whole to=aquafaba")]
     [InlineData("hazelnut-tin-loaf", "a no egg loaf with 20 slices", "VARIANT without=egg slices=20")]
+    [InlineData("hazelnut-tin-loaf", "What can I use in place of eggs? My daughter is allergic.", "REPLACE without=egg from=egg-whole")]
     public void What_somebody_is_allergic_to_stays_out_whatever_comes_in_for_it(string formula, string question, string understood) =>
         Assert.Equal(understood, TestQuestions.Words(TestQuestions.Read(formula, question)));
 
