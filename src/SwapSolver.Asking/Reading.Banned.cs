@@ -62,7 +62,7 @@ internal sealed partial class Reading
             || (All("TO").Select(clause => clause.First("to")).FirstOrDefault() ?? OnlyThingUnread()) is not { } named || IsDisliked(named) || IsOfHealth(named)
             || !IsSaidWith(named, "ask", "what")
             || lexemes.Any(lexeme => lexeme.Is("addto")) || unread.Any(lexeme => lexeme.Is(Lexeme.Unknown) && SentenceOf(lexeme) == SentenceOf(named))
-            || meaning.InPlaceOf(named, IsSaidWith(named, "stands", "use", "put", "goin", "replaces", "instead", "inplace", "alone") && !IsSaidWith(named, "besides"), IsSaidWith(named, "replaces", "instead", "inplace", "standin"), [.. formula.Lines.Select(line => line.Ingredient).Distinct().Where(GoesAnyway)]) is not var (going, coming))
+            || meaning.InPlaceOf(named, IsSaidWith(named, "stands", "welcome", "use", "put", "goin", "replaces", "instead", "inplace", "alone") && !IsSaidWith(named, "besides"), IsSaidWith(named, "replaces", "instead", "inplace", "standin"), [.. formula.Lines.Select(line => line.Ingredient).Distinct().Where(GoesAnyway)]) is not var (going, coming))
         {
             return false;
         }

@@ -14,21 +14,23 @@ internal sealed partial class ThingMeaning
     /// does that goes before it. Nobody asks to leave out what is not there.</summary>
     public ImmutableArray<Lexeme> WithOfferedAsked(ImmutableArray<Lexeme> lexemes)
     {
-        var comma = lexemes.Length - 1;
-        while (comma >= 0 && lexemes[comma].Text != ",")
+        var parting = lexemes.Length - 2;
+        while (parting >= 0 && !(lexemes[parting].Text == "," || lexemes[parting].Is(Lexeme.Stop)))
         {
-            comma--;
+            parting--;
         }
 
-        if (comma < 1 || lexemes[(comma + 1)..].Where(lexeme => !lexeme.Is("perhaps")).ToList() is not [{ Thing: { LeftOut: null } offered } name, { Text: "?" }] || NamedNew(offered) is not { } comes)
+        if (parting < 1 || lexemes[(parting + 1)..].Where(lexeme => !lexeme.Is("perhaps")).ToList() is not [{ Thing: { LeftOut: null } offered } name, { Text: "?" }] || NamedNew(offered) is not { } comes)
         {
             return lexemes;
         }
 
-        var list = lexemes[..comma].Reverse().TakeWhile(lexeme => lexeme.Thing is not null || lexeme.Is("join") || (lexeme.Is("article") && !lexeme.Is("out"))).ToList();
-        return list.Any(goes => goes.Thing is { } gone && (DoesTheSame(name, goes) || (comes.Role is Role.Gel or Role.Egg && Own(gone).Any(one => one.Role == Role.Egg))))
-            && lexemes[..(comma - list.Count)].LastOrDefault() is { } word && (word.Is("out") || word.Is("lack"))
-            ? lexemes.Insert(comma + 1, Asked)
+        // Behind what goes may stand that it is an allergy: nut allergy, sunflower seed flour?
+        var behind = lexemes[..parting].Reverse().TakeWhile(lexeme => lexeme.Thing is null && !lexeme.Is("out")).ToList();
+        var list = lexemes[..(parting - behind.Count)].Reverse().TakeWhile(lexeme => lexeme.Thing is not null || lexeme.Is("join") || (lexeme.Is("article") && !lexeme.Is("out"))).ToList();
+        var isGoing = behind.Any(lexeme => lexeme.Is("allergy") || lexeme.Is("free")) || (lexemes[..(parting - behind.Count - list.Count)].LastOrDefault() is { } word && (word.Is("out") || word.Is("lack")));
+        return isGoing && list.Any(goes => goes.Thing is { } gone && (DoesTheSame(name, goes) || (comes.Role is Role.Gel or Role.Egg && Own(gone).Any(one => one.Role == Role.Egg))))
+            ? lexemes.Insert(parting + 1, Asked)
             : lexemes;
     }
 }
