@@ -58,6 +58,14 @@ internal sealed partial class Reading
             return true;
         }
 
+        if (goal.Is("comparative") && Behind(goal).FirstOrDefault() is { } later && later.Is("later") && !Before(goal).Any(lexeme => lexeme.Is("wish")))
+        {
+            // How it is the next day is of how it keeps.
+            NotRead($"{clause.Words} {later.Text}");
+            isTurned |= clauses.All(other => other == clause || other.Means == "IDLE");
+            return true;
+        }
+
         if (!IsForetold(clause))
         {
             return false;

@@ -85,11 +85,11 @@ internal sealed partial class Reading
     /// <summary>The least share of the dough that a weight beside a swap is taken for [1]: less may be what comes in; our estimate, no source.</summary>
     private const double LeastShareOfDough = 0.5;
 
-    /// <summary>Whether a weight may be that of what comes in, as it stands by itself behind a swap: ghee instead of butter, 100 g.</summary>
+    /// <summary>Whether a weight may be that of what comes in, or of what is in it, as it stands by itself behind a swap or another wish: ghee instead of butter, 100 g.</summary>
     private bool IsDose(Clause clause) =>
         clause is { Means: "MASS", Parts: [{ Lexeme: var begun }, { Part: "mass" }] } && SizeReader.MassOf(clause) < formula.BatterMass.Value * LeastShareOfDough
         && Before(begun).LastOrDefault() is { } before && (before.Is("join") || before.Is(Lexeme.Stop) || before.Text is "(" or "is")
-        && clauses.TakeWhile(other => other != clause).LastOrDefault() is { IsNegated: false, Means: "REPLACE" or "LACK" };
+        && clauses.TakeWhile(other => other != clause).LastOrDefault() is { IsNegated: false, Means: "REPLACE" or "LACK" or "WITHOUT" or "GOAL" or "LESS" or "LINE_LESS" or "LINE_MORE" };
 
     /// <summary>Whether two sides are those of a piece, or rows of pieces, and of no tin: pieces of 4 x 4 cm; cut 4 x 4.</summary>
     private bool IsOfPiece(Clause clause) =>
