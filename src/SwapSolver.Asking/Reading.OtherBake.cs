@@ -21,7 +21,7 @@ internal sealed partial class Reading
             .Concat(lexemes.Where(IsOtherTin).Select(lexeme => $"{JustBefore(lexeme)!.Text} {lexeme.Text}"));
         foreach (var said in other.Distinct())
         {
-            problems.Add(sentences.Say("asked-other-bake", ("formula", formula.DisplayName), ("words", said)));
+            problems.Add(sentences.Say("asked-other-bake", ("words", said)));
         }
     }
 
