@@ -42,7 +42,7 @@ internal sealed partial class Reading
             return true;
         }
 
-        if (goal.Is("praising") && JustBefore(goal) is { } alike && (alike.Text == "as" || alike.Is("likewise")))
+        if (goal.Is("praising") && JustBefore(goal) is { Text: "as" or "equally" } alike && Behind(goal).FirstOrDefault() is not { Text: "as" } && !IsAsFarAsItGoes(goal))
         {
             // As moist as it is, with less butter.
             problems.Add(sentences.Say("asked-keep", ("words", $"{alike.Text} {clause.Words}")));
@@ -50,7 +50,7 @@ internal sealed partial class Reading
             return true;
         }
 
-        if (goal.Is("praising") && (IsTold(goal) || JustBefore(goal) is { Text: "how" }))
+        if (goal.Is("praising") && (IsTold(goal) || (JustBefore(goal) is { Text: "how" } && !Behind(goal).Any(next => !next.Is(Lexeme.Stop)))))
         {
             // That it came out soft is no wish that it be.
             NotRead(clause.Words);
@@ -58,7 +58,7 @@ internal sealed partial class Reading
             return true;
         }
 
-        if (goal.Is("comparative") && Behind(goal).FirstOrDefault() is { } later && later.Is("later") && !Before(goal).Any(lexeme => lexeme.Is("wish")))
+        if (JustBefore(goal) is { } became && (became.Is("foretold") || became.Is("becomes")) && Behind(goal).FirstOrDefault() is { } later && later.Is("later") && !Before(goal).Any(lexeme => lexeme.Is("wish") || lexeme.Is("please")))
         {
             // How it is the next day is of how it keeps.
             NotRead($"{clause.Words} {later.Text}");
@@ -75,6 +75,9 @@ internal sealed partial class Reading
         NotRead(clause.Words);
         return true;
     }
+
+    /// <summary>Whether as much of it is wished for as can be: as moist as possible.</summary>
+    private bool IsAsFarAsItGoes(Lexeme goal) => Behind(goal).FirstOrDefault() is { } next && next.Text.StartsWith("as ", StringComparison.Ordinal);
 
     /// <summary>Whether a word stands in one list with others of which none is wished for.</summary>
     private bool IsAmongDenied(Lexeme goal)

@@ -67,7 +67,7 @@ internal sealed partial class Reading
             problems.Add(sentences.Say("asked-keep", ("words", $"{alike.Text} {high.Text}")));
         }
 
-        foreach (var still in lexemes.Where(lexeme => lexeme.Is("stillso")))
+        foreach (var still in lexemes.Where(lexeme => lexeme.Is("stillso") && JustBefore(lexeme)?.Is("join") is true))
         {
             problems.Add(sentences.Say("asked-keep", ("words", still.Text)));
         }

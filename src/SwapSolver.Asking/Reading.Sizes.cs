@@ -85,15 +85,18 @@ internal sealed partial class Reading
     /// <summary>The least share of the dough that a weight beside a swap is taken for [1]: less may be what comes in; our estimate, no source.</summary>
     private const double LeastShareOfDough = 0.5;
 
-    /// <summary>Whether a weight may be that of what comes in, or of what is in it, as it stands by itself behind a swap or another wish: ghee instead of butter, 100 g.</summary>
+    /// <summary>Whether a weight may be that of what comes in, as it stands by itself behind a swap: ghee instead of butter, 100 g.</summary>
     private bool IsDose(Clause clause) =>
-        clause is { Means: "MASS", Parts: [{ Lexeme: var begun }, { Part: "mass" }] } && SizeReader.MassOf(clause) < formula.BatterMass.Value * LeastShareOfDough
-        && Before(begun).LastOrDefault() is { } before && (before.Is("join") || before.Is(Lexeme.Stop) || before.Text is "(" or "is")
-        && clauses.TakeWhile(other => other != clause).LastOrDefault() is { IsNegated: false, Means: "REPLACE" or "LACK" or "WITHOUT" or "GOAL" or "LESS" or "LINE_LESS" or "LINE_MORE" };
+        clause is { Means: "MASS", Parts: [{ Lexeme: var begun }, { Part: "mass" }] } && Before(begun).LastOrDefault() is { } before
+        && (before.Thing is not null || before.Text == "(" || ((before.Is("join") || before.Is(Lexeme.Stop) || before.Text == "is") && (SizeReader.MassOf(clause) ?? 0) < formula.BatterMass.Value * LeastShareOfDough))
+        && clauses.TakeWhile(other => other != clause).LastOrDefault() is { IsNegated: false, Means: "REPLACE" or "LACK" };
+
+    /// <summary>Smaller sides beside pieces are no tin's [cm, inches or rows]; our estimate, no source.</summary>
+    private const int LeastSideOfTin = 10;
 
     /// <summary>Whether two sides are those of a piece, or rows of pieces, and of no tin: pieces of 4 x 4 cm; cut 4 x 4.</summary>
     private bool IsOfPiece(Clause clause) =>
-        clause.Means == "TIN" && clause.First("tin") is null
+        clause.Means == "TIN" && clause.First("tin") is null && clause.Counts.All(side => side < LeastSideOfTin)
         && (Before(clause.Parts[0].Lexeme).LastOrDefault(lexeme => !lexeme.Is(Lexeme.Filler)) is { } before && (before.Is("slice") || before.Is("cutinto") || before.Text is "cut")
             || (clause.First("length") is null && Behind(clause.Parts[^1].Lexeme).FirstOrDefault()?.Is("slice") is true));
 

@@ -81,6 +81,10 @@ internal sealed partial class Reading
         {
             // What somebody is allergic to stays out, whatever comes in for one line of it: what instead of the eggs? She's allergic.
             told = told with { Without = [.. told.Without.Concat(meaning.LeftOut(outLexeme, isAllergy: true)).DistinctBy(wish => wish.Id)] };
+            if (first.First("out")?.Is("bodily") is not true)
+            {
+                assumed.Add(sentences.Say("asked-hurts", ("words", unread.First(lexeme => lexeme.Is("bodily")).Text), ("thing", outLexeme.Text)));
+            }
         }
 
         // Whoever may have no egg is not told that the egg white stays.

@@ -143,7 +143,7 @@ internal sealed partial class Reading
     }
 
     /// <summary>Whether it is asked if one has so much as it stands: is a slice under 3 g?</summary>
-    private bool IsAskedOfOne() =>
+    private bool IsAskedOfOne() => wanted.Count > 0 &&
         lexemes.Zip(lexemes.Skip(1)).FirstOrDefault(pair => pair.First.Text is "is" or "has" or "are" or "is there") is ({ } asks, { } one) && !Before(asks).Any(lexeme => !lexeme.MayBeSkipped)
         && (one.Is("per") || one.Text == "it" || one.Is("below") || one.Is("above"));
 }

@@ -110,6 +110,12 @@ internal sealed partial class Reading(
         ReadHarm();
         ReadExempt();
         ReadWelcome();
+        if (told.To.Length > 0 && lexemes.Contains(ThingMeaning.Asked))
+        {
+            // No butter, coconut oil? might leave out both.
+            assumed.Add(sentences.Say("asked-guessed-swap", ("to", meaning.Found(told.To)!.Name), ("from", meaning.Found(told.From)!.Name)));
+        }
+
         if (told.From.Length > 0 && All("FACTOR").FirstOrDefault(IsOfOneThing) is { } ofOne)
         {
             // Half the butter and olive oil for the rest is no half of the cake.

@@ -103,6 +103,8 @@ public sealed class PhrasingTests
     [InlineData("cocoa-cake", "I'm vegan, is butter ok?", "No: unsalted butter is not vegan")]
     [InlineData("hazelnut-tin-loaf", "The baked loaf should weigh 700 g", "700 g was read as what the dough weighs before it is baked")]
     [InlineData("cocoa-cake", "is a slice under 3 g net?", "Whether it is so as it stands was read as a wish")]
+    [InlineData("hazelnut-tin-loaf", "no butter, coconut oil?", "'coconut oil' was read as to come in place of 'unsalted butter'")]
+    [InlineData("hazelnut-tin-loaf", "what instead of eggs? she's allergic", "was read as said of eggs")]
     public void What_is_taken_for_granted_is_said(string formula, string question, string taken) =>
         Assert.Contains(TestQuestions.Read(formula, question).Assumed, said => said.Contains(taken, StringComparison.Ordinal));
 
