@@ -58,7 +58,7 @@ internal sealed partial class Reading
             return true;
         }
 
-        if (JustBefore(goal) is { } became && (became.Is("foretold") || became.Is("becomes")) && Behind(goal).FirstOrDefault() is { } later && later.Is("later") && !Before(goal).Any(lexeme => lexeme.Is("wish") || lexeme.Is("please")))
+        if (JustBefore(goal) is { } became && (became.Is("foretold") || became.Is("becomes") || (goal.Is("comparative") && FirstOfSentence(clause)?.Is("newthought") is true)) && Behind(goal).FirstOrDefault() is { } later && later.Is("later") && !Before(goal).Any(lexeme => lexeme.Is("wish") || lexeme.Is("please")))
         {
             // How it is the next day is of how it keeps.
             NotRead($"{clause.Words} {later.Text}");
@@ -74,6 +74,14 @@ internal sealed partial class Reading
         // Whether it will be softer is no wish that it be.
         NotRead(clause.Words);
         return true;
+    }
+
+    /// <summary>Whether a word can be but a wish; that a loaf is bland, or soft in its bag, may be said and no more.</summary>
+    private bool IsWishedOutright(Lexeme goal)
+    {
+        var sentence = SentenceOf(goal);
+        return (goal.Is("comparative") && JustBefore(goal)?.Is("becomes") is not true && FirstOfSentence(goal)?.Is("newthought") is not true)
+            || lexemes.Any(lexeme => (lexeme.Is("wish") || lexeme.Is("please")) && SentenceOf(lexeme) == sentence);
     }
 
     /// <summary>Whether as much of it is wished for as can be: as moist as possible.</summary>
@@ -107,8 +115,10 @@ internal sealed partial class Reading
         ((Before(goal.Parts[0].Lexeme).LastOrDefault() is { } before && before.Is("foretold")) || FirstOfSentence(goal) is { } first && (first.Is("foretelling") || first.Is("foretold")))
         && All("WITHOUT", "REPLACE", "LACK", "DIET", "FACTOR", "SLICES", "LINE_LESS", "LINE_MORE", "LINE_TIMES", "EGGS").Any();
 
-    private Lexeme? FirstOfSentence(Clause clause) =>
-        Before(clause.Parts[0].Lexeme).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && !lexeme.Is("wish") && lexeme.Text != ",").LastOrDefault(lexeme => !lexeme.Is("join"));
+    private Lexeme? FirstOfSentence(Clause clause) => FirstOfSentence(clause.Parts[0].Lexeme);
+
+    private Lexeme? FirstOfSentence(Lexeme word) =>
+        Before(word).Reverse().TakeWhile(lexeme => !lexeme.Is(Lexeme.Stop) && !lexeme.Is("wish") && lexeme.Text != ",").LastOrDefault(lexeme => !lexeme.Is("join"));
 
     /// <summary>Whether a word says of what kind a thing is that comes in, as in 'low-fat yoghurt for sour cream', and not what the loaf is to be.</summary>
     private bool IsKindOf(Lexeme word) =>

@@ -243,6 +243,20 @@ internal sealed partial class Reading
             return;
         }
 
+        if (told is { Slices: null, Tin: null, MassGrams: null, Factor: { } size } && All("FACTOR").FirstOrDefault(IsOfPieceSize) is { } sized && formula.Slices / size % 1 == 0)
+        {
+            // Slices of half the size are twice as many.
+            assumed.Add(sentences.Say("asked-same-cut", ("words", sized.Words), ("count", Said(formula.Slices / size))));
+            told = told with { Slices = (int)(formula.Slices / size), Factor = 1 };
+            return;
+        }
+
+        if (told is { Slices: null, Tin: null, MassGrams: null, Factor: { } larger } && formula.Shape is not Pieces && larger * formula.Slices % 1 == 0 && All("FACTOR").Any(IsOfHowMany))
+        {
+            assumed.Add(AsLarge((int)(larger * formula.Slices)));
+            return;
+        }
+
         if (told is not { Slices: { } slices, Tin: null, MassGrams: null, Factor: null } || All("SLICES").FirstOrDefault() is not { } said)
         {
             return;
@@ -266,6 +280,9 @@ internal sealed partial class Reading
 
     /// <summary>Whether a factor is of how many there are, and not of how much.</summary>
     private bool IsOfHowMany(Clause factor) => factor.Parts.Any(part => part.Lexeme.Is("asmany")) || Behind(factor.Parts[^1].Lexeme).FirstOrDefault(lexeme => !lexeme.Is("article")) is { } next && next.Is("slice");
+
+    /// <summary>Whether a factor is of how large a slice or a piece is.</summary>
+    private bool IsOfPieceSize(Clause factor) => factor.Parts is [.., { Lexeme: var last }] && last.Is("pieceofsize") && Behind(last).FirstOrDefault()?.Is("slice") is true;
 
     /// <summary>Whether rolls are named before, and counted here: rolls out of it, ten of them.</summary>
     private bool IsOfSingles(Clause clause) =>

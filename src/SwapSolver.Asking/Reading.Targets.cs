@@ -39,6 +39,10 @@ internal sealed partial class Reading
             else
             {
                 wanted.Add(target);
+                if (clause.Means == "GOAL" && !IsWishedOutright(clause.First("goal")!))
+                {
+                    assumed.Add(sentences.Say("asked-wished", ("words", clause.Words), ("goal", target.Name.Replace('-', ' '))));
+                }
             }
 
             if (clause.Means is "EGGS" or "EGGS_MOST" && lexemes.FirstOrDefault(lexeme => EggSizes.Contains(lexeme.Text)) is { } size)
@@ -142,8 +146,9 @@ internal sealed partial class Reading
         }
     }
 
-    /// <summary>Whether it is asked if one has so much as it stands: is a slice under 3 g?</summary>
-    private bool IsAskedOfOne() => wanted.Count > 0 &&
-        lexemes.Zip(lexemes.Skip(1)).FirstOrDefault(pair => pair.First.Text is "is" or "has" or "are" or "is there") is ({ } asks, { } one) && !Before(asks).Any(lexeme => !lexeme.MayBeSkipped)
-        && (one.Is("per") || one.Text == "it" || one.Is("below") || one.Is("above"));
+    /// <summary>Whether it is asked if one has so much as it stands: is a slice under 3 g; are the slices?</summary>
+    private bool IsAskedOfOne() => wanted.Count > 0
+        && lexemes.FirstOrDefault(lexeme => lexeme.Is("isasked")) is { } asks && !Before(asks).Any(lexeme => !lexeme.MayBeSkipped)
+        && Behind(asks).FirstOrDefault(lexeme => !lexeme.Is("article")) is { } one
+        && (one.Is("per") || one.Is("slice") || one.Is("ofwhole") || one.Text == "it" || one.Is("below") || one.Is("above"));
 }

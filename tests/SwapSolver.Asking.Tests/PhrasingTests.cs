@@ -103,6 +103,11 @@ public sealed class PhrasingTests
     [InlineData("cocoa-cake", "I'm vegan, is butter ok?", "No: unsalted butter is not vegan")]
     [InlineData("hazelnut-tin-loaf", "The baked loaf should weigh 700 g", "700 g was read as what the dough weighs before it is baked")]
     [InlineData("cocoa-cake", "is a slice under 3 g net?", "Whether it is so as it stands was read as a wish")]
+    [InlineData("cocoa-cake", "are the slices under 3 g net?", "Whether it is so as it stands was read as a wish")]
+    [InlineData("hazelnut-tin-loaf", "it's a bit bland", "'a bit bland' was read as a wish: saltier")]
+    [InlineData("almond-rolls", "they get soft in the bag", "'soft' was read as a wish: softer")]
+    [InlineData("cocoa-cake", "half size pieces please", "'half size' was read as the same amounts parted into 24")]
+    [InlineData("hazelnut-tin-loaf", "twice as many slices please", "28 slices as large as they are were taken")]
     [InlineData("hazelnut-tin-loaf", "no butter, coconut oil?", "'coconut oil' was read as to come in place of 'unsalted butter'")]
     [InlineData("hazelnut-tin-loaf", "what instead of eggs? she's allergic", "was read as said of eggs")]
     public void What_is_taken_for_granted_is_said(string formula, string question, string taken) =>
