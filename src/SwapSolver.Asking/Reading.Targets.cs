@@ -148,7 +148,7 @@ internal sealed partial class Reading
 
     /// <summary>Whether it is asked if one has so much as it stands: is a slice under 3 g; are the slices?</summary>
     private bool IsAskedOfOne() => wanted.Count > 0
-        && lexemes.FirstOrDefault(lexeme => lexeme.Is("isasked")) is { } asks && !Before(asks).Any(lexeme => !lexeme.MayBeSkipped)
+        && lexemes.FirstOrDefault(lexeme => lexeme.Is("isasked")) is { } asks && !Before(asks).Any(lexeme => !lexeme.MayBeSkipped || lexeme.Is("ask"))
         && Behind(asks).FirstOrDefault(lexeme => !lexeme.Is("article")) is { } one
         && (one.Is("per") || one.Is("slice") || one.Is("ofwhole") || one.Text == "it" || one.Is("below") || one.Is("above"));
 }
