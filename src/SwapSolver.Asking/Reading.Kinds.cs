@@ -199,9 +199,9 @@ internal sealed partial class Reading
     /// <summary>Whether an oven's heat is named and minutes are asked for: fan oven at 155, minutes?</summary>
     private bool IsOfHeat => told.OvenCelsius is not null && IsAsked && lexemes.Any(lexeme => lexeme.Is("minutes")) && clauses.All(clause => clause.Means is "OVEN" or "GAS" or "BAKE_WORD" or "IDLE");
 
-    /// <summary>Whether minutes are named, and nothing else is asked: would 18 minutes be long enough?</summary>
+    /// <summary>Whether minutes are named, and nothing else is asked: would 18 minutes be long enough? They were gone in five minutes, how much for 18?</summary>
     private bool IsOfMinutes =>
-        All("MINUTES").Any() && told.From.Length == 0 && told.Without.IsEmpty && !All("REPLACE", "WITHOUT", "LACK", "DIET", "MEASURE", "CONVERT").Any() && wanted.Count == 0;
+        All("MINUTES").Any() && !(told.IsSized && lexemes.Any(lexeme => lexeme.Is("amountfor"))) && told.From.Length == 0 && told.Without.IsEmpty && !All("REPLACE", "WITHOUT", "LACK", "DIET", "MEASURE", "CONVERT").Any() && wanted.Count == 0;
 
     private QuestionKind Refused(string sentence, string said)
     {

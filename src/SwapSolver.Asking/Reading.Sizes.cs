@@ -161,6 +161,9 @@ internal sealed partial class Reading
             // Just six are six pieces; of a loaf they are not six slices.
             case "SLICES" when clause.First("slice") is null && clause.First("serves") is null && CutOf(clause) is null && !IsOfSingles(clause) && formula.Shape is not Pieces:
                 return false;
+            // Two guests, two different allergies.
+            case "SLICES" when Behind(clause.Parts[^1].Lexeme).FirstOrDefault()?.Is("likelyother") is true:
+                return false;
             // A loaf split in two is no loaf of two slices, and six small rolls of eight are less dough, or larger.
             case "SLICES" when SizeReader.SlicesOf(clause) is { } cut && (IsOfFewLoaves(clause, cut) || IsOneAskedOf(cut) || IsDial(clause, cut) || IsNoSuchCut(clause, cut)):
                 return false;

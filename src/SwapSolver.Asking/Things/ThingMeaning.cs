@@ -199,9 +199,9 @@ internal sealed partial class ThingMeaning(ThingWords words, Formula formula, Ph
     private Ingredient? OwnLike(Thing thing) => Own(thing).ToList() is [var only] ? only : null;
 
     /// <summary>The line that a word names of the kind that was named before it: cider vinegar rather than white means white vinegar, and not the white of
-    /// an egg; null where there is none.</summary>
+    /// an egg; null where there is none, or where it would be what was named before: who swaps ghee for butter means no butter ghee.</summary>
     private Ingredient? OwnOfKind(string word, IEnumerable<Lexeme> before) =>
-        before.LastOrDefault(lexeme => lexeme.Thing is not null) is { Thing.Words: [.., var kind] } && words.Of([word, kind])?.Ingredient is { } one && IsInFormula(one.Id) ? one : null;
+        before.LastOrDefault(lexeme => lexeme.Thing is not null)?.Thing is { Words: [.., var kind] } first && words.Of([word, kind])?.Ingredient is { } one && IsInFormula(one.Id) && first.Ingredient?.Id != one.Id ? one : null;
 
     private Ingredient? OwnBearing(string word) =>
         Ingredients.Where(one => words.WordsOf(one.Id).Contains(words.WordsOf(word).First())).ToList() is [var only] ? only : null;
