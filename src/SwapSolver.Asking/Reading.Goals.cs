@@ -76,12 +76,14 @@ internal sealed partial class Reading
         return true;
     }
 
-    /// <summary>Whether a word can be but a wish; that a loaf is bland, or soft in its bag, may be said and no more.</summary>
+    /// <summary>Whether a word can be but a wish; that a loaf is bland, or soft in its bag, may be said and no more, and cream for something lighter may be of the cream.</summary>
     private bool IsWishedOutright(Lexeme goal)
     {
         var sentence = SentenceOf(goal);
-        return (goal.Is("comparative") && JustBefore(goal)?.Is("becomes") is not true && FirstOfSentence(goal)?.Is("newthought") is not true)
-            || lexemes.Any(lexeme => (lexeme.Is("wish") || lexeme.Is("please")) && SentenceOf(lexeme) == sentence);
+        var before = JustBefore(goal);
+        var isOfNewcomer = before is not null && (before.Is("vague") || before.Is("standinafter"));
+        var isComparative = goal.Is("comparative") && before?.Is("becomes") is not true && FirstOfSentence(goal)?.Is("newthought") is not true;
+        return !isOfNewcomer && (isComparative || lexemes.Any(lexeme => (lexeme.Is("wish") || lexeme.Is("please")) && SentenceOf(lexeme) == sentence));
     }
 
     /// <summary>Whether as much of it is wished for as can be: as moist as possible.</summary>
