@@ -68,7 +68,7 @@ public sealed partial class QuestionReader
         var plain = LoneDash().Replace(OneToOne().Replace(LonePoint().Replace(question, "0."), "1 to 1"), " ; ");
         var (found, spelt) = lexemes.In(parts.BeforeConclusion.Replace(plain, " ;"));
         var meaning = new ThingMeaning(things, formula, sentences);
-        var named = meaning.WithOfferedAsked(meaning.WithOwnNamed(found));
+        var named = Ages.PassedOver(WelcomeAndNot.Read(meaning.WithOfferedAsked(meaning.WithOwnNamed(found))));
         var (whole, shares) = Shares.TakenOut(named);
         var inPart = shares.IsEmpty ? null : Read(whole, shares);
         return inPart is { Kind: not QuestionKind.NotUnderstood } ? inPart : Read(named, []);

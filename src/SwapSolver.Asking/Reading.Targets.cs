@@ -39,9 +39,10 @@ internal sealed partial class Reading
             else
             {
                 wanted.Add(target);
-                if (clause.Means == "GOAL" && !IsWishedOutright(clause.First("goal")!))
+                var named = target.Name.Replace('-', ' ');
+                if (clause.Means == "GOAL" && clause.Words != named && !IsWishedOutright(clause.First("goal")!))
                 {
-                    assumed.Add(sentences.Say("asked-wished", ("words", clause.Words), ("goal", target.Name.Replace('-', ' '))));
+                    assumed.Add(sentences.Say("asked-wished", ("words", clause.Words), ("goal", named)));
                 }
             }
 
