@@ -75,6 +75,12 @@ internal sealed partial class Reading
             return QuestionKind.NotUnderstood;
         }
 
+        if (IsAsked && clauses.All(clause => clause.Means == "IDLE") && OnlyThingUnread() is { Thing: { } offered } bare && told.Without.IsEmpty && !meaning.IsOwn(offered))
+        {
+            // Almond flour? Of several flours nobody says which goes.
+            problems.Add(sentences.Say("asked-in-place-of-what", ("thing", bare.Text)));
+        }
+
         return !told.Without.IsEmpty || told.Diet.Length > 0 ? QuestionKind.Variant
             : told.IsSized ? QuestionKind.Resize
             : wanted.Count > 0 ? QuestionKind.Reformulate

@@ -124,7 +124,7 @@ internal sealed partial class Reading
         isMadeOf = inLexeme?.Thing?.IsMadeOf is true;
         told = told with { From = goesOut?.Id ?? string.Empty, To = comesIn?.Id ?? string.Empty };
         ReadGoing(outLexeme, inLexeme, goesOut);
-        ReadAlsoComing(first.First("to") is null && All("TO").FirstOrDefault() is { } coming ? coming : first, goesOut);
+        ReadAlsoComing(All("TO").FirstOrDefault(clause => first.First("to") is null || ReferenceEquals(clause.First("to"), inLexeme)) ?? first, goesOut);
         foreach (var more in swaps.Skip(1).Where(clause => clause.First("to") is not null || !(clause.First("from")!.Thing!.Words.SequenceEqual(outLexeme.Thing!.Words) || meaning.IsLine(clause.First("from")!, goesOut?.Id ?? string.Empty))))
         {
             ReadAlsoSwapped(more);

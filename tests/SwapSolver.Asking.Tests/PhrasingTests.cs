@@ -118,6 +118,7 @@ public sealed class PhrasingTests
     [InlineData("hazelnut-tin-loaf", "two slices under 3 g net", "or the figure is for 2 slices together")]
     [InlineData("hazelnut-tin-loaf", "increase protein by 5 g", "cannot be answered here")]
     [InlineData("cocoa-cake", "cacao instead of cocoa", "are the same here")]
+    [InlineData("hazelnut-tin-loaf", "almond flour?", "In place of what is 'almond flour' to come?")]
     [InlineData("cocoa-cake", "vanilla is essential", "It cannot be asked that something be kept")]
     [InlineData("vanilla-muffins", "no eggs, butter yes", "Not read: butter")]
     [InlineData("hazelnut-tin-loaf", "20 g of carbs for rolls, how long to bake", "'rolls' cannot be answered here")]
@@ -141,6 +142,7 @@ public sealed class PhrasingTests
     [InlineData("hazelnut-tin-loaf", "milk instead of water, 260 g", "The amount was not read: 260 g")]
     [InlineData("cocoa-cake", "just as moist without the butter", "be kept (as moist)")]
     [InlineData("hazelnut-tin-loaf", "more slices and softer", "Not read: more slices")]
+    [InlineData("seeded-free-form-loaf", "pumpkin seeds are fine, sunflower isn't", "be kept (pumpkin seeds are fine)")]
     public void What_is_left_of_a_question_is_said(string formula, string question, string problem)
     {
         var told = TestQuestions.Read(formula, question);
