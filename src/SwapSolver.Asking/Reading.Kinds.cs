@@ -94,11 +94,11 @@ internal sealed partial class Reading
 
     private static bool Raises(Ingredient ingredient) => ingredient.Role is Role.Acid or Role.Base or Role.LeaveningBlend;
 
-    /// <summary>Whether nothing is named but a reading, and that is a question: calories per slice?</summary>
+    /// <summary>Whether nothing is named but a reading, and that is a question: calories per slice? What's the fibre content</summary>
     private bool ReadBareReading()
     {
         var said = unread.Where(lexeme => !lexeme.MayBeUnread).ToList();
-        var isBare = (IsAsked || lexemes.Any(lexeme => lexeme.Is("please"))) && clauses.All(clause => clause.Means == "IDLE") && said.Any(lexeme => lexeme.Is("reading"))
+        var isBare = (IsAsked || lexemes.Any(lexeme => lexeme.Is("please") || lexeme.Is("what"))) && clauses.All(clause => clause.Means == "IDLE") && said.Any(lexeme => lexeme.Is("reading"))
             && said.All(lexeme => lexeme.Is("reading") || lexeme.Is("per") || lexeme.Is("slice") || lexeme.Is("loaf"));
         if (isBare)
         {
