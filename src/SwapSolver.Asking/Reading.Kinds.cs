@@ -94,12 +94,14 @@ internal sealed partial class Reading
 
     private static bool Raises(Ingredient ingredient) => ingredient.Role is Role.Acid or Role.Base or Role.LeaveningBlend;
 
-    /// <summary>Whether nothing is named but a reading, and that is a question: calories per slice? What's the fibre content</summary>
+    /// <summary>Whether nothing is named but a reading, and that is a question: calories per slice? What's the fibre content. What salt, or what fibre to
+    /// use, is no such question.</summary>
     private bool ReadBareReading()
     {
         var said = unread.Where(lexeme => !lexeme.MayBeUnread).ToList();
         var isBare = (IsAsked || lexemes.Any(lexeme => lexeme.Is("please") || lexeme.Is("what"))) && clauses.All(clause => clause.Means == "IDLE") && said.Any(lexeme => lexeme.Is("reading"))
             && said.All(lexeme => lexeme.Is("reading") || lexeme.Is("per") || lexeme.Is("slice") || lexeme.Is("loaf"));
+        isBare &= !lexemes.Any(lexeme => lexeme.Is("use")) && !said.Any(lexeme => lexeme.Is("reading") && JustBefore(lexeme)?.Is("whichone") is true);
         if (isBare)
         {
             unread.Clear();

@@ -61,6 +61,9 @@ internal sealed partial class Reading(
 
     private AskedTarget? hadAtMost;
 
+    /// <summary>Whether a reading is no figure of a slice: price, eggs.</summary>
+    private static bool IsOffThePanel(Lexeme lexeme) => lexeme.Means("reading") is "price" or "eggs";
+
     /// <summary>How the question is understood.</summary>
     /// <param name="isPart">Whether more was asked than this: then nothing is taken for likely.</param>
     public Understanding Understand(bool isPart)
@@ -154,6 +157,13 @@ internal sealed partial class Reading(
         ReadOtherBake(kind);
         // Whether it suits a way of eating is for the reader to say: what a slice has is told.
         problems.AddRange(All("FIGURES").Where(clause => kind == QuestionKind.Figures && clause.Parts.Any(part => part.Lexeme.Is("topic"))).Select(clause => sentences.Say("asked-unsupported", ("words", clause.Words))));
+        if (kind == QuestionKind.Figures && lexemes.Where(lexeme => lexeme.Is("reading")).ToList() is var readings && readings.Where(IsOffThePanel).ToList() is { Count: > 0 } others)
+        {
+            // What a slice costs, or has of eggs, stands on no panel.
+            isTurned |= others.Count == readings.Count;
+            problems.Add(sentences.Say("asked-unsupported", ("words", Phrases.List(others.Select(lexeme => lexeme.Text)))));
+        }
+
         if (kind == QuestionKind.Bake)
         {
             ReadBesidesBaking();

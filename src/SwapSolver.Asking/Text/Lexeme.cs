@@ -67,7 +67,7 @@ internal sealed record Lexeme(string Text, ImmutableDictionary<string, string> C
 
     /// <summary>Classes that no clause is read by, and that are looked at beside what is read: they make no word idle that is not idle without
     /// them, and none telling.</summary>
-    private static readonly ImmutableHashSet<string> Likely = ["likelyother", "likelygoing", "standsfor", "done", "ours", "past", "wasso", "howfar", "unchanged", "ofwhole", "keptout", "isitok", "donebyus", "stands", "besides", "inplace", "isasked", "vague", "everything", "allbut", "kin"];
+    private static readonly ImmutableHashSet<string> Likely = ["likelyother", "likelygoing", "standsfor", "done", "ours", "past", "wasso", "howfar", "unchanged", "ofwhole", "keptout", "isitok", "donebyus", "stands", "besides", "inplace", "isasked", "vague", "everything", "allbut", "kin", "whichone"];
 
     private static readonly ImmutableHashSet<string> Idle = [Filler, NamedAfter, Stop, "soft", "ask", "please", "how", "wish", "title", "narrow", "article", "welcome", "asis", "what", "whatelse", "allof", "howmuch", "foretold", "foretelling", "cameout", "exempting", "likewise", "newthought", "perhaps"];
 }
