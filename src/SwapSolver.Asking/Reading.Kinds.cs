@@ -75,7 +75,7 @@ internal sealed partial class Reading
             return QuestionKind.NotUnderstood;
         }
 
-        if (IsAsked && clauses.All(clause => clause.Means == "IDLE") && OnlyThingUnread() is { Thing: { } offered } bare && told.Without.IsEmpty && !meaning.IsOwn(offered))
+        if (IsAsked && clauses.All(clause => clause.Means == "IDLE") && unread.Where(lexeme => !lexeme.MayBeUnread).ToList() is [{ Thing: { } offered } bare] && told.Without.IsEmpty && !meaning.IsOwn(offered))
         {
             // Almond flour? Of several flours nobody says which goes.
             problems.Add(sentences.Say("asked-in-place-of-what", ("thing", bare.Text)));
