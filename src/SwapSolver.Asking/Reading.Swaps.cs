@@ -70,6 +70,13 @@ internal sealed partial class Reading
         }
 
         var inLexeme = first.First("to") ?? had?.First("to") ?? LoneThing(outLexeme);
+        if (inLexeme is not null && JustBefore(inLexeme) is { } which && which.Is("whichone"))
+        {
+            // What nuts instead of hazelnuts? Of what kind it is to be is told by what can stand in.
+            NotRead(inLexeme.Text);
+            inLexeme = null;
+        }
+
         // Who writes 'butter for ghee' may mean either way; what the formula has goes out. Who wants one and none of the other may not.
         if (!Directed.Any(part => first.First(part) is not null) && first.First("also") is null && inLexeme?.Thing?.Ingredient is { } maybe && meaning.IsInFormula(maybe.Id) && outLexeme.Thing!.Ingredient is { } other && !meaning.IsInFormula(other.Id))
         {
