@@ -103,6 +103,12 @@ internal sealed partial class Reading(
             NotRead(diet.Words);
         }
 
+        foreach (var diet in All("DIET").Where(clause => Behind(clause.Parts[^1].Lexeme).FirstOrDefault()?.Is(Lexeme.Unknown) is true))
+        {
+            // My daughter's vegan phase may be no wish for a vegan loaf.
+            assumed.Add(sentences.Say("asked-wished", ("words", $"{diet.Words} {Behind(diet.Parts[^1].Lexeme).First().Text}"), ("goal", diet.First("diet")!.Means("diet").ToLowerInvariant())));
+        }
+
         ReadNobody();
         told = told with { Diet = All("DIET").Select(clause => clause.First("diet")!.Means("diet")).OrderBy(diet => diet == "VEGAN" ? 0 : 1).FirstOrDefault(string.Empty) };
         ReadPartly();

@@ -105,6 +105,7 @@ public sealed class PhrasingTests
     [InlineData("cocoa-cake", "is a slice under 3 g net?", "Whether it is so as it stands was read as a wish")]
     [InlineData("cocoa-cake", "are the slices under 3 g net?", "Whether it is so as it stands was read as a wish")]
     [InlineData("hazelnut-tin-loaf", "it's a bit bland", "'a bit bland' was read as a wish: saltier")]
+    [InlineData("almond-rolls", "I have pea protein left over from my daughter's vegan phase, could that take the place of the whey?", "'vegan phase' was read as a wish: vegan")]
     [InlineData("almond-rolls", "they get soft in the bag", "'soft' was read as a wish: softer")]
     [InlineData("cocoa-cake", "half size pieces please", "'half size' was read as the same amounts parted into 24")]
     [InlineData("hazelnut-tin-loaf", "twice as many slices please", "28 slices as large as they are were taken")]
