@@ -128,6 +128,13 @@ internal sealed partial class Reading
             NotRead(kind.Text);
         }
 
+        if (inLexeme is not null && All("TO").FirstOrDefault(clause => !IsPlenty(clause) && clause.First("to") is { } newer && !newer.Thing!.Words.Intersect(inLexeme.Thing!.Words).Any() && !IsOneOf(newer, outLexeme)) is { } another)
+        {
+            // It was too dense with almond flour instead. Can I use pecan meal instead?
+            isTurned = true;
+            NotRead(another.Words);
+        }
+
         isMadeOf = inLexeme?.Thing?.IsMadeOf is true;
         told = told with { From = goesOut?.Id ?? string.Empty, To = comesIn?.Id ?? string.Empty };
         ReadGoing(outLexeme, inLexeme, goesOut);

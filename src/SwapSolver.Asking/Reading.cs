@@ -180,6 +180,7 @@ internal sealed partial class Reading(
             assumed.Add(sentences.Say("asked-as-is"));
         }
 
+        ReadContrary(kind);
         var isRefused = isTurned;
         ReadRest();
         if (!isPart && !isRefused && (isTurned || kind == QuestionKind.NotUnderstood) && Likely(meaning.Anew()) is { } likely)

@@ -106,6 +106,7 @@ public sealed class PhrasingTests
     [InlineData("cocoa-cake", "are the slices under 3 g net?", "Whether it is so as it stands was read as a wish")]
     [InlineData("hazelnut-tin-loaf", "it's a bit bland", "'a bit bland' was read as a wish: saltier")]
     [InlineData("almond-rolls", "I have pea protein left over from my daughter's vegan phase, could that take the place of the whey?", "'vegan phase' was read as a wish: vegan")]
+    [InlineData("cocoa-cake", "I forgot the vanilla last time. Can I leave out the cream of tartar?", "what can stand in for 'forgot the vanilla'")]
     [InlineData("almond-rolls", "they get soft in the bag", "'soft' was read as a wish: softer")]
     [InlineData("cocoa-cake", "half size pieces please", "'half size' was read as the same amounts parted into 24")]
     [InlineData("hazelnut-tin-loaf", "twice as many slices please", "28 slices as large as they are were taken")]
@@ -143,6 +144,7 @@ public sealed class PhrasingTests
     [InlineData("hazelnut-tin-loaf", "milk instead of water, 260 g", "The amount was not read: 260 g")]
     [InlineData("cocoa-cake", "just as moist without the butter", "be kept (as moist)")]
     [InlineData("hazelnut-tin-loaf", "more slices and softer", "Not read: more slices")]
+    [InlineData("cocoa-cake", "One cake without eggs and one without nuts, please.", "Read as one bake with all of it left out")]
     [InlineData("seeded-free-form-loaf", "pumpkin seeds are fine, sunflower isn't", "be kept (pumpkin seeds are fine)")]
     public void What_is_left_of_a_question_is_said(string formula, string question, string problem)
     {
