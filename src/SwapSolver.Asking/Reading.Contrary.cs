@@ -15,17 +15,17 @@ internal sealed partial class Reading
             problems.Add(sentences.Say("asked-at-odds", ("words", Phrases.List(All("EGGS", "EGGS_MOST", "TARGET_BELOW", "TARGET_ABOVE", "TARGET_BETWEEN", "TARGET_PLAIN", "LINE_LESS", "LINE_MORE").Select(clause => $"'{clause.Words}'")))));
         }
 
-        foreach (var name in unread.Where(lexeme => lexeme.Thing is not null && IsLeftOutAnyway(lexeme) && JustBefore(lexeme) is { } with && ((with.Is("use") && Before(with).LastOrDefault()?.Is(Lexeme.Stop) is true) || (with.Is("exempting") && with.Is("by")))).ToList())
+        foreach (var (with, name) in unread.Where(lexeme => lexeme.Thing is not null && IsLeftOutAnyway(lexeme)).Select(lexeme => (JustBefore(lexeme), lexeme)).Where(pair => IsWith(pair.Item1)).ToList())
         {
             // My wife says no eggs. Make it with eggs.
             isTurned = true;
-            NotRead($"{JustBefore(name)!.Text} {name.Text}");
+            NotRead($"{with!.Text} {name.Text}");
         }
 
-        if (!told.Without.IsEmpty && lexemes.Where(IsOneBake).ToList() is { Count: > 1 } each)
+        if (!told.Without.IsEmpty && lexemes.Count(IsOneBake) > 1)
         {
             // One without eggs and one without nuts are two bakes, and it may be that each is to be left out of one.
-            problems.Add(sentences.Say("asked-one-of-several", ("words", Phrases.List(each.Select(lexeme => lexeme.Text)))));
+            problems.Add(sentences.Say("asked-one-of-several"));
         }
 
         if (kind == QuestionKind.Replace && told.To.Length == 0 && All("LACK").FirstOrDefault(clause => meaning.IsLine(clause.First("from")!, told.From)) is { } lacked
@@ -35,6 +35,10 @@ internal sealed partial class Reading
             assumed.Add(sentences.Say("asked-guessed-stand-in", ("words", lacked.Words)));
         }
     }
+
+    /// <summary>Whether a word says that what is named behind it is to be in: with eggs; make it with eggs.</summary>
+    private bool IsWith(Lexeme? word) =>
+        word is not null && ((word.Is("use") && Before(word).LastOrDefault()?.Is(Lexeme.Stop) is true) || (word.Is("exempting") && word.Is("by")));
 
     /// <summary>Whether a word counts one bake among others: one without eggs.</summary>
     private bool IsOneBake(Lexeme word) =>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using SwapSolver.Asking.Text;
 using SwapSolver.Kitchen.Formulas;
 using SwapSolver.Kitchen.Ingredients;
 using SwapSolver.Kitchen.Wording;
@@ -94,60 +93,7 @@ internal sealed partial class Reading
 
     private static bool Raises(Ingredient ingredient) => ingredient.Role is Role.Acid or Role.Base or Role.LeaveningBlend;
 
-    /// <summary>Whether nothing is named but a reading, and that is a question: calories per slice? What's the fibre content. What salt, or what fibre to
-    /// use, is no such question.</summary>
-    private bool ReadBareReading()
-    {
-        var said = unread.Where(lexeme => !lexeme.MayBeUnread).ToList();
-        var isBare = (IsAsked || lexemes.Any(lexeme => lexeme.Is("please") || lexeme.Is("what"))) && clauses.All(clause => clause.Means == "IDLE") && said.Any(lexeme => lexeme.Is("reading"))
-            && said.All(lexeme => lexeme.Is("reading") || lexeme.Is("per") || lexeme.Is("slice") || lexeme.Is("loaf"));
-        isBare &= !lexemes.Any(lexeme => lexeme.Is("use")) && !said.Any(lexeme => lexeme.Is("reading") && JustBefore(lexeme)?.Is("whichone") is true);
-        if (isBare)
-        {
-            unread.Clear();
-        }
-
-        return isBare;
-    }
-
-    /// <summary>Whether it is asked what a slice has, and nothing else but of how much or how it is cut.</summary>
-    private bool IsOfFigures =>
-        told is { From: "", Diet: "", Tin: null } && told.Without.IsEmpty && told.IsSized && wanted.Count == 0 && !IsTimed
-        && (All("FIGURES").Any() || (told is { Slices: not null, MassGrams: null, Factor: null or 1 } && IsAsked && unread.Any(lexeme => lexeme.Is("reading"))));
-
     private bool IsAsked => question.Contains('?', StringComparison.Ordinal);
-
-    /// <summary>What a slice has where the loaf is cut otherwise; of one roll, of two slices, or of half a loaf what each slice has, and the whole, is told.</summary>
-    private void ReadFiguresOfSize()
-    {
-        unread.RemoveAll(lexeme => lexeme.Is("reading"));
-        if (told is not { Slices: { } slices, MassGrams: null, Factor: null or 1 })
-        {
-            told = told with { Slices = null, Factor = null, MassGrams = null };
-            NotRead(All("SLICES", "FACTOR", "MASS", "PIECES"));
-            return;
-        }
-
-        assumed.Remove(AsLarge(slices));
-        var isCut = told.Factor is not null;
-        told = told with { Factor = null };
-        if (isCut)
-        {
-            return;
-        }
-
-        if (All("SLICES").FirstOrDefault(clause => clause.First("onlymake") is not null || clause.First("instead") is not null) is { } other)
-        {
-            assumed.Add(sentences.Say("asked-same-cut", ("words", other.Words), ("count", Said(slices))));
-            return;
-        }
-
-        told = told with { Slices = null };
-        if (slices > 1)
-        {
-            assumed.Add(sentences.Say("asked-figures-of-one", ("count", Said(slices))));
-        }
-    }
 
     /// <summary>Who tells how it was asks for nothing, unless a word of asking goes with it.</summary>
     private void ReadPraise()
@@ -155,50 +101,6 @@ internal sealed partial class Reading
         if (lexemes.FirstOrDefault(lexeme => lexeme.Is("praise")) is { } praise && !question.Contains('?', StringComparison.Ordinal) && !lexemes.Any(lexeme => lexeme.Is("ask") || lexeme.Is("please") || lexeme.Is("how") || lexeme.Is("wish")))
         {
             Refused("asked-unsupported", praise.Text);
-        }
-    }
-
-    /// <summary>Whether it rises is a question; that it should is a wish for more of it. What lifts it is named in passing.</summary>
-    private void ReadRise()
-    {
-        if (!All("RISE").Any() || told.From.Length > 0 || told.Diet.Length > 0 || told.IsSized || wanted.Count > 0 || All("BAKE", "HOW_LONG", "MEASURE", "CONVERT").Any() || told.Without.Any(meaning.Holds))
-        {
-            return;
-        }
-
-        if (!IsDoubted() && HowFar is null && !lexemes.Any(lexeme => lexeme.Is("riseask")))
-        {
-            wanted.Add(new AskedTarget("higher", null, null));
-            return;
-        }
-
-        // Without yeast, which it has not, it rises as it does.
-        told = told with { Without = [] };
-        if (unread.Where(lexeme => lexeme.Thing is { } thing && meaning.IsOwn(thing)).ToList() is { Count: > 0 } lifting)
-        {
-            NotRead(Phrases.List(lifting.Select(lexeme => lexeme.Text)));
-            unread.RemoveAll(lifting.Contains);
-        }
-    }
-
-    /// <summary>The word behind a 'how' that asks how far something goes: how high does it rise? Null where nothing does.</summary>
-    private Lexeme? HowFar => lexemes.Zip(lexemes.Skip(1)).Where(pair => pair.First.Is("how") && pair.Second.Is("howfar")).Select(pair => pair.Second).FirstOrDefault();
-
-    /// <summary>Tells what is asked of how far it rises beside another question: how far another loaf rises stands with that loaf.</summary>
-    private void ReadBesidesRise(QuestionKind kind)
-    {
-        if (kind is not (QuestionKind.Resize or QuestionKind.Variant or QuestionKind.Check or QuestionKind.Replace or QuestionKind.Reformulate))
-        {
-            return;
-        }
-
-        if (!wanted.Any(target => target.Name == "higher") && All("RISE").ToList() is { Count: > 0 } rises)
-        {
-            NotRead(rises);
-        }
-        else if (kind == QuestionKind.Resize && HowFar is { } far)
-        {
-            NotRead($"how {far.Text}");
         }
     }
 
@@ -290,63 +192,4 @@ internal sealed partial class Reading
     /// <summary>Whether a swap is asked about, and not asked for.</summary>
     private bool IsDoubted() => isOffered || All("TO", "REPLACE").Any(clause => clause.First("only") is not null)
         || (!lexemes.Any(lexeme => lexeme.Is("how")) && (lexemes.Any(lexeme => lexeme.Is("ask")) || question.Contains('?', StringComparison.Ordinal)));
-
-    /// <summary>Classes of words with which something is done with a measure of something, and not asked what it weighs.</summary>
-    private static readonly ImmutableArray<string> OfDoing = ["use", "addto", "put", "out", "more", "less", "partly"];
-
-    /// <summary>Classes of words by which it is certain that a weight is asked for.</summary>
-    private static readonly ImmutableArray<string> OfWeighing = ["convert", "howmuch", "how", "mass", "what"];
-
-    private bool IsMeasure() =>
-        (All("MEASURE").Any() && (All("CONVERT").Any() || !lexemes.Any(lexeme => OfDoing.Any(lexeme.Is)) && clauses.All(clause => clause.Means is "MEASURE" or "BAKE_WORD" || (IsAsked && clause.Means is "MASS"))))
-        || (All("CONVERT").Any() && told.From.Length == 0 && told.Without.IsEmpty && OnlyThingUnread() is not null);
-
-    /// <summary>The name of what is measured: of several vinegars it is the one of this formula, which is told.</summary>
-    private string NameOf(Lexeme measured)
-    {
-        if (measured.Thing!.Ingredient is not null || meaning.LineOf(measured) is not { } own)
-        {
-            return measured.Text;
-        }
-
-        assumed.Add(sentences.Say("asked-own-line", ("thing", measured.Text), ("ingredient", own.Name)));
-        return own.Name;
-    }
-
-    private QuestionKind ReadMeasure()
-    {
-        if (All("MEASURE").FirstOrDefault() is { } clause)
-        {
-            var isWeighed = clause.First("mass") is not null;
-            if (isWeighed)
-            {
-                assumed.Add(sentences.Say("asked-one-measure", ("words", clause.Words), ("measure", clause.First("measure")!.Means("measure"))));
-            }
-            else if (!lexemes.Any(lexeme => OfWeighing.Any(lexeme.Is)))
-            {
-                // A tablespoon of cocoa in it?
-                assumed.Add(sentences.Say("asked-measure", ("words", clause.Words)));
-            }
-
-            // A fraction was cut at its stroke.
-            var many = isWeighed ? "1" : clause.First(Lexeme.Count)?.Text.Replace(" / ", "/", StringComparison.Ordinal) ?? "1";
-            var measure = clause.First("measure")!.Means("measure");
-            var named = NameOf(clause.First("thing")!);
-            told = told with { Text = char.IsAsciiDigit(measure[0]) ? $"{measure} {named}" : $"{many} {measure} {named}" };
-            return QuestionKind.Convert;
-        }
-
-        var thing = OnlyThingUnread()!;
-        var count = unread.FirstOrDefault(lexeme => lexeme.Is(Lexeme.Count));
-        if (count is null && (meaning.IsWeighed(thing) || lexemes.Any(lexeme => lexeme.Is("wholly"))))
-        {
-            // How many grams of butter it takes stands in the formula.
-            return Refused("asked-unsupported", thing.Text);
-        }
-
-        unread.Remove(thing);
-        unread.RemoveAll(lexeme => lexeme == count);
-        told = told with { Text = $"{count?.Text ?? "1"} {thing.Text}" };
-        return QuestionKind.Convert;
-    }
 }

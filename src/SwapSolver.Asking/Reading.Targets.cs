@@ -67,7 +67,7 @@ internal sealed partial class Reading
     private const double MostBareGrams = 15;
 
     /// <summary>The reading that a bare figure is of.</summary>
-    private static readonly Lexeme NetCarbs = new("net carbs", ImmutableDictionary.Create<string, string>(StringComparer.Ordinal).Add("reading", "net-carbohydrate"), null);
+    private static readonly Lexeme NetCarbs = new("net carbs", Lexeme.OneClass("reading", "net-carbohydrate"), null);
 
     /// <summary>A figure that stands apart from what it is a figure of, as in 'more fibre: 4 g or better'.</summary>
     private void ReadBareFigures()

@@ -61,9 +61,6 @@ internal sealed partial class Reading(
 
     private AskedTarget? hadAtMost;
 
-    /// <summary>Whether a reading is no figure of a slice: price, eggs.</summary>
-    private static bool IsOffThePanel(Lexeme lexeme) => lexeme.Means("reading") is "price" or "eggs";
-
     /// <summary>How the question is understood.</summary>
     /// <param name="isPart">Whether more was asked than this: then nothing is taken for likely.</param>
     public Understanding Understand(bool isPart)
@@ -103,10 +100,10 @@ internal sealed partial class Reading(
             NotRead(diet.Words);
         }
 
-        foreach (var diet in All("DIET").Where(clause => Behind(clause.Parts[^1].Lexeme).FirstOrDefault()?.Is(Lexeme.Unknown) is true))
+        foreach (var (diet, next) in All("DIET").Select(clause => (clause, Behind(clause.Parts[^1].Lexeme).FirstOrDefault())).Where(pair => pair.Item2?.Is(Lexeme.Unknown) is true))
         {
             // My daughter's vegan phase may be no wish for a vegan loaf.
-            assumed.Add(sentences.Say("asked-wished", ("words", $"{diet.Words} {Behind(diet.Parts[^1].Lexeme).First().Text}"), ("goal", diet.First("diet")!.Means("diet").ToLowerInvariant())));
+            assumed.Add(sentences.Say("asked-wished", ("words", $"{diet.Words} {next!.Text}"), ("goal", diet.First("diet")!.Means("diet").ToLowerInvariant())));
         }
 
         ReadNobody();
@@ -163,11 +160,9 @@ internal sealed partial class Reading(
         ReadOtherBake(kind);
         // Whether it suits a way of eating is for the reader to say: what a slice has is told.
         problems.AddRange(All("FIGURES").Where(clause => kind == QuestionKind.Figures && clause.Parts.Any(part => part.Lexeme.Is("topic"))).Select(clause => sentences.Say("asked-unsupported", ("words", clause.Words))));
-        if (kind == QuestionKind.Figures && lexemes.Where(lexeme => lexeme.Is("reading")).ToList() is var readings && readings.Where(IsOffThePanel).ToList() is { Count: > 0 } others)
+        if (kind == QuestionKind.Figures)
         {
-            // What a slice costs, or has of eggs, stands on no panel.
-            isTurned |= others.Count == readings.Count;
-            problems.Add(sentences.Say("asked-unsupported", ("words", Phrases.List(others.Select(lexeme => lexeme.Text)))));
+            ReadOffThePanel();
         }
 
         if (kind == QuestionKind.Bake)

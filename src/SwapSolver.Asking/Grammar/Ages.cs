@@ -9,8 +9,6 @@ internal static class Ages
     /// <summary>Nobody is older [years].</summary>
     private const double Oldest = 110;
 
-    private static readonly ImmutableDictionary<string, string> Idle = ImmutableDictionary.Create<string, string>(StringComparer.Ordinal).Add(Lexeme.Filler, string.Empty);
-
     /// <summary>A question in which ages are passed over.</summary>
     public static ImmutableArray<Lexeme> PassedOver(ImmutableArray<Lexeme> lexemes)
     {
@@ -20,7 +18,7 @@ internal static class Ages
             var isParted = (lexemes[place - 1].Is("comma") && lexemes[place + 1].Is("comma")) || (lexemes[place - 1].Text == "(" && lexemes[place + 1].Text == ")");
             if (isParted && lexemes[place - 2].Is("kin") && lexemes[place].Is(Lexeme.Count) && lexemes[place].Number(Lexeme.Count) <= Oldest)
             {
-                read = read.SetItem(place, lexemes[place] with { Classes = Idle });
+                read = read.SetItem(place, lexemes[place].As(Lexeme.Filler));
             }
         }
 

@@ -25,7 +25,7 @@ internal sealed class ClauseReader(QuestionWords words)
     /// <summary>Classes of words before which a 'to' says nothing.</summary>
     private static readonly ImmutableArray<string> Verbs = ["out", "bareout", "outverb", "use", "swap", "put"];
 
-    private static readonly ImmutableDictionary<string, string> Had = ImmutableDictionary.Create<string, string>(StringComparer.Ordinal).Add("only", string.Empty).Add("contrasting", string.Empty);
+    private static readonly ImmutableDictionary<string, string> Had = Lexeme.OneClass("only").Add("contrasting", string.Empty);
 
     private readonly PatternsByStart patterns = new([.. words.Patterns.Select(pattern => new ClausePattern(pattern))]);
 

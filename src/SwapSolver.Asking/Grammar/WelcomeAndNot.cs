@@ -7,16 +7,6 @@ namespace SwapSolver.Asking.Grammar;
 /// then one of leaving out, and the word that welcomes one of keeping.</summary>
 internal static class WelcomeAndNot
 {
-    private static readonly ImmutableDictionary<string, string> None = ImmutableDictionary.Create<string, string>(StringComparer.Ordinal);
-
-    private static readonly ImmutableDictionary<string, string> Goes = None.Add("leftout", string.Empty);
-
-    private static readonly ImmutableDictionary<string, string> Without = None.Add("out", string.Empty);
-
-    private static readonly ImmutableDictionary<string, string> Kept = None.Add("hold", string.Empty);
-
-    private static readonly ImmutableDictionary<string, string> Idle = None.Add(Lexeme.Filler, string.Empty);
-
     /// <summary>A question with its denying words named for what they do; the same question where it has none. What is asked with a question mark may be
     /// asked of the other thing, and stays as it is.</summary>
     public static ImmutableArray<Lexeme> Read(ImmutableArray<Lexeme> lexemes)
@@ -64,12 +54,12 @@ internal static class WelcomeAndNot
             if (isOfAll && Next(lexemes, place + 1, end, "allbut") is { } but && Name(lexemes, but + 1, end) is not null
                 && !lexemes[begun..but].Any(lexeme => lexeme.Is("not")) && lexemes[(but + 1)..end].All(lexeme => lexeme.Thing is not null || lexeme.Is("join") || lexeme.MayBeSkipped))
             {
-                return lexemes.SetItem(but, lexemes[but] with { Classes = Without });
+                return lexemes.SetItem(but, lexemes[but].As("out"));
             }
 
             if (!isOfAll && IsOfName(lexemes, place, begun, end) && Denied(lexemes, place + 1, end) is { } read)
             {
-                return [.. read.Select((lexeme, other) => lexeme.Is("welcome") && other >= place && other < end && IsOfName(lexemes, other, begun, end) ? lexeme with { Classes = Kept } : lexeme)];
+                return [.. read.Select((lexeme, other) => lexeme.Is("welcome") && other >= place && other < end && IsOfName(lexemes, other, begun, end) ? lexeme.As("hold") : lexeme)];
             }
         }
 
@@ -81,7 +71,7 @@ internal static class WelcomeAndNot
     {
         if (Next(lexemes, from, end, "butnot") is { } butNot && Name(lexemes, butNot + 1, end) is not null)
         {
-            return lexemes.SetItem(butNot, lexemes[butNot] with { Classes = Without });
+            return lexemes.SetItem(butNot, lexemes[butNot].As("out"));
         }
 
         if (Next(lexemes, from, end, "cannothave") is { } barred && Name(lexemes, barred + 1, end) is not null)
@@ -100,8 +90,8 @@ internal static class WelcomeAndNot
             return null;
         }
 
-        var denied = lexemes.SetItem(not, lexemes[not] with { Classes = Goes });
-        return last == not ? denied : denied.SetItem(last, lexemes[last] with { Classes = Idle });
+        var denied = lexemes.SetItem(not, lexemes[not].As("leftout"));
+        return last == not ? denied : denied.SetItem(last, lexemes[last].As(Lexeme.Filler));
     }
 
     /// <summary>Whether a word of welcome is of something named: eggs are fine; she can have eggs.</summary>

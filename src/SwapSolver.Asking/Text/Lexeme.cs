@@ -37,6 +37,12 @@ internal sealed record Lexeme(string Text, ImmutableDictionary<string, string> C
     /// <summary>The number that it stands for in a class that it is of.</summary>
     public double Number(string @class) => double.Parse(Classes[@class], CultureInfo.InvariantCulture);
 
+    /// <summary>The same word, of one class and no other.</summary>
+    public Lexeme As(string @class, string means = "") => this with { Classes = OneClass(@class, means) };
+
+    /// <summary>One class alone, with what a word stands for there.</summary>
+    public static ImmutableDictionary<string, string> OneClass(string @class, string means = "") => ImmutableDictionary.Create<string, string>(StringComparer.Ordinal).Add(@class, means);
+
     /// <summary>Whether a reading may pass over it.</summary>
     public bool MayBeSkipped => Thing is null && IsIdle(Classes);
 

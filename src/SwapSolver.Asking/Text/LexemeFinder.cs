@@ -107,7 +107,7 @@ internal sealed class LexemeFinder
             return (new Lexeme(said, BeginsInPast(words, place, classes) ? classes.Add(WasSo, string.Empty) : classes, null), taken);
         }
 
-        return (new Lexeme(said, Of(cuts[place].Kind switch { CutKind.Stop => Lexeme.Stop, CutKind.Sign => Lexeme.Filler, _ => Lexeme.Unknown }, string.Empty), null), 1);
+        return (new Lexeme(said, Lexeme.OneClass(cuts[place].Kind switch { CutKind.Stop => Lexeme.Stop, CutKind.Sign => Lexeme.Filler, _ => Lexeme.Unknown }), null), 1);
     }
 
     private static string Said(List<Cut> cuts, int place, int length) => string.Join(' ', cuts.Skip(place).Take(length).Select(cut => cut.Text));
@@ -145,7 +145,7 @@ internal sealed class LexemeFinder
     private static Lexeme NumberOf(string said, double value)
     {
         var number = value.ToString("R", CultureInfo.InvariantCulture);
-        var classes = Of(Lexeme.Count, number);
+        var classes = Lexeme.OneClass(Lexeme.Count, number);
         return new Lexeme(said, value is >= LeastOven and <= MostOven ? classes.Add(OvenHeat, number) : classes, null);
     }
 
@@ -158,11 +158,11 @@ internal sealed class LexemeFinder
             if (lexemes[place].Thing is not null && (next.Is("title") ? !(place > 0 && lexemes[place - 1].Is("out")) : next.Is(Lexeme.NamedAfter) && place > 0 && lexemes[place - 1].Is("article") && !lexemes[place - 1].Is("join")))
             {
                 // The hazelnut loaf and the lemon poppy loaf are formulas, and no hazelnut is asked about; in a no egg loaf there is to be none.
-                lexemes[place] = lexemes[place] with { Classes = Of(Lexeme.NamedAfter, string.Join(' ', lexemes[place].Thing!.Words)), Thing = null };
+                lexemes[place] = lexemes[place].As(Lexeme.NamedAfter, string.Join(' ', lexemes[place].Thing!.Words)) with { Thing = null };
             }
             else if (lexemes[place].Is(Lexeme.Unknown) && names.Describes(lexemes[place].Text) && (next.Thing is not null || next.Is(Lexeme.Filler)))
             {
-                lexemes[place] = lexemes[place] with { Classes = Of(Lexeme.Filler, string.Empty) };
+                lexemes[place] = lexemes[place].As(Lexeme.Filler);
             }
         }
 
@@ -219,7 +219,4 @@ internal sealed class LexemeFinder
     private static IEnumerable<Cut> WithoutHyphens(ImmutableArray<Cut> cuts) => cuts.Where((cut, place) =>
         cut is not { Kind: CutKind.Sign, Text: "-" or "\u2010" or "\u2011" } || place == 0 || place == cuts.Length - 1
         || cuts[place - 1].Kind == CutKind.Number && cuts[place + 1].Kind == CutKind.Number);
-
-    private static ImmutableDictionary<string, string> Of(string @class, string means) =>
-        ImmutableDictionary.Create<string, string>(StringComparer.Ordinal).Add(@class, means);
 }
