@@ -60,6 +60,20 @@ internal sealed partial class Reading
         }
     }
 
+    /// <summary>Who is ill by everything but one thing, or may have nothing else, may eat that alone: it is no word of what goes.</summary>
+    private void ReadAllBut()
+    {
+        foreach (var barred in lexemes.Where(lexeme => lexeme.Is("bodily") || lexeme.Is("cannothave")))
+        {
+            // Everything but, everything except and anything but are one word each.
+            var (all, but) = (Behind(barred).FirstOrDefault(), Behind(barred).Skip(1).FirstOrDefault());
+            if (all?.Is("hard") is true || all?.Is("lack") is true || (all?.Is("everything") is true && but?.Is("allbut") is true))
+            {
+                Refused("asked-not-read", $"{barred.Text} {all.Text}");
+            }
+        }
+    }
+
     /// <summary>Whether a word before an allergy says that there is none.</summary>
     private static bool IsDeniedAilment(Lexeme before) => !before.Is("bodily") && (before.Is("out") || before.Is("lack") || before.Is("not"));
 

@@ -13,7 +13,7 @@ internal sealed partial class Reading
         var said = unread.Where(lexeme => !lexeme.MayBeUnread).ToList();
         var isBare = (IsAsked || lexemes.Any(lexeme => lexeme.Is("please") || lexeme.Is("what"))) && clauses.All(clause => clause.Means == "IDLE") && said.Any(lexeme => lexeme.Is("reading"))
             && said.All(lexeme => lexeme.Is("reading") || lexeme.Is("per") || lexeme.Is("slice") || lexeme.Is("loaf"))
-            && !lexemes.Any(lexeme => lexeme.Is("use")) && !said.Any(lexeme => lexeme.Is("reading") && JustBefore(lexeme)?.Is("whichone") is true);
+            && !lexemes.Any(lexeme => lexeme.Is("use")) && !said.Any(lexeme => lexeme.Thing is not null && JustBefore(lexeme)?.Is("whichone") is true);
         if (isBare)
         {
             unread.Clear();

@@ -14,7 +14,7 @@ internal sealed partial class Reading
             return;
         }
 
-        if (!IsDoubted() && HowFar is null && !lexemes.Any(lexeme => lexeme.Is("riseask")))
+        if (!IsDoubted() && HowFar is null && !lexemes.Any(lexeme => lexeme.Is("riseask") || lexeme.Is("tallasked")))
         {
             wanted.Add(new AskedTarget("higher", null, null));
             return;

@@ -285,7 +285,7 @@ internal sealed partial class Reading
     private bool IsOfHowMany(Clause factor) => factor.Parts.Any(part => part.Lexeme.Is("asmany")) || Behind(factor.Parts[^1].Lexeme).FirstOrDefault(lexeme => !lexeme.Is("article")) is { } next && next.Is("slice");
 
     /// <summary>Whether a factor is of how large a slice or a piece is.</summary>
-    private bool IsOfPieceSize(Clause factor) => factor.Parts is [.., { Lexeme: var last }] && last.Is("pieceofsize") && Behind(last).FirstOrDefault()?.Is("slice") is true;
+    private bool IsOfPieceSize(Clause factor) => factor.Parts is [.., { Lexeme: var last }] && last.Is("pieceofsize") && (Behind(last).FirstOrDefault()?.Is("slice") is true || JustBefore(factor.Parts[0].Lexeme)?.Is("slice") is true);
 
     /// <summary>Whether rolls are named before, and counted here: rolls out of it, ten of them.</summary>
     private bool IsOfSingles(Clause clause) =>

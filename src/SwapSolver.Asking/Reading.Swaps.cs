@@ -58,6 +58,12 @@ internal sealed partial class Reading
         {
             ReadSweetenedWith();
             ReadNewcomer();
+            if (All("TO").FirstOrDefault(clause => clause.First("alsoto") is not null) is { } both)
+            {
+                // Can I use ghee and olive oil? The second does not go without a word.
+                ReadAlsoComing(both, told.From.Length > 0 ? meaning.Found(told.From) : null);
+            }
+
             return;
         }
 
@@ -70,7 +76,7 @@ internal sealed partial class Reading
         }
 
         var inLexeme = first.First("to") ?? had?.First("to") ?? LoneThing(outLexeme);
-        if (inLexeme is not null && JustBefore(inLexeme) is { } which && which.Is("whichone"))
+        if (inLexeme is { Thing.Ingredient: null } && JustBefore(inLexeme) is { } which && which.Is("whichone"))
         {
             // What nuts instead of hazelnuts? Of what kind it is to be is told by what can stand in.
             NotRead(inLexeme.Text);
@@ -128,7 +134,7 @@ internal sealed partial class Reading
             NotRead(kind.Text);
         }
 
-        if (inLexeme is not null && All("TO").FirstOrDefault(clause => !IsPlenty(clause) && clause.First("to") is { } newer && !newer.Thing!.Words.Intersect(inLexeme.Thing!.Words).Any() && !IsOneOf(newer, outLexeme)) is { } another)
+        if (inLexeme is not null && All("TO").FirstOrDefault(clause => !IsPlenty(clause) && clause.First("to") is { } newer && JustBefore(newer)?.Is("whichone") is not true && !newer.Thing!.Words.Intersect(inLexeme.Thing!.Words).Any() && !IsOneOf(newer, outLexeme)) is { } another)
         {
             // It was too dense with almond flour instead. Can I use pecan meal instead?
             isTurned = true;

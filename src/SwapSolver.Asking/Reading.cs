@@ -107,6 +107,7 @@ internal sealed partial class Reading(
         }
 
         ReadNobody();
+        ReadAllBut();
         told = told with { Diet = All("DIET").Select(clause => clause.First("diet")!.Means("diet")).OrderBy(diet => diet == "VEGAN" ? 0 : 1).FirstOrDefault(string.Empty) };
         ReadPartly();
         ReadSwap();

@@ -79,7 +79,8 @@ internal static class WelcomeAndNot
             return lexemes;
         }
 
-        if (Next(lexemes, from, end, "not") is not { } not || lexemes[from..not].LastOrDefault(lexeme => !lexeme.MayBeSkipped) is not { Thing: not null })
+        // Other dairy is not all of it.
+        if (Next(lexemes, from, end, "not") is not { } not || lexemes[from..not].LastOrDefault(lexeme => !lexeme.MayBeSkipped) is not { Thing: not null } || lexemes[from..not].Any(lexeme => lexeme.Is("likelyother")))
         {
             return null;
         }
